@@ -1,0 +1,28 @@
+# Installs what is missing on Debian 12; elsewhere says what is needed. Source it, then call
+# `need_packages NAME...`.
+need_packages() {
+  local missing=()
+  if command -v dpkg-query >/dev/null && command -v apt-get >/dev/null; then
+    local name
+    for name in "$@"; do
+      dpkg-query -W -f='${Status}' "$name" 2>/dev/null | grep -q 'ok installed' || missing+=("$name")
+    done
+    [ ${#missing[@]} -eq 0 ] && return 0
+    local as_root=()
+    if [ "$(id -u)" -ne 0 ]; then
+      command -v sudo >/dev/null || { echo "Please install as root: ${missing[*]}" >&2; return 1; }
+      as_root=(sudo)
+    fi
+    echo "Installing: ${missing[*]}" >&2
+    "${as_root[@]}" apt-get update -qq >&2
+    "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >&2
+  else
+    command -v cmake >/dev/null && command -v ninja >/dev/null && command -v c++ >/dev/null && return 0
+    echo "Please install a C++17 compiler, CMake 3.25 or newer, Ninja, Boost 1.81 or newer (Units, JSON," >&2
+    echo "Program_options), yaml-cpp 0.7 or newer and doctest 2.4 or newer, then run this again." >&2
+    return 1
+  fi
+}
+
+build_packages=(g++ cmake ninja-build libboost1.81-dev libboost-program-options1.81-dev libboost-json1.81-dev
+                libyaml-cpp-dev doctest-dev)

@@ -1,0 +1,153 @@
+// The main job: a plan goes in, a report comes out.
+//
+//   const jarproof::report r = jarproof::check(plan, jarproof::builtin_edition());
+//   r.verdict                    accepted only where a published process covers the whole plan
+//   r.required, r.options        the process in numbers for this jar and altitude
+//   r.findings                   what was found, in the order of the plan
+//
+// The tables decide. What they do not cover is never accepted.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <string>
+#include <tuple>
+#include <vector>
+
+#include "jarproof/detail/judge_conditions.hpp"
+#include "jarproof/detail/judge_food.hpp"
+#include "jarproof/detail/judge_process.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/plan.hpp"
+#include "jarproof/report.hpp"
+
+namespace jarproof {
+
+namespace detail {
+
+/// Says that a low-acid food is not to be canned by `m`; true where it said so.
+inline bool judge_low_acid(judging& j, const method& m, const std::vector<const process*>& foods) {
+  if (m.id == "pressure" || foods.empty()) return false;
+  for (const process* p : foods) {
+    if (p->kind != food_class::low_acid) return false;
+  }
+  j.words.food = foods.size() == 1 ? std::string(foods.front()->title)
+                 : j.what.food     ? j.what.food->text
+                                   : "this food";
+  sentence_facts facts;
+  facts.found = j.what.method->text;
+  facts.required = "pressure";
+  finding& f =
+      j.say("low-acid-needs-pressure", place_of("method", *j.what.method), std::move(facts));
+  add_sources(j.rules, foods.front()->sources, f.sources);
+  return true;
+}
+
+/// Rows whose numbers were read again by somebody; where there are none, says so.
+[[nodiscard]] inline std::vector<fitting_row> verified_rows(judging& j,
+                                                            std::vector<fitting_row> rows) {
+  std::vector<fitting_row> kept;
+  for (const fitting_row& r : rows) {
+    if (r.row->use) kept.push_back(r);
+  }
+  if (!kept.empty() || rows.empty()) return kept;
+  const plan& what = j.what;
+  j.say("table-not-verified", what.food ? place_of("food", *what.food) : place_of("food", what),
+        {{}, {}, std::string(rows.front().row->note), {}, {}});
+  return rows;
+}
+
+inline void judge_process(judging& j, const process& p, const method* m, bool comparable) {
+  const plan& what = j.what;
+  j.out.process = &p;
+  j.words.food = std::string(p.title);
+  const std::vector<const table*> rows = rows_for_pack_and_form(j, p);
+  const std::vector<fitting_row> fitting = verified_rows(j, rows_for_jar(j, p, rows));
+  find_required(j, p, fitting);
+  const bool by_pressure = m != nullptr && m->id == "pressure";
+  if (m != nullptr && !by_pressure && p.kind == food_class::acid) {
+    j.say("no-tested-process", place_of("method", *what.method),
+          {what.method->text,
+           {},
+           "The edition holds no table for this food by this method.",
+           {},
+           {}});
+  }
+  if (!what.time && (fitting.empty() || !by_pressure)) missing(j, "time");
+  if (fitting.empty()) {
+    if (!what.pack) missing(j, "pack");
+    if (by_pressure && !what.pressure) missing(j, "pressure");
+    if (by_pressure && !what.gauge) missing(j, "gauge");
+  } else if (by_pressure) {
+    judge_time(j, p, fitting);
+    judge_pressure(j, *m, fitting, comparable);
+    judge_headspace(j, fitting);
+  } else if (!what.pack) {
+    missing(j, "pack");
+  }
+  judge_conditions(j, p);
+  judge_refused_words(j, p);
+  judge_needs(j, p);
+  judge_acid(j, p);
+  judge_recipe(j, p);
+}
+
+}  // namespace detail
+
+/// Judges one plan against one edition. The report refers to both; the edition must outlive it.
+[[nodiscard]] inline report check(const plan& what, const edition& rules) {
+  using namespace detail;
+  report out;
+  out.source = what.source;
+  if (what.title) out.title = what.title->text;
+  judging j{what, rules, out, {}};
+  if (what.altitude) {
+    out.altitude_ft = whole_feet(what.altitude->value.value);
+    j.words.altitude = altitude_text(out.altitude_ft);
+  }
+  if (what.gauge) j.words.gauge = what.gauge->text;
+  if (what.pack) j.words.pack = what.pack->text;
+  if (what.jar) j.words.jar = what.jar->text;
+
+  const method* m = judge_method(j);
+  judge_words(j);
+  judge_held(j);
+  const std::vector<const process*> foods = judge_food(j);
+  if (m != nullptr) judge_low_acid(j, *m, foods);
+  const method* canner = find(rules.methods, "pressure");
+  const bool by_pressure = m != nullptr && m == canner;
+  // A pressure or a canner is judged even where the method is missing: it can only do harm.
+  const bool comparable =
+      canner != nullptr && (m == nullptr || by_pressure) && judge_pressure_canner(j, *canner);
+  if (!what.jar) missing(j, "jar");
+  if (!what.altitude) missing(j, "altitude");
+  if (foods.size() == 1) {
+    judge_process(j, *foods.front(), m, comparable);
+  } else {
+    if (!what.time) missing(j, "time");
+    if (!what.pack) missing(j, "pack");
+    if (by_pressure && !what.pressure) missing(j, "pressure");
+    if (by_pressure && !what.gauge) missing(j, "gauge");
+    if (what.altitude && out.altitude_ft > rules.highest_ft) {
+      j.say("altitude-outside-table", place_of("altitude", *what.altitude),
+            {what.altitude->text, "at most " + altitude_text(rules.highest_ft), {}, {}, {}});
+    }
+  }
+  if (by_pressure && !what.vent) {
+    j.say("step-reminder", place_of("vent", what),
+          {{},
+           {},
+           "Vent steadily flowing steam for " + std::to_string(canner->vent_min) +
+               " min before closing the vent; the time counts from when the pressure is reached.",
+           {},
+           {}});
+  }
+  std::stable_sort(
+      out.findings.begin(), out.findings.end(), [](const finding& a, const finding& b) {
+        return std::tie(a.line, a.column, a.check) < std::tie(b.line, b.column, b.check);
+      });
+  out.verdict = verdict_of(out.findings);
+  return out;
+}
+
+}  // namespace jarproof

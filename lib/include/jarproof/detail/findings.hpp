@@ -1,0 +1,161 @@
+// Making findings out of the sentences in the check files.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/edition.hpp"
+#include "jarproof/plan.hpp"
+#include "jarproof/report.hpp"
+
+namespace jarproof::detail {
+
+/// Words a check's sentences may use; the loader refuses any other.
+inline constexpr std::string_view placeholders[] = {"found",  "required", "food",     "jar",
+                                                    "pack",   "gauge",    "altitude", "method",
+                                                    "reason", "instead",  "choices",  "field"};
+
+/// What the sentences of one finding are filled with.
+struct sentence_facts {
+  std::string found;
+  std::string required;
+  std::string reason;
+  std::string instead;
+  std::string choices;
+};
+
+/// Words that are the same for every finding of one plan.
+struct plan_words {
+  std::string food = "this food";
+  std::string jar = "this";
+  std::string pack = "this";
+  std::string gauge = "dial or weighted";
+  std::string altitude = "any altitude";
+  std::string method = "this method";
+};
+
+/// Where in the plan a finding points.
+struct place {
+  std::string_view field;
+  int line = 0;
+  int column = 0;
+};
+
+template <class T>
+[[nodiscard]] place place_of(std::string_view field, const said<T>& value) noexcept {
+  return {field, value.line, value.column};
+}
+
+/// The plan as a whole, for something that is not said.
+[[nodiscard]] inline place place_of(std::string_view field, const plan& p) noexcept {
+  return {field, p.line, p.column};
+}
+
+[[nodiscard]] inline std::string source_text(const edition& rules, const citation& c) {
+  const source* s = find(rules.sources, c.ref);
+  std::string out =
+      s == nullptr ? std::string(c.ref) : std::string(s->publisher) + ": " + std::string(s->title);
+  if (s != nullptr && !s->edition.empty()) out += " (" + std::string(s->edition) + ")";
+  if (!c.page.empty()) out += ", page " + std::string(c.page);
+  return out;
+}
+
+inline void add_sources(const edition& rules, list<citation> cited, std::vector<std::string>& out) {
+  for (const citation& c : cited) {
+    std::string text = source_text(rules, c);
+    bool there = false;
+    for (const std::string& have : out) there = there || have == text;
+    if (!there) out.push_back(std::move(text));
+  }
+}
+
+[[nodiscard]] inline std::string filled(std::string_view sentence, const sentence_facts& facts,
+                                        const plan_words& words, std::string_view field) {
+  std::string out;
+  while (!sentence.empty()) {
+    const std::size_t open = sentence.find('{');
+    out += sentence.substr(0, open);
+    if (open == std::string_view::npos) break;
+    sentence.remove_prefix(open + 1);
+    const std::size_t close = sentence.find('}');
+    const std::string_view name = sentence.substr(0, close);
+    if (name == "found") out += facts.found;
+    if (name == "required") out += facts.required;
+    if (name == "reason") out += facts.reason;
+    if (name == "instead") out += facts.instead;
+    if (name == "choices") out += facts.choices;
+    if (name == "food") out += words.food;
+    if (name == "jar") out += words.jar;
+    if (name == "pack") out += words.pack;
+    if (name == "gauge") out += words.gauge;
+    if (name == "altitude") out += words.altitude;
+    if (name == "method") out += words.method;
+    if (name == "field") out += field;
+    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
+  }
+  while (!out.empty() && out.back() == ' ') out.pop_back();
+  return out;
+}
+
+[[nodiscard]] constexpr outcome outcome_of(std::string_view name) noexcept {
+  if (name == "rejects") return outcome::rejects;
+  if (name == "untested") return outcome::untested;
+  if (name == "incomplete") return outcome::incomplete;
+  return outcome::none;
+}
+
+[[nodiscard]] constexpr level level_of(std::string_view name) noexcept {
+  if (name == "error") return level::error;
+  if (name == "warning") return level::warning;
+  return level::note;
+}
+
+/// The plan, the rules and the report that is being written.
+struct judging {
+  const plan& what;
+  const edition& rules;
+  report& out;
+  plan_words words;
+
+  /// Adds a finding of the check `id`. A rule folder without that check still gets the finding,
+  /// as an error that rejects: a missing sentence must not turn into a missing objection.
+  finding& say(std::string_view id, const place& at, sentence_facts facts = {}) {
+    return add(id, at, std::move(facts), false);
+  }
+
+  /// Adds the finding for a fact that the plan leaves unsaid: always incomplete.
+  finding& unsaid(std::string_view id, const place& at, sentence_facts facts = {}) {
+    return add(id, at, std::move(facts), true);
+  }
+
+ private:
+  finding& add(std::string_view id, const place& at, sentence_facts facts, bool left_unsaid) {
+    finding f;
+    f.check = std::string(id);
+    f.field = std::string(at.field);
+    f.line = at.line;
+    f.column = at.column;
+    const check_rule* rule = find(rules.checks, id);
+    if (rule == nullptr) {
+      f.level = level::error;
+      f.outcome = outcome::rejects;
+      f.message = "The check " + f.check + " objects, but the rules in use hold no text for it.";
+    } else {
+      f.level = left_unsaid ? level::error : level_of(rule->level);
+      f.outcome = left_unsaid ? outcome::incomplete : outcome_of(rule->outcome);
+      f.message = filled(left_unsaid ? rule->unsaid : rule->says, facts, words, at.field);
+      f.why = filled(rule->why, facts, words, at.field);
+      f.fix = filled(rule->fix, facts, words, at.field);
+      add_sources(rules, rule->sources, f.sources);
+    }
+    f.found = std::move(facts.found);
+    f.required = std::move(facts.required);
+    out.findings.push_back(std::move(f));
+    return out.findings.back();
+  }
+};
+
+}  // namespace jarproof::detail

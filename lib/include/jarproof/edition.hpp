@@ -1,0 +1,229 @@
+// The rule data: published tables, jars, methods, altitude bands and checks, as constant views.
+//
+//   const jarproof::edition& edition = jarproof::builtin_edition();   // jarproof/builtin.hpp
+//   for (const jarproof::process& p : edition.processes) use(p.id, p.title);
+//
+// One model, two producers: the edition compiled into the library, and a rule folder read at run
+// time (jarproof/rules.hpp). Every number stands in the unit in which its source printed it.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string_view>
+
+#include "jarproof/list.hpp"
+
+namespace jarproof {
+
+/// Where a fact was published. `ref` is the id of a `source`.
+struct citation {
+  std::string_view ref;
+  std::string_view part;
+  std::string_view page;
+};
+
+/// One publication.
+struct source {
+  std::string_view id;
+  std::string_view title;
+  std::string_view publisher;
+  std::string_view edition;
+  std::string_view url;
+};
+
+/// One altitude band, both ends inclusive.
+struct altitude_step {
+  int from_ft = 0;
+  int through_ft = 0;      ///< 0 where the table prints no upper end
+  int psi = 0;             ///< 0 in a boiling-water band
+  std::string_view says;   ///< shown with a plan that falls into this band; may be empty
+  list<citation> sources;  ///< where this band alone rests on a publication of its own
+};
+
+/// A printed row of altitude bands, ascending and without gaps.
+struct band_set {
+  std::string_view id;
+  std::string_view title;
+  std::string_view gauge;  ///< `dial`, `weighted`, or empty for boiling water
+  list<altitude_step> steps;
+  list<citation> sources;
+};
+
+/// A jar size that tables list.
+struct jar_size {
+  std::string_view id;
+  std::string_view title;
+  int volume_floz = 0;  ///< US fluid ounces
+  list<std::string_view> names;
+  std::string_view limit;  ///< where this size may be used at all; may be empty
+  list<citation> sources;
+};
+
+/// A way of heating jars, accepted or refused.
+struct method {
+  std::string_view id;
+  std::string_view title;
+  list<std::string_view> names;
+  bool accepted = false;
+  std::string_view why;      ///< of a refused method: what goes wrong
+  std::string_view instead;  ///< of a refused method: what to do
+  int vent_min = 0;
+  int highest_psi = 0;
+  list<int> weights_psi;  ///< what a weighted gauge can hold
+  list<int> weights_kpa;  ///< the same in kPa as marked on weights, two for each psi
+  int smallest_canner_quarts = 0;
+  int smallest_canner_volume_qt = 0;
+  int gauge_error_psi = 0;  ///< largest dial error that may be corrected for
+  int longest_min = 0;
+  list<citation> sources;
+};
+
+/// A word of a closed vocabulary.
+struct form_word {
+  std::string_view id;
+  std::string_view says;
+  std::string_view refused_by;  ///< check that refuses this form of any low-acid food; may be empty
+};
+
+/// A word of the list that a plan's `prepared` may hold.
+struct prepared_word {
+  std::string_view id;
+  std::string_view says;
+  std::string_view denies;  ///< the prepared word that this one contradicts; may be empty
+  std::string_view
+      refused_by;  ///< check that refuses it where no condition asks for it; may be empty
+};
+
+/// Minutes for one listed jar: one number, or one for each altitude band.
+struct jar_minutes {
+  std::string_view jar;
+  list<int> minutes;
+};
+
+/// A row group of a published table: everything that shares form, pack, bands and evidence.
+struct table {
+  list<std::string_view> forms;
+  std::string_view pack;   ///< `raw` or `hot`
+  std::string_view style;  ///< the preparation as the table describes it
+  int headspace_thousandths_in = 0;
+  list<jar_minutes> minutes;
+  std::string_view dial;      ///< band set of the dial column; empty where there is none
+  std::string_view weighted;  ///< band set of the weighted column; empty where there is none
+  list<citation> sources;
+  std::string_view evidence;
+  int entries = 0;
+  bool use = false;
+  std::string_view note;
+};
+
+/// Something that belongs to a process beside its numbers.
+struct condition {
+  std::string_view says;
+  list<std::string_view> packs;  ///< empty: both packs
+  std::string_view prepared;     ///< word by which a plan states it; may be empty
+  std::string_view check;        ///< check that finds it contradicted; may be empty
+  bool must_be_said = false;     ///< left unsaid, the plan is incomplete
+};
+
+/// Acid that belongs into every jar; of several, one alone suffices.
+struct acid_choice {
+  std::string_view acid;  ///< such as `citric acid`
+  int thousandths_tsp_per_pint = 0;
+  std::string_view says;
+};
+
+/// Conditions of a process that a plan states as an amount; 0 = none.
+struct process_needs {
+  int heat_up_min = 0;
+  int water_qt = 0;
+  int canner_volume_qt = 0;
+  int solids_percent = 0;  ///< at most
+};
+
+enum class food_class { acid, low_acid };
+
+/// How a plan can show that its recipe is the tested one.
+enum class recipe_kind {
+  plain,  ///< one food and its liquid, nothing to show
+  frame,  ///< the cook chooses within rules
+  fixed   ///< tested proportions
+};
+
+/// One food's tested processes.
+struct process {
+  std::string_view id;
+  std::string_view title;
+  list<std::string_view> names;         ///< usual names, each of this food alone
+  list<std::string_view> shared_names;  ///< usual names that fit several foods
+  std::string_view covers;              ///< what the table says it is for; may be empty
+  food_class kind = food_class::low_acid;
+  recipe_kind recipe = recipe_kind::plain;
+  list<table> tables;
+  list<condition> conditions;
+  list<acid_choice> acids;
+  process_needs needs;
+  list<std::string_view> made_of;  ///< of a frame: foods that may go in, by process id
+  list<citation> sources;
+};
+
+/// A plan that shows what a check is for, and the findings it must give.
+struct example {
+  std::string_view name;
+  std::string_view plan;
+  list<std::string_view> expect;  ///< `LINE:COLUMN check-id`, in order, findings with an outcome
+};
+
+/// One thing that is looked at.
+struct check_rule {
+  std::string_view id;
+  std::string_view title;
+  std::string_view level;    ///< `error`, `warning`, `note`
+  std::string_view outcome;  ///< `rejects`, `untested`, `incomplete`, `none`
+  std::string_view since;
+  std::string_view says;    ///< sentence with `{placeholders}`
+  std::string_view unsaid;  ///< sentence for a fact left unsaid, outcome `incomplete`; may be empty
+  std::string_view why;
+  std::string_view fix;
+  list<citation> sources;
+  list<example> good;
+  list<example> bad;
+};
+
+/// The rule data in use.
+struct edition {
+  std::string_view name;
+  std::string_view version;
+  std::string_view scope;
+  std::string_view caution;
+  std::string_view metric_jar_says;  ///< how a jar in metric units is matched
+  int highest_ft = 0;                ///< no published process is used above
+  list<source> sources;
+  list<band_set> bands;
+  list<jar_size> jars;
+  list<method> methods;
+  list<form_word> forms;
+  list<prepared_word> prepared;
+  list<process> processes;
+  list<check_rule> checks;
+};
+
+/// The entry with this id, or null. Works on every list of the edition.
+template <class T>
+[[nodiscard]] constexpr const T* find(list<T> entries, std::string_view id) noexcept {
+  for (const T& entry : entries) {
+    if (entry.id == id) return &entry;
+  }
+  return nullptr;
+}
+
+/// The band an altitude falls into, or null above the last one.
+[[nodiscard]] constexpr const altitude_step* band_at(const band_set& bands,
+                                                     int altitude_ft) noexcept {
+  for (const altitude_step& step : bands.steps) {
+    if (altitude_ft >= step.from_ft && (step.through_ft == 0 || altitude_ft <= step.through_ft)) {
+      return &step;
+    }
+  }
+  return nullptr;
+}
+
+}  // namespace jarproof

@@ -1,0 +1,100 @@
+// The published processes for a food, in numbers, with or without an altitude.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/detail/findings.hpp"
+#include "jarproof/detail/words.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/format/numbers.hpp"
+#include "jarproof/format/text.hpp"
+#include "jarproof/lookup.hpp"
+
+namespace jarproof {
+
+/// Foods that a search text may mean: those it names; where it names none, those with a name that
+/// holds it as whole words.
+[[nodiscard]] inline std::vector<const process*> foods_matching(const edition& rules,
+                                                                std::string_view text) {
+  std::vector<const process*> out = foods_named(rules, text);
+  const std::string wanted = " " + detail::folded(text) + " ";
+  if (!out.empty() || wanted.size() < 4) return out;
+  const auto holds = [&](std::string_view name) {
+    return (" " + detail::folded(name) + " ").find(wanted) != std::string::npos;
+  };
+  for (const process& p : rules.processes) {
+    bool found = holds(p.id) || holds(p.title);
+    for (const std::string_view name : p.names) found = found || holds(name);
+    if (found) out.push_back(&p);
+  }
+  return out;
+}
+
+namespace detail {
+
+/// `13 psi (90 kPa)` at an altitude; without one the whole printed row of bands.
+[[nodiscard]] inline std::string band_text(const band_set& bands, std::optional<int> altitude_ft,
+                                           int highest_ft) {
+  if (altitude_ft) {
+    const altitude_step* step = *altitude_ft > highest_ft ? nullptr : band_at(bands, *altitude_ft);
+    return step == nullptr ? "no published pressure at this altitude"
+                           : pressure_text(step->psi, bands.gauge) +
+                                 (step->says.empty() ? "" : ". " + std::string(step->says));
+  }
+  std::string out;
+  for (const altitude_step& s : bands.steps) {
+    if (!out.empty()) out += "; ";
+    out += std::to_string(s.psi) + " psi ";
+    out += s.through_ft == 0 ? "above " + grouped(s.from_ft - 1) + " ft"
+                             : "to " + grouped(s.through_ft) + " ft";
+  }
+  return out;
+}
+
+inline void write_table(text_writer& w, const process& p, const table& t, const edition& rules,
+                        std::optional<int> altitude_ft) {
+  w.blank();
+  w.paragraph(std::string(t.pack) + " pack: " + std::string(t.style), "  ", 2);
+  for (const jar_minutes& m : t.minutes) {
+    const jar_size* jar = find(rules.jars, m.jar);
+    w.row(jar == nullptr ? m.jar : jar->title, time_text(m.minutes[0]));
+  }
+  w.row("headspace", headspace_text(t.headspace_thousandths_in));
+  for (const auto& [name, id] : {std::pair{"dial", t.dial}, std::pair{"weighted", t.weighted}}) {
+    if (const band_set* bands = find(rules.bands, id))
+      w.row(name, band_text(*bands, altitude_ft, rules.highest_ft));
+  }
+  if (!t.use) w.paragraph("Not to be used: " + std::string(t.note), "  ", 2);
+  std::vector<std::string> sources;
+  add_sources(rules, t.sources.empty() ? p.sources : t.sources, sources);
+  w.paragraph(sources_text(sources), "  Source: ", 10);
+}
+
+}  // namespace detail
+
+/// Every table of one food.
+[[nodiscard]] inline std::string find_text(const process& p, const edition& rules,
+                                           std::optional<int> altitude_ft = {},
+                                           text_style style = {}) {
+  detail::text_writer w(style);
+  std::string title = std::string(p.title) + " (food: " + std::string(p.id) + ")";
+  if (altitude_ft) title += " at " + altitude_text(*altitude_ft);
+  w.heading(title, "1");
+  if (!p.covers.empty()) w.paragraph(p.covers, "  ", 2);
+  if (p.kind == food_class::low_acid) w.paragraph("Low-acid: pressure canner only.", "  ", 2);
+  if (p.recipe == recipe_kind::fixed)
+    w.paragraph("Only for the published recipe in its tested proportions.", "  ", 2);
+  for (const table& t : p.tables) detail::write_table(w, p, t, rules, altitude_ft);
+  if (!p.conditions.empty()) w.blank();
+  for (const condition& c : p.conditions) {
+    const std::string pack = c.packs.empty() ? "" : detail::joined(c.packs) + " pack: ";
+    w.paragraph(pack + std::string(c.says), "  - ", 4);
+  }
+  return w.take();
+}
+
+}  // namespace jarproof

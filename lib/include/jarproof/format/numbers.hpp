@@ -1,0 +1,79 @@
+// Numbers as a cook reads them: `4,600 ft (1,403 m)`, `15 psi (103 kPa)`, `1 1/4 in (32 mm)`.
+//
+// No streams and no locale, so that a report is the same everywhere. Metric figures beside a
+// published US figure are rounded away from the cook's favour.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+#include "jarproof/quantity.hpp"
+
+namespace jarproof {
+
+/// `12345` as `12,345`.
+[[nodiscard]] inline std::string grouped(std::int64_t number) {
+  std::string digits = std::to_string(number < 0 ? -number : number);
+  for (std::size_t at = digits.size(); at > 3; at -= 3) digits.insert(at - 3, 1, ',');
+  return number < 0 ? "-" + digits : digits;
+}
+
+/// A decimal of thousandths without trailing zeros: 1250 is `1.25`.
+[[nodiscard]] inline std::string decimal_of_thousandths(std::int64_t thousandths) {
+  std::string out = thousandths < 0 ? "-" : "";
+  const std::int64_t size = thousandths < 0 ? -thousandths : thousandths;
+  out += std::to_string(size / 1000);
+  std::string part = std::to_string(1000 + size % 1000).substr(1);
+  while (!part.empty() && part.back() == '0') part.pop_back();
+  return part.empty() ? out : out + "." + part;
+}
+
+/// Thousandths of a unit as whole and fraction where it is a kitchen fraction: 1250 is `1 1/4`.
+[[nodiscard]] inline std::string kitchen_fraction(int thousandths) {
+  struct known {
+    int thousandths;
+    const char* text;
+  };
+  constexpr known fractions[] = {{125, "1/8"}, {250, "1/4"}, {375, "3/8"}, {500, "1/2"},
+                                 {625, "5/8"}, {750, "3/4"}, {875, "7/8"}};
+  for (const known& f : fractions) {
+    if (thousandths % 1000 != f.thousandths) continue;
+    return thousandths < 1000 ? f.text : std::to_string(thousandths / 1000) + " " + f.text;
+  }
+  return decimal_of_thousandths(thousandths);
+}
+
+/// A published altitude or a kitchen's, with the metres rounded up.
+[[nodiscard]] inline std::string altitude_text(int feet) {
+  const std::int64_t metres = detail::divide(std::int64_t{feet} * 3048, 10'000, rounding::up);
+  return grouped(feet) + " ft (" + grouped(metres) + " m)";
+}
+
+/// A published pressure with its kPa (1 psi = 6.894757 kPa, NIST SP 811, B.8): on a dial rounded
+/// up, on a weight to the nearest, which is how weights are marked.
+[[nodiscard]] inline std::string pressure_text(int psi, std::string_view gauge = "dial") {
+  const std::int64_t pascal = std::int64_t{psi} * 6'894'758 / 1'000;
+  const std::int64_t kpa = gauge == "weighted" ? (pascal + 500) / 1'000 : (pascal + 999) / 1'000;
+  return std::to_string(psi) + " psi (" + std::to_string(kpa) + " kPa)";
+}
+
+/// A published headspace, with mm to the nearest (reading precision is 1 mm).
+[[nodiscard]] inline std::string headspace_text(int thousandths_in) {
+  const std::int64_t mm = (std::int64_t{thousandths_in} * 254 + 5'000) / 10'000;
+  return kitchen_fraction(thousandths_in) + " in (" + std::to_string(mm) + " mm)";
+}
+
+/// `75 min`, and from an hour on also `1 h 15 min`.
+[[nodiscard]] inline std::string time_text(int minutes) {
+  std::string out = std::to_string(minutes) + " min";
+  if (minutes > 60) {
+    out += " (" + std::to_string(minutes / 60) + " h";
+    if (minutes % 60 != 0) out += " " + std::to_string(minutes % 60) + " min";
+    out += ")";
+  }
+  return out;
+}
+
+}  // namespace jarproof

@@ -1,0 +1,113 @@
+// What one check is about: as text for a terminal, as a Markdown page for docs/checks/.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "jarproof/detail/findings.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/format/text.hpp"
+
+namespace jarproof {
+
+namespace detail {
+
+/// What a check does to the verdict, in words; a check may also stand for a fact left unsaid.
+[[nodiscard]] inline std::string effect_of(const check_rule& c) {
+  std::string out =
+      c.outcome == "rejects"      ? "rejects the plan"
+      : c.outcome == "untested"   ? "makes the plan untested: no published process covers it"
+      : c.outcome == "incomplete" ? "makes the plan incomplete"
+                                  : "does not change the verdict (" + std::string(c.level) + ")";
+  if (!c.unsaid.empty() && c.outcome != "incomplete")
+    out += "; left unsaid, it makes the plan incomplete";
+  return out;
+}
+
+/// The lines of a plan, each indented.
+[[nodiscard]] inline std::string indented(std::string_view text, std::string_view by) {
+  std::string out;
+  while (!text.empty()) {
+    const std::size_t end = text.find('\n');
+    out += std::string(by) + std::string(text.substr(0, end)) + "\n";
+    text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+  }
+  return out;
+}
+
+/// A sentence of a check file as it stands in a text about the check: `{found}` becomes `...`.
+[[nodiscard]] inline std::string without_placeholders(std::string_view sentence) {
+  std::string out;
+  while (!sentence.empty()) {
+    const std::size_t open = sentence.find('{');
+    out += sentence.substr(0, open);
+    if (open == std::string_view::npos) break;
+    out += "...";
+    const std::size_t close = sentence.find('}', open);
+    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
+  }
+  return out;
+}
+
+}  // namespace detail
+
+/// Teaches one check: what, why, what to do, a good and a bad example, sources.
+[[nodiscard]] inline std::string why_text(const check_rule& c, const edition& rules,
+                                          text_style style = {}) {
+  detail::text_writer w(style);
+  w.heading(c.id, "1");
+  w.paragraph(std::string(c.title) + ".");
+  w.paragraph("It " + detail::effect_of(c) + ".");
+  w.blank();
+  w.paragraph(detail::without_placeholders(c.why), "Why: ", 5);
+  w.blank();
+  w.paragraph(detail::without_placeholders(c.fix), "Do: ", 4);
+  std::string out = w.take();
+  if (!c.good.empty()) {
+    out += "\nA plan that passes (" + std::string(c.good[0].name) + "):\n\n" +
+           detail::indented(c.good[0].plan, "    ");
+  }
+  if (!c.bad.empty()) {
+    out += "\nA plan that does not (" + std::string(c.bad[0].name) + "):\n\n" +
+           detail::indented(c.bad[0].plan, "    ");
+    out += "\n";
+    for (const std::string_view e : c.bad[0].expect)
+      out += "    found at line:column " + std::string(e) + "\n";
+  }
+  detail::text_writer end(style);
+  end.blank();
+  for (const citation& s : c.sources) end.paragraph(detail::source_text(rules, s), "Source: ", 8);
+  return out + end.take();
+}
+
+/// The page of one check in docs/checks/.
+[[nodiscard]] inline std::string check_page(const check_rule& c, const edition& rules) {
+  std::string out = "<!-- Written by `jarproof rules --pages docs/checks` from rules/checks/" +
+                    std::string(c.id) + ".yaml. Do not edit. -->\n# " + std::string(c.id) + "\n\n" +
+                    std::string(c.title) + ".\n\n";
+  out += "It " + detail::effect_of(c) + ". Since edition " + std::string(c.since) + ".\n\n";
+  out += "## Why\n\n" + detail::without_placeholders(c.why) + "\n\n## What to do\n\n" +
+         detail::without_placeholders(c.fix) + "\n";
+  const auto shown = [&](const example& x) {
+    out += "\n" + std::string(x.name) + ":\n\n```yaml\n" + detail::indented(x.plan, "") + "```\n";
+    if (x.expect.empty()) return;
+    out += "\nFound (line:column check):\n\n";
+    for (const std::string_view e : x.expect) out += "- `" + std::string(e) + "`\n";
+  };
+  out += "\n## Plans that pass\n";
+  for (const example& x : c.good) shown(x);
+  out += "\n## Plans that do not\n";
+  for (const example& x : c.bad) shown(x);
+  out += "\n## Sources\n\n";
+  for (const citation& s : c.sources) {
+    const source* known = find(rules.sources, s.ref);
+    const std::string text = detail::source_text(rules, s);
+    out += known != nullptr && !known->url.empty()
+               ? "- [" + text + "](" + std::string(known->url) + ")\n"
+               : "- " + text + "\n";
+  }
+  return out;
+}
+
+}  // namespace jarproof

@@ -1,0 +1,196 @@
+// The report for a person: verdict first, then what was found, then the process in numbers.
+//
+//   std::string text = jarproof::text_of(report, edition, jarproof::text_style{});
+//
+// Lines are at most `width` characters, so that it reads on a phone.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/detail/words.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/format/numbers.hpp"
+#include "jarproof/report.hpp"
+
+namespace jarproof {
+
+struct text_style {
+  std::size_t width = 60;
+  bool colour = false;  ///< ANSI (ECMA-48) bold and colours
+};
+
+namespace detail {
+
+class text_writer {
+ public:
+  explicit text_writer(text_style style) : style_(style) {}
+
+  [[nodiscard]] std::string take() { return std::move(out_); }
+  void blank() { out_ += '\n'; }
+
+  /// A paragraph, wrapped; `first` begins its first line and `indent` blanks the others. A word
+  /// that is longer than the line stands on a line of its own.
+  void paragraph(std::string_view text, std::string_view first = "", std::size_t indent = 0) {
+    std::string line(first);
+    std::size_t used = characters(first);
+    bool fresh = true;
+    while (!text.empty()) {
+      text = trim(text);
+      const std::size_t end = text.find_first_of(" \n");
+      const std::string_view word = text.substr(0, end);
+      if (word.empty()) break;
+      if (!fresh && used + 1 + characters(word) > style_.width) {
+        out_ += line + "\n";
+        line.assign(indent, ' ');
+        used = indent;
+        fresh = true;
+      }
+      if (!fresh) {
+        line += ' ';
+        ++used;
+      }
+      line += word;
+      used += characters(word);
+      fresh = false;
+      text.remove_prefix(word.size());
+    }
+    out_ += line + "\n";
+  }
+
+  void heading(std::string_view text, std::string_view code) {
+    const std::size_t start = out_.size();
+    paragraph(text);
+    if (!style_.colour) return;
+    out_.insert(start, "\x1b[" + std::string(code) + "m");
+    out_.insert(out_.size() - 1, "\x1b[0m");
+  }
+
+  /// `name` in a column of its own, then its value.
+  void row(std::string_view name, std::string_view value) {
+    constexpr std::size_t value_column = 13;
+    std::string first = "  " + std::string(name);
+    while (first.size() < value_column) first += ' ';
+    paragraph(value, first, value_column);
+  }
+
+ private:
+  text_style style_;
+  std::string out_;
+};
+
+[[nodiscard]] inline std::string sources_text(const std::vector<std::string>& sources) {
+  std::string out;
+  for (const std::string& s : sources) out += (out.empty() ? "" : "; ") + s;
+  return out;
+}
+
+[[nodiscard]] inline std::string place_text(const report& r, const finding& f) {
+  std::string out = r.source;
+  if (f.line > 0) out += ":" + std::to_string(f.line) + ":" + std::to_string(f.column);
+  if (!f.field.empty()) out += " (" + f.field + ")";
+  return out;
+}
+
+inline void write_finding(text_writer& w, const report& r, const finding& f) {
+  w.blank();
+  w.heading(f.check, f.outcome == outcome::none ? "1" : "1;31");
+  w.paragraph(place_text(r, f), "  at ", 5);
+  w.paragraph(f.message, "  ", 2);
+  if (f.outcome != outcome::none || f.level == level::warning) {
+    if (!f.why.empty()) w.paragraph(f.why, "  Why: ", 7);
+  }
+  if (!f.fix.empty()) w.paragraph(f.fix, "  Do: ", 6);
+  if (f.outcome != outcome::none) {
+    w.paragraph(sources_text(f.sources), "  Source: ", 10);
+  }
+}
+
+inline void write_process(text_writer& w, const report& r, const edition& rules) {
+  if (!r.required || r.process == nullptr) return;
+  const requirement& q = *r.required;
+  const auto title_of_jar = [&](const std::string& id) {
+    const jar_size* jar = find(rules.jars, id);
+    return std::string(jar == nullptr ? std::string_view(id) : jar->title);
+  };
+  w.blank();
+  w.heading("The published process at " + altitude_text(r.altitude_ft), "1");
+  w.row("food", std::string(r.process->title) + ": " + q.style);
+  w.row("jar, pack", title_of_jar(q.jar) + " jars, " + q.pack + " pack");
+  w.row("canner", "pressure canner, " + q.gauge + " gauge");
+  w.row("pressure", pressure_text(*q.pressure_psi, q.gauge));
+  w.row("time", time_text(q.time_min) + ", counted from when the pressure is reached");
+  w.row("headspace", headspace_text(q.headspace_thousandths_in));
+  if (q.vent_min)
+    w.row("vent", std::to_string(*q.vent_min) + " min of steady steam before the vent is closed");
+  for (const requirement& o : r.options) {
+    w.row("or", "with a " + o.gauge + " gauge " + pressure_text(*o.pressure_psi, o.gauge) + ", " +
+                    time_text(o.time_min));
+  }
+  for (const finding& f : r.findings) {
+    if (f.check != "step-reminder" || f.field == "headspace" || f.field == "vent") continue;
+    w.paragraph(f.message, "  - ", 4);
+  }
+  w.paragraph(sources_text(q.sources), "  Source: ", 10);
+}
+
+[[nodiscard]] inline std::string_view meaning_of(verdict v) noexcept {
+  switch (v) {
+    case verdict::accepted:
+      return "ACCEPTED: the plan matches a published process.";
+    case verdict::rejected:
+      return "REJECTED: the plan goes against the published process. Do not can it this way.";
+    case verdict::untested:
+      return "UNTESTED: no published process covers this plan. Do not can it this way.";
+    case verdict::incomplete:
+      return "INCOMPLETE: the plan leaves out or leaves open what decides. Do not can before it is "
+             "said.";
+    case verdict::unreadable:
+      break;
+  }
+  return "UNREADABLE: this is no plan that can be checked.";
+}
+
+[[nodiscard]] constexpr std::string_view colour_of(verdict v) noexcept {
+  return v == verdict::accepted                               ? "1;32"
+         : v == verdict::rejected || v == verdict::unreadable ? "1;31"
+                                                              : "1;33";
+}
+
+}  // namespace detail
+
+/// One report. Findings that decide come first, the gravest outcome at the top; the steps that go
+/// with the process stand below its numbers.
+[[nodiscard]] inline std::string text_of(const report& r, const edition& rules,
+                                         text_style style = {}) {
+  using namespace detail;
+  text_writer w(style);
+  w.heading(meaning_of(r.verdict), colour_of(r.verdict));
+  w.paragraph(r.title.empty() ? r.source : r.title + " (" + r.source + ")", "  ", 2);
+  for (const outcome o : {outcome::rejects, outcome::untested, outcome::incomplete}) {
+    for (const finding& f : r.findings) {
+      if (f.outcome == o) write_finding(w, r, f);
+    }
+  }
+  for (const level l : {level::warning, level::note}) {
+    for (const finding& f : r.findings) {
+      if (f.outcome == outcome::none && f.level == l && f.check != "step-reminder")
+        write_finding(w, r, f);
+    }
+  }
+  write_process(w, r, rules);
+  return w.take();
+}
+
+/// What every run ends with: the edition, and what a check cannot see.
+[[nodiscard]] inline std::string caution_text(const edition& rules, text_style style = {}) {
+  detail::text_writer w(style);
+  w.paragraph(rules.caution);
+  w.paragraph("Rules: " + std::string(rules.name) + ", " + std::string(rules.version) + ".");
+  return w.take();
+}
+
+}  // namespace jarproof

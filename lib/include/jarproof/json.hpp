@@ -1,0 +1,21 @@
+// Reading JSON and JSON Lines into document trees (target jarproof::json, over Boost.JSON).
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "jarproof/document.hpp"
+#include "jarproof/result.hpp"
+
+namespace jarproof {
+
+/// One JSON text (RFC 8259): an object is one document, an array one document for each element.
+/// Places are key paths, such as `canner.quarts`. Duplicate keys, bytes that are no UTF-8, nesting
+/// deeper than 16 and more than 1 MiB are refused.
+[[nodiscard]] result<std::vector<document>> read_json(std::string_view text, std::string_view name);
+
+/// One line of JSON Lines; `name` is `FILE:LINE`.
+[[nodiscard]] result<document> read_json_line(std::string_view line, std::string_view name);
+
+}  // namespace jarproof

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+#include <map>
+#include <string>
+#include <string_view>
+
+#include "jarproof/rules.hpp"
+
+namespace jarproof {
+namespace {
+
+/// Turns an edition into constexpr arrays. Equal arrays are written once.
+class writer {
+ public:
+  [[nodiscard]] std::string write(const edition& e) {
+    const std::string whole =
+        braces(value(e.name), value(e.version), value(e.scope), value(e.caution),
+               value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
+               array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
+               array("form_word", e.forms), array("prepared_word", e.prepared),
+               array("process", e.processes), array("check_rule", e.checks));
+    std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
+                      ", by `jarproof rules --embed rules`. Do not edit.\n"
+                      "// SPDX-License-Identifier: MIT\n"
+                      "#include \"jarproof/builtin.hpp\"\n\n"
+                      "namespace jarproof {\nnamespace {\n\nusing sv = std::string_view;\n\n";
+    out += arrays_;
+    out += "\nconstexpr edition data = " + whole + ";\n\n}  // namespace\n\n";
+    out +=
+        "const edition& builtin_edition() noexcept { return data; }\n\n}  // namespace jarproof\n";
+    return out;
+  }
+
+ private:
+  std::string arrays_;
+  std::map<std::string, std::string> names_;
+
+  template <class... Fields>
+  [[nodiscard]] static std::string braces(const Fields&... fields) {
+    std::string out = "{";
+    ((out += (out.size() > 1 ? ", " : "") + fields), ...);
+    return out + "}";
+  }
+
+  [[nodiscard]] static std::string value(std::string_view text) {
+    std::string out = "\"";
+    for (const char c : text) {
+      if (c == '\n') {
+        out += "\\n";
+      } else {
+        if (c == '"' || c == '\\') out += '\\';
+        out += c;
+      }
+    }
+    return out + "\"";
+  }
+  [[nodiscard]] static std::string value(int number) { return std::to_string(number); }
+  [[nodiscard]] static std::string value(bool truth) { return truth ? "true" : "false"; }
+  [[nodiscard]] static std::string value(food_class kind) {
+    return kind == food_class::acid ? "food_class::acid" : "food_class::low_acid";
+  }
+  [[nodiscard]] static std::string value(recipe_kind kind) {
+    if (kind == recipe_kind::plain) return "recipe_kind::plain";
+    return kind == recipe_kind::frame ? "recipe_kind::frame" : "recipe_kind::fixed";
+  }
+  [[nodiscard]] static std::string value(const citation& c) {
+    return braces(value(c.ref), value(c.part), value(c.page));
+  }
+  [[nodiscard]] static std::string value(const source& s) {
+    return braces(value(s.id), value(s.title), value(s.publisher), value(s.edition), value(s.url));
+  }
+  [[nodiscard]] std::string value(const altitude_step& s) {
+    return braces(value(s.from_ft), value(s.through_ft), value(s.psi), value(s.says),
+                  cited(s.sources));
+  }
+  [[nodiscard]] std::string value(const band_set& b) {
+    return braces(value(b.id), value(b.title), value(b.gauge), array("altitude_step", b.steps),
+                  cited(b.sources));
+  }
+  [[nodiscard]] std::string value(const jar_size& j) {
+    return braces(value(j.id), value(j.title), value(j.volume_floz), words(j.names), value(j.limit),
+                  cited(j.sources));
+  }
+  [[nodiscard]] std::string value(const method& m) {
+    return braces(value(m.id), value(m.title), words(m.names), value(m.accepted), value(m.why),
+                  value(m.instead), value(m.vent_min), value(m.highest_psi),
+                  array("int", m.weights_psi), array("int", m.weights_kpa),
+                  value(m.smallest_canner_quarts), value(m.smallest_canner_volume_qt),
+                  value(m.gauge_error_psi), value(m.longest_min), cited(m.sources));
+  }
+  [[nodiscard]] static std::string value(const form_word& f) {
+    return braces(value(f.id), value(f.says), value(f.refused_by));
+  }
+  [[nodiscard]] static std::string value(const prepared_word& p) {
+    return braces(value(p.id), value(p.says), value(p.denies), value(p.refused_by));
+  }
+  [[nodiscard]] std::string value(const jar_minutes& m) {
+    return braces(value(m.jar), array("int", m.minutes));
+  }
+  [[nodiscard]] std::string value(const table& t) {
+    return braces(words(t.forms), value(t.pack), value(t.style), value(t.headspace_thousandths_in),
+                  array("jar_minutes", t.minutes), value(t.dial), value(t.weighted),
+                  cited(t.sources), value(t.evidence), value(t.entries), value(t.use),
+                  value(t.note));
+  }
+  [[nodiscard]] std::string value(const condition& c) {
+    return braces(value(c.says), words(c.packs), value(c.prepared), value(c.check),
+                  value(c.must_be_said));
+  }
+  [[nodiscard]] static std::string value(const acid_choice& a) {
+    return braces(value(a.acid), value(a.thousandths_tsp_per_pint), value(a.says));
+  }
+  [[nodiscard]] static std::string value(const process_needs& n) {
+    return braces(value(n.heat_up_min), value(n.water_qt), value(n.canner_volume_qt),
+                  value(n.solids_percent));
+  }
+  [[nodiscard]] std::string value(const process& p) {
+    return braces(value(p.id), value(p.title), words(p.names), words(p.shared_names),
+                  value(p.covers), value(p.kind), value(p.recipe), array("table", p.tables),
+                  array("condition", p.conditions), array("acid_choice", p.acids), value(p.needs),
+                  words(p.made_of), cited(p.sources));
+  }
+  [[nodiscard]] std::string value(const example& x) {
+    return braces(value(x.name), value(x.plan), words(x.expect));
+  }
+  [[nodiscard]] std::string value(const check_rule& c) {
+    return braces(value(c.id), value(c.title), value(c.level), value(c.outcome), value(c.since),
+                  value(c.says), value(c.unsaid), value(c.why), value(c.fix), cited(c.sources),
+                  array("example", c.good), array("example", c.bad));
+  }
+
+  [[nodiscard]] std::string words(list<std::string_view> w) { return array("sv", w); }
+  [[nodiscard]] std::string cited(list<citation> c) { return array("citation", c); }
+
+  template <class T>
+  [[nodiscard]] std::string array(std::string_view type, list<T> values) {
+    if (values.empty()) return "{}";
+    std::string text = "constexpr " + std::string(type) + " @[] = {";
+    bool first = true;
+    for (const T& v : values) {
+      text += (first ? "" : ",\n    ") + value(v);
+      first = false;
+    }
+    text += "};\n";
+    const auto [at, is_new] = names_.try_emplace(text, "a" + std::to_string(names_.size()));
+    if (is_new) arrays_ += text.replace(text.find('@'), 1, at->second);
+    return at->second;
+  }
+};
+
+}  // namespace
+
+std::string embedded_source(const edition& rules) { return writer().write(rules); }
+
+}  // namespace jarproof

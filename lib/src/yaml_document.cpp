@@ -1,0 +1,314 @@
+// SPDX-License-Identifier: MIT
+#include <yaml-cpp/eventhandler.h>
+#include <yaml-cpp/exceptions.h>
+#include <yaml-cpp/parser.h>
+
+#include <algorithm>
+#include <sstream>
+#include <string>
+#include <utility>
+
+#include "jarproof/detail/words.hpp"
+#include "jarproof/yaml.hpp"
+
+namespace jarproof {
+namespace {
+
+constexpr std::size_t largest_text = 1 << 20;
+constexpr std::size_t deepest = 16;
+
+/// Thrown through yaml-cpp to leave a document that must not be read further.
+struct stop_reading {};
+
+class builder : public YAML::EventHandler {
+ public:
+  builder(std::string_view text, std::string_view name) : text_(text), name_(name) {
+    line_starts_.push_back(0);
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      if (text[i] == '\n') line_starts_.push_back(i + 1);
+    }
+  }
+
+  std::vector<document> documents;
+  problems errors;
+
+  void fault(const node& at, std::string message, std::string write) {
+    errors.push_back(
+        {std::string(name_), at.line, at.column, at.path, std::move(message), std::move(write)});
+  }
+
+  /// yaml-cpp counts lines and columns from 0, and columns in bytes.
+  [[nodiscard]] std::pair<int, int> place(const YAML::Mark& mark) const {
+    if (mark.is_null()) return {1, 1};
+    const auto line = std::min(static_cast<std::size_t>(mark.line), line_starts_.size() - 1);
+    const std::size_t start = line_starts_[line];
+    const auto bytes = std::min(static_cast<std::size_t>(mark.column), text_.size() - start);
+    const std::size_t column = detail::characters(text_.substr(start, bytes));
+    return {mark.line + 1, static_cast<int>(column) + 1};
+  }
+
+  void OnDocumentStart(const YAML::Mark& mark) override {
+    document d;
+    d.name = std::string(name_);
+    std::tie(d.root.line, d.root.column) = place(mark);
+    documents.push_back(std::move(d));
+    open_.clear();
+  }
+  void OnDocumentEnd() override {}
+
+  void OnNull(const YAML::Mark& mark, YAML::anchor_t anchor) override {
+    node n = make(mark, "", anchor);
+    // The mark of an empty value is on the next line; the key's own place says more.
+    if (!open_.empty() && open_.back().value->kind == node_kind::map && open_.back().has_key) {
+      n.line = open_.back().key.line;
+      n.column = open_.back().key.column;
+    }
+    add(std::move(n));
+  }
+
+  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
+    node n = make(mark, "", 0);
+    fault(n, "an alias (`*name`) repeats another value", "write the value out here");
+    add(std::move(n));
+  }
+
+  void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                const std::string& value) override {
+    node n = make(mark, tag, anchor);
+    n.kind = node_kind::scalar;
+    n.text = value;
+    n.style = style_of(mark, value);
+    if (n.style == scalar_style::literal) n.column = literal_column(mark);
+    add(std::move(n));
+  }
+
+  void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                       YAML::EmitterStyle::value) override {
+    open(make(mark, tag, anchor), node_kind::sequence);
+  }
+  void OnSequenceEnd() override { open_.pop_back(); }
+  void OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                  YAML::EmitterStyle::value) override {
+    open(make(mark, tag, anchor), node_kind::map);
+  }
+  void OnMapEnd() override { open_.pop_back(); }
+
+ private:
+  struct level {
+    node* value;
+    bool has_key = false;
+    member key;
+  };
+
+  std::string_view text_;
+  std::string_view name_;
+  std::vector<std::size_t> line_starts_;
+  std::vector<level> open_;
+
+  [[nodiscard]] node make(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor) {
+    node n;
+    std::tie(n.line, n.column) = place(mark);
+    if (anchor != 0)
+      fault(n, "an anchor (`&name`) marks this value",
+            "leave the anchor out and write every value where it is used");
+    const std::size_t at = offset(mark);
+    if ((!tag.empty() && tag != "?" && tag != "!") || (at < text_.size() && text_[at] == '!')) {
+      fault(n, "a tag (`!name`) stands before this value", "leave the tag out");
+    }
+    return n;
+  }
+
+  [[nodiscard]] std::size_t offset(const YAML::Mark& mark) const {
+    return mark.is_null() ? text_.size() : static_cast<std::size_t>(mark.pos);
+  }
+
+  /// yaml-cpp does not tell how a scalar was written; the text at its mark does.
+  [[nodiscard]] scalar_style style_of(const YAML::Mark& mark, const std::string& value) const {
+    const std::size_t at = offset(mark);
+    if (at >= text_.size()) return scalar_style::plain;
+    const char first = text_[at];
+    if (first == '|') return scalar_style::literal;
+    if (first == '>') return scalar_style::folded;
+    if (first == '"' || first == '\'') {
+      std::size_t i = at + 1;
+      for (; i < text_.size(); ++i) {
+        if (text_[i] == '\n') return scalar_style::folded;
+        if (first == '"' && text_[i] == '\\') {
+          ++i;
+        } else if (text_[i] == first) {
+          if (first != '\'' || i + 1 >= text_.size() || text_[i + 1] != '\'') break;
+          ++i;
+        }
+      }
+      return scalar_style::quoted;
+    }
+    return text_.substr(at, value.size()) == value ? scalar_style::plain : scalar_style::folded;
+  }
+
+  /// Column of the first text of a literal block.
+  [[nodiscard]] int literal_column(const YAML::Mark& mark) const {
+    for (std::size_t line = static_cast<std::size_t>(mark.line) + 1; line < line_starts_.size();
+         ++line) {
+      const std::string_view rest = text_.substr(line_starts_[line]);
+      const std::size_t first = rest.find_first_not_of(' ');
+      if (first != std::string_view::npos && rest[first] != '\n')
+        return static_cast<int>(first) + 1;
+    }
+    return 1;
+  }
+
+  void open(node n, node_kind kind) {
+    n.kind = kind;
+    if (open_.size() >= deepest) {
+      fault(n, "the nesting is deeper than " + std::to_string(deepest) + " levels",
+            "a plan needs two levels at most");
+      throw stop_reading();
+    }
+    node* added = add(std::move(n));
+    open_.push_back({added, false, {}});
+  }
+
+  /// Puts a node where it belongs: the root, an item, a key, or the value of the last key.
+  node* add(node n) {
+    if (open_.empty()) {
+      document& d = documents.back();
+      d.root = std::move(n);
+      return &d.root;
+    }
+    level& top = open_.back();
+    if (top.value->kind == node_kind::sequence) {
+      n.path = top.value->path + "[" + std::to_string(top.value->items.size() + 1) + "]";
+      top.value->items.push_back(std::move(n));
+      return &top.value->items.back();
+    }
+    if (!top.has_key) {
+      if (n.kind != node_kind::scalar) {
+        fault(n, "a key must be a word", "write `key: value`");
+        throw stop_reading();
+      }
+      top.key = {n.text, n.line, n.column, {}};
+      top.has_key = true;
+      key_node_ = std::move(n);
+      return &key_node_;
+    }
+    top.has_key = false;
+    n.path = top.value->path.empty() ? top.key.key : top.value->path + "." + top.key.key;
+    node key_at;
+    key_at.line = top.key.line;
+    key_at.column = top.key.column;
+    key_at.path = n.path;
+    if (top.key.key == "<<") {
+      fault(key_at, "`<<` merges another map into this one", "write the keys out");
+    }
+    for (const member& m : top.value->members) {
+      if (m.key == top.key.key) {
+        fault(key_at,
+              "`" + m.key + "` stands twice; the first is on line " + std::to_string(m.line),
+              "keep one of the two");
+        break;
+      }
+    }
+    member m = std::move(top.key);
+    m.value = std::move(n);
+    top.value->members.push_back(std::move(m));
+    return &top.value->members.back().value;
+  }
+
+  node key_node_;
+};
+
+/// What yaml-cpp's message means for somebody who wrote a plan.
+[[nodiscard]] std::pair<std::string, std::string> plain_words(const std::string& message) {
+  const auto says = [&](const char* part) { return message.find(part) != std::string::npos; };
+  if (says("illegal map value")) {
+    return {"a second `: ` stands in this line", "put the text after the first colon in quotes"};
+  }
+  if (says("end of map not found")) {
+    return {"this line is indented otherwise than the keys above it",
+            "start it in the same column as they do"};
+  }
+  if (says("end of sequence flow") || says("end of map flow")) {
+    return {"a bracket or brace is not closed", "close it with `]` or `}`"};
+  }
+  if (says("end of scalar") || says("illegal EOF in scalar") ||
+      says("illegal document indicator")) {
+    return {"a quote is not closed", "close it, or leave both quotes out"};
+  }
+  if (says("unknown escape"))
+    return {"a backslash in double quotes starts an unknown escape", "use single quotes"};
+  return {"the YAML cannot be read here (" + message + ")",
+          "check quotes, brackets and indentation"};
+}
+
+/// Faults of the bytes; where there are any, the text is not parsed.
+[[nodiscard]] problems byte_faults(std::string_view text, std::string_view name) {
+  problems errors;
+  const auto fault = [&](std::size_t at, std::string message, std::string write) {
+    const auto line =
+        static_cast<int>(std::count(text.begin(), text.begin() + static_cast<long>(at), '\n')) + 1;
+    const std::size_t start = at == 0 ? std::string_view::npos : text.rfind('\n', at - 1);
+    const std::size_t first = start == std::string_view::npos ? 0 : start + 1;
+    const auto column = static_cast<int>(detail::characters(text.substr(first, at - first))) + 1;
+    errors.push_back({std::string(name), line, column, "", std::move(message), std::move(write)});
+  };
+  if (text.size() > largest_text) {
+    errors.push_back({std::string(name), 1, 1, "", "the text is larger than 1 MiB",
+                      "split it into several files"});
+    return errors;
+  }
+  if (text.substr(0, 2) == "\xFF\xFE" || text.substr(0, 2) == "\xFE\xFF") {
+    fault(0, "the text is UTF-16", "save it as UTF-8");
+    return errors;
+  }
+  if (const std::size_t bad = detail::invalid_utf8(text); bad != std::string_view::npos) {
+    fault(bad, "the text is not UTF-8 from here on", "save it as UTF-8");
+    return errors;
+  }
+  bool line_start = true;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const char c = text[i];
+    if (c == '\t' && line_start) {
+      fault(i, "a tab stands where the line is indented", "indent with blanks");
+      line_start = false;
+    } else if (static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\r' && c != '\t') {
+      fault(i, "a control character stands in the text", "delete it");
+    }
+    if (c == '\n') {
+      line_start = true;
+    } else if (c != ' ') {
+      line_start = false;
+    }
+  }
+  return errors;
+}
+
+}  // namespace
+
+result<std::vector<document>> read_yaml(std::string_view text, std::string_view name) {
+  if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);  // byte order mark
+  problems errors = byte_faults(text, name);
+  if (!errors.empty()) return errors;
+  builder built(text, name);
+  std::istringstream stream{std::string(text)};
+  try {
+    YAML::Parser parser(stream);
+    while (parser.HandleNextDocument(built)) {
+    }
+  } catch (const stop_reading&) {
+  } catch (const YAML::Exception& e) {
+    const auto [line, column] = built.place(e.mark);
+    auto [message, write] = plain_words(e.msg);
+    built.errors.push_back(
+        {std::string(name), line, column, "", std::move(message), std::move(write)});
+  }
+  if (!built.errors.empty()) {
+    std::stable_sort(built.errors.begin(), built.errors.end(),
+                     [](const problem& a, const problem& b) {
+                       return std::tie(a.line, a.column) < std::tie(b.line, b.column);
+                     });
+    return std::move(built.errors);
+  }
+  return std::move(built.documents);
+}
+
+}  // namespace jarproof

@@ -1,0 +1,34 @@
+// The second entry of the published tables (tests/published/*.csv).
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace fixtures {
+
+struct published_band {
+  int from_ft = 0;
+  int through_ft = 0;  ///< 0 where no upper end is printed
+  int psi = 0;
+};
+
+/// One row: one food, form, pack, jar and gauge.
+struct published_row {
+  std::string food;
+  std::string form;
+  std::string pack;
+  std::string jar;
+  std::string gauge;
+  std::vector<published_band> bands;
+  int time_min = 0;
+  int headspace_thousandths_in = 0;
+  std::string entry;  ///< `read`, `read-part` or `copied`
+  std::string source;
+  std::string note;
+};
+
+/// All rows of all files; a malformed line fails the test.
+const std::vector<published_row>& published_rows();
+
+}  // namespace fixtures
