@@ -10,7 +10,10 @@
 #include <map>
 #include <sstream>
 #include <string>
+#include <utility>
 #include <vector>
+
+#include "jarproof/json.hpp"
 
 namespace {
 
@@ -22,11 +25,13 @@ std::string read_all(const std::filesystem::path& path) {
 }
 
 struct scenario {
+  bool has_args = false;
   std::string args;
   std::string env;
+  std::string before;
   int status = 0;
-  std::map<std::string, std::string>
-      files;  // also `stdin`, `stdout`, `stderr`, `stdout has`, `stderr has`
+  // By name of the section; also `stdin`, and what is asserted about the outputs.
+  std::map<std::string, std::string> files;
 };
 
 scenario parse(const std::string& text) {
@@ -39,10 +44,13 @@ scenario parse(const std::string& text) {
       out.files[section];
     } else if (!section.empty()) {
       out.files[section] += line + "\n";
-    } else if (line.rfind("args: ", 0) == 0) {
-      out.args = line.substr(6);
+    } else if (line == "args:" || line.rfind("args: ", 0) == 0) {
+      out.has_args = true;
+      out.args = line.substr(5);
     } else if (line.rfind("env: ", 0) == 0) {
       out.env = line.substr(5);
+    } else if (line.rfind("before: ", 0) == 0) {
+      out.before = line.substr(8) + " && ";
     } else if (line.rfind("status: ", 0) == 0) {
       out.status = std::atoi(line.substr(8).c_str());
     } else if (!line.empty() && line[0] != '#') {
@@ -51,6 +59,36 @@ scenario parse(const std::string& text) {
     }
   }
   return out;
+}
+
+bool ends_with(const std::string& text, const std::string& tail) {
+  return text.size() >= tail.size() &&
+         text.compare(text.size() - tail.size(), tail.size(), tail) == 0;
+}
+
+bool is_assertion(const std::string& section) {
+  return section == "stdout" || section == "stderr" || ends_with(section, " has") ||
+         ends_with(section, " lacks");
+}
+
+/// A report as JSON is JSON and nothing else, whatever else the scenario asks.
+int faults_of_json(const std::string& args, const std::string& out) {
+  if (out.empty()) return 0;
+  std::vector<std::string> texts;
+  if (args.find("--format jsonl") != std::string::npos) {
+    std::istringstream lines(out);
+    for (std::string line; std::getline(lines, line);) texts.push_back(line);
+  } else if (args.find("--format json") != std::string::npos) {
+    texts.push_back(out);
+  }
+  int wrong = 0;
+  for (const std::string& text : texts) {
+    const auto read = jarproof::read_json_line(text, "stdout");
+    if (read && read->root.kind == jarproof::node_kind::map) continue;
+    std::fprintf(stderr, "stdout is no JSON object: %s\n", text.c_str());
+    ++wrong;
+  }
+  return wrong;
 }
 
 }  // namespace
@@ -63,19 +101,19 @@ int main(int argc, char** argv) {
   std::filesystem::create_directories(work);
   bool asserts = false;
   for (const auto& [name, text] : s.files) {
-    asserts = asserts || name == "stdout" || name == "stderr" || name == "stdout has" ||
-              name == "stderr has";
-    if (name == "stdout" || name == "stderr" || name.find(" has") != std::string::npos) continue;
+    asserts = asserts || is_assertion(name);
+    if (is_assertion(name)) continue;
     std::filesystem::create_directories((work / name).parent_path());
     std::ofstream(work / name, std::ios::binary) << text;
   }
-  if (!asserts || s.args.empty()) {
+  if (!asserts || !s.has_args) {
     std::fprintf(stderr, "the scenario asserts nothing\n");
     return 1;
   }
   const bool has_stdin = s.files.count("stdin") != 0;
-  const std::string command = "cd '" + work.string() + "' && " + s.env +
-                              " SOURCE='" JARPROOF_SOURCE_DIR "' '" + std::string(argv[1]) + "' " +
+  // Exported first, so that the arguments can use it.
+  const std::string command = "export SOURCE='" JARPROOF_SOURCE_DIR "' && cd '" + work.string() +
+                              "' && " + s.before + s.env + " '" + std::string(argv[1]) + "' " +
                               s.args + (has_stdin ? " <stdin" : " </dev/null") +
                               " >out.txt 2>err.txt";
   const int raw = std::system(command.c_str());
@@ -94,14 +132,22 @@ int main(int argc, char** argv) {
                    exact->second.c_str());
       ++wrong;
     }
-    const auto has = s.files.find(std::string(stream) + " has");
-    if (has == s.files.end()) continue;
-    std::istringstream wanted(has->second);
-    for (std::string line; std::getline(wanted, line);) {
-      if (line.empty() || got.find(line) != std::string::npos) continue;
-      std::fprintf(stderr, "%s has no `%s`; it is:\n%s\n", stream, line.c_str(), got.c_str());
+    for (const auto& [word, needed] : {std::pair{" has", true}, std::pair{" lacks", false}}) {
+      const auto section = s.files.find(std::string(stream) + word);
+      if (section == s.files.end()) continue;
+      std::istringstream wanted(section->second);
+      for (std::string line; std::getline(wanted, line);) {
+        if (line.empty() || (got.find(line) != std::string::npos) == needed) continue;
+        std::fprintf(stderr, "%s %s `%s`; it is:\n%s\n", stream, needed ? "lacks" : "has",
+                     line.c_str(), got.c_str());
+        ++wrong;
+      }
+    }
+    if (got.find('\x1b') != std::string::npos) {
+      std::fprintf(stderr, "%s is a file and no terminal, but it is coloured\n", stream);
       ++wrong;
     }
   }
+  wrong += faults_of_json(s.args, read_all(work / "out.txt"));
   return wrong == 0 ? 0 : 1;
 }

@@ -100,7 +100,11 @@ struct job {
       kind == "json" ? read_json(text, name) : read_yaml(text, name);
   if (!read) return {unreadable_report(name, read.errors(), work.rules)};
   std::vector<report> out;
-  for (document& d : *read) out.push_back(judged(std::move(d), work));
+  for (document& d : *read) {
+    // Several plans in one file are told apart by the line on which they begin.
+    if (read->size() > 1 && d.root.line > 0) d.name += ":" + std::to_string(d.root.line);
+    out.push_back(judged(std::move(d), work));
+  }
   return out;
 }
 

@@ -92,7 +92,7 @@ struct counts {
   const problems differing = run_examples(loaded->view());
   if (!differing.empty()) {
     complain(differing);
-    return not_done;
+    return some_rejected;
   }
   const counts n = count(loaded->view());
   return print(folder + ": good; " + counted(files->size(), "files, ") +
@@ -131,7 +131,8 @@ exit_code run_rules(const arguments& args) {
   constexpr const char* usage =
       "Usage: jarproof rules [options]\n"
       "Lists the rule data: edition, foods, checks, methods, words, sources.\n"
-      "Exit status: 0 done, 3 not done (broken rules included).\n";
+      "Exit status: 0 done, 1 an example of the rules does not come out as it says, 3 not done\n"
+      "(broken rules included).\n";
   po::options_description options;
   options.add_options()("check", po::value<std::string>()->value_name("DIR"),
                         "validate a rule folder and run its examples")(

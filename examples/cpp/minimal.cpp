@@ -1,4 +1,5 @@
 // Judges one plan with the built-in edition. Link jarproof::builtin and jarproof::yaml.
+// SPDX-License-Identifier: MIT
 #include <iostream>
 
 #include "jarproof/jarproof.hpp"

@@ -1891,7 +1891,8 @@ constexpr citation a463[] = {{"usda-guide-1", "1", ""},
     {"nchfp-equipment", "", ""},
     {"nchfp-pop-quiz", "", ""},
     {"iowa-gauges", "", ""},
-    {"missouri-gauges", "", ""}};
+    {"missouri-gauges", "", ""},
+    {"wyoming-pressure", "", ""}};
 constexpr int a464[] = {34,
     35,
     69,
@@ -2291,7 +2292,6 @@ constexpr source a531[] = {{"usda-guide-1", "Complete Guide to Home Canning, Gui
     {"ncsu-vacuum", "Vacuum packaging and food safety", "North Carolina State University", "July 2004", "http://www.foodsafetysite.com/consumers/faq/?m_knowledgebase_article=62"},
     {"missouri-gauges", "Pressure canning FAQs and expert advice", "University of Missouri Extension", "", "https://extension.missouri.edu/news/pressure-canning-faqs-and-expert-advice"},
     {"iowa-gauges", "Canning Season Readiness: time to test pressure canner dial gauges", "Iowa State University Extension and Outreach", "21 May 2024", "https://blogs.extension.iastate.edu/answerline/2024/05/21/canning-season-readiness-time-to-test-pressure-canner-dial-gauges-and-check-out-the-canner/"},
-    {"iowa-canner-load", "Canner Load Guidelines", "Iowa State University Extension and Outreach", "2 January 2024", "https://blogs.extension.iastate.edu/answerline/2024/01/02/canner-load-guidelines/"},
     {"kstate-venting", "Don't Forget to Vent", "Kansas State University Research and Extension", "19 April 2022", "https://enewsletters.k-state.edu/youaskedit/2022/04/19/dont-forget-to-vent/"},
     {"nchfp-pop-quiz", "Pop Quiz: What Time Is It?", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/pop-quiz-what-time-is-it"},
     {"pnw-421", "Using and Caring for Your Pressure Canner", "Pacific Northwest Extension (Washington, Oregon, Idaho)", "PNW 421, read in a copy; the address shows the abstract", "https://pubs.extension.wsu.edu/use-care-and-operation-of-your-pressure-canner"},

@@ -46,6 +46,10 @@ class writer {
     for (const char c : text) {
       if (c == '\n') {
         out += "\\n";
+      } else if (static_cast<unsigned char>(c) < 0x20) {
+        constexpr std::string_view octal = "01234567";
+        const auto byte = static_cast<unsigned char>(c);
+        out += {'\\', '0', octal[byte >> 3], octal[byte & 7]};
       } else {
         if (c == '"' || c == '\\') out += '\\';
         out += c;

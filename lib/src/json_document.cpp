@@ -113,7 +113,8 @@ struct handler {
   return {{std::string(name), 0, 0, "", std::move(message), std::move(write)}};
 }
 
-[[nodiscard]] result<node> parse(std::string_view text, std::string_view name) {
+/// The whole text as one document; duplicate keys are its faults.
+[[nodiscard]] result<document> parse(std::string_view text, std::string_view name) {
   if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);  // byte order mark
   if (text.size() > largest_text)
     return one(name, "the text is larger than 1 MiB", "split it into several files");
@@ -136,29 +137,33 @@ struct handler {
          deep ? "a plan needs two levels at most" : "check quotes, commas and braces near it"});
     return errors;
   }
-  if (!parser.handler().errors.empty()) return std::move(parser.handler().errors);
-  return std::move(parser.handler().root);
+  return document{std::string(name), std::move(parser.handler().root),
+                  std::move(parser.handler().errors)};
 }
 
 }  // namespace
 
 result<std::vector<document>> read_json(std::string_view text, std::string_view name) {
   if (detail::trim(text).empty()) return std::vector<document>{};
-  result<node> root = parse(text, name);
-  if (!root) return root.errors();
+  result<document> whole = parse(text, name);
+  if (!whole) return whole.errors();
   std::vector<document> out;
-  if (root->kind != node_kind::sequence) {
-    out.push_back({std::string(name), std::move(*root)});
+  if (whole->root.kind != node_kind::sequence) {
+    out.push_back(std::move(*whole));
     return out;
   }
-  for (node& item : root->items) out.push_back({std::string(name) + item.path, std::move(item)});
+  for (node& item : whole->root.items) {
+    document d{std::string(name) + item.path, std::move(item), {}};
+    for (const problem& p : whole->faults) {
+      if (p.path.compare(0, d.root.path.size() + 1, d.root.path + ".") == 0) d.faults.push_back(p);
+    }
+    out.push_back(std::move(d));
+  }
   return out;
 }
 
 result<document> read_json_line(std::string_view line, std::string_view name) {
-  result<node> root = parse(line, name);
-  if (!root) return root.errors();
-  return document{std::string(name), std::move(*root)};
+  return parse(line, name);
 }
 
 }  // namespace jarproof

@@ -51,6 +51,7 @@ class loader : public rule_reader {
   static constexpr std::string_view single_files[] = {"edition.yaml",  "sources.yaml",
                                                       "altitude.yaml", "jars.yaml",
                                                       "methods.yaml",  "vocabulary.yaml"};
+  static constexpr std::string_view unknown_gauge = "unknown";  // reported where it stands
   std::map<std::string, document> documents_;  // by file name, so that the order is always the same
   std::vector<process> processes_;
   std::vector<check_rule> checks_;
@@ -69,9 +70,11 @@ class loader : public rule_reader {
       documents_[f.name];
       return;
     }
+    document& d = read->front();
+    errors_.insert(errors_.end(), d.faults.begin(), d.faults.end());
     if (documents_.count(f.name) != 0)
       fault(f.name, 1, 1, "this rule file was given twice", "give it once");
-    documents_[f.name] = std::move(read->front());
+    documents_[f.name] = d.broken ? document{} : std::move(d);
   }
 
   void read_document(const std::string& name, const node& root) {
@@ -135,30 +138,40 @@ class loader : public rule_reader {
     out.id = text(n, "id");
     out.title = text(n, "title");
     out.gauge = one_of(n, "gauge", {"dial", "weighted"}, false);
+    if (out.gauge.empty() && find(n, "gauge") != nullptr) out.gauge = unknown_gauge;
     out.sources = citations(n, true);
     std::vector<altitude_step> steps;
+    constexpr int open_end = -1;
+    constexpr int unknown =
+        -2;  // after a band that is wrong itself, nothing is said about the next
     int next = 0;
     for (const node& s : items(n, "steps", true)) {
       only(s, {"from_ft", "through_ft", "psi", "says", "sources"});
+      const std::size_t errors_before = errors_.size();
       altitude_step step;
       step.from_ft = number(s, "from_ft", 0, 15000);
       step.through_ft = number(s, "through_ft", 1, 15000, false);
       step.psi = number(s, "psi", 1, 15, !out.gauge.empty());
       step.says = text(s, "says", false);
       step.sources = citations(s, false);
-      if (next < 0) {
-        fault(s, "a band stands after one without an upper end",
-              "give the band before it a `through_ft`");
-      } else if (step.from_ft != next) {
-        fault(s,
-              step.from_ft > next ? "a gap lies before this band"
-                                  : "this band overlaps the one before it",
-              "write `from_ft: " + std::to_string(next) + "`");
-      }
-      if (step.through_ft != 0 && step.through_ft < step.from_ft)
-        fault(s, "the band ends before it begins", "swap the ends");
-      next = step.through_ft == 0 ? -1 : step.through_ft + 1;
       steps.push_back(step);
+      if (errors_.size() != errors_before) {
+        next = unknown;
+      } else if (step.through_ft != 0 && step.through_ft < step.from_ft) {
+        fault(s, "the band ends before it begins", "swap the ends");
+        next = unknown;
+      } else {
+        if (next == open_end) {
+          fault(s, "a band stands after one without an upper end",
+                "give the band before it a `through_ft`");
+        } else if (next != unknown && step.from_ft != next) {
+          fault(s,
+                step.from_ft > next ? "a gap lies before this band"
+                                    : "this band overlaps the one before it",
+                "write `from_ft: " + std::to_string(next) + "`");
+        }
+        next = step.through_ft == 0 ? open_end : step.through_ft + 1;
+      }
     }
     out.steps = storage_.keep(std::move(steps));
     return out;
@@ -332,7 +345,7 @@ class loader : public rule_reader {
     refer(*n, id, &edition::bands);
     afterwards([this, n, id, gauge] {
       const band_set* bands = find(edition_.bands, id);
-      if (bands != nullptr && bands->gauge != gauge) {
+      if (bands != nullptr && bands->gauge != gauge && bands->gauge != unknown_gauge) {
         fault(*n, "`" + std::string(id) + "` is no band set for a " + std::string(gauge) + " gauge",
               "name one whose `gauge` is " + std::string(gauge));
       }
@@ -389,7 +402,7 @@ class loader : public rule_reader {
     c.title = text(root, "title");
     c.level = one_of(root, "level", {"error", "warning", "note"});
     c.outcome = one_of(root, "outcome", {"rejects", "untested", "incomplete", "none"});
-    if (c.level != "error" && !c.outcome.empty() && c.outcome != "none") {
+    if (!c.level.empty() && c.level != "error" && !c.outcome.empty() && c.outcome != "none") {
       fault(*find(root, "level"), "a check that changes the verdict is an error",
             "write `level: error`");
     }
@@ -427,7 +440,8 @@ class loader : public rule_reader {
       example x;
       x.name = text(n, "name");
       const node* plan = value(n, "plan", true);
-      if (plan != nullptr) x.plan = storage_.keep(plan->text);
+      // Not trimmed: the places in `expect` count from the first character.
+      if (plan != nullptr && !text_of(*plan).empty()) x.plan = storage_.keep(plan->text);
       if (key == "bad") x.expect = words(n, "expect", true, false);
       if (key == "good" && find(n, "expect") != nullptr)
         fault(n, "a good example expects nothing", "leave `expect` out");

@@ -30,11 +30,27 @@ class builder : public YAML::EventHandler {
   }
 
   std::vector<document> documents;
-  problems errors;
 
   void fault(const node& at, std::string message, std::string write) {
-    errors.push_back(
+    documents.back().faults.push_back(
         {std::string(name_), at.line, at.column, at.path, std::move(message), std::move(write)});
+  }
+
+  /// Reading ends in the middle of a document. Its last value may be cut off, so nothing is said
+  /// about that one.
+  void break_off() {
+    document& d = documents.back();
+    d.broken = true;
+    if (!d.root.members.empty()) d.root.members.pop_back();
+    open_.clear();
+  }
+
+  void broken_syntax(const YAML::Mark& mark, std::string message, std::string write) {
+    node at;
+    std::tie(at.line, at.column) = place(mark);
+    if (documents.empty()) OnDocumentStart(mark);
+    fault(at, std::move(message), std::move(write));
+    break_off();
   }
 
   /// yaml-cpp counts lines and columns from 0, and columns in bytes.
@@ -295,18 +311,10 @@ result<std::vector<document>> read_yaml(std::string_view text, std::string_view 
     while (parser.HandleNextDocument(built)) {
     }
   } catch (const stop_reading&) {
+    built.break_off();
   } catch (const YAML::Exception& e) {
-    const auto [line, column] = built.place(e.mark);
     auto [message, write] = plain_words(e.msg);
-    built.errors.push_back(
-        {std::string(name), line, column, "", std::move(message), std::move(write)});
-  }
-  if (!built.errors.empty()) {
-    std::stable_sort(built.errors.begin(), built.errors.end(),
-                     [](const problem& a, const problem& b) {
-                       return std::tie(a.line, a.column) < std::tie(b.line, b.column);
-                     });
-    return std::move(built.errors);
+    built.broken_syntax(e.mark, std::move(message), std::move(write));
   }
   return std::move(built.documents);
 }

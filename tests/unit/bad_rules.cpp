@@ -20,7 +20,8 @@ constexpr const char* folder = "tests/bad-input/rules";
 std::vector<std::string> case_names() {
   namespace fs = std::filesystem;
   std::vector<std::string> out;
-  for (const auto& entry : fs::directory_iterator(std::string(JARPROOF_SOURCE_DIR) + "/" + folder)) {
+  for (const auto& entry :
+       fs::directory_iterator(std::string(JARPROOF_SOURCE_DIR) + "/" + folder)) {
     if (entry.path().extension() == ".case") out.push_back(entry.path().filename().string());
   }
   std::sort(out.begin(), out.end());
@@ -43,7 +44,8 @@ std::string unescaped(std::string_view text) {
 }
 
 std::string& text_of(std::vector<jarproof::rule_file>& files, const std::string& name) {
-  const auto at = std::find_if(files.begin(), files.end(), [&](const auto& f) { return f.name == name; });
+  const auto at =
+      std::find_if(files.begin(), files.end(), [&](const auto& f) { return f.name == name; });
   if (at != files.end()) return at->text;
   files.push_back({name, ""});
   return files.back().text;
@@ -53,7 +55,8 @@ std::string& text_of(std::vector<jarproof::rule_file>& files, const std::string&
 void replace_once(std::string& text, const std::string& from, const std::string& to) {
   const std::size_t at = text.find(from);
   REQUIRE_MESSAGE(at != std::string::npos, "stale case: no `" << from << "` in the rule file");
-  REQUIRE_MESSAGE(text.find(from, at + 1) == std::string::npos, "stale case: `" << from << "` stands twice");
+  REQUIRE_MESSAGE(text.find(from, at + 1) == std::string::npos,
+                  "stale case: `" << from << "` stands twice");
   text.replace(at, from.size(), to);
 }
 
@@ -83,12 +86,15 @@ broken_folder changed(const std::vector<jarproof::rule_file>& good, const std::s
     } else if (starts(line, "replace: ")) {
       from = unescaped(std::string_view(line).substr(9));
     } else if (starts(line, "with:")) {
-      REQUIRE_MESSAGE((!file.empty() && !from.empty()), "`with:` needs `file:` and `replace:` before it");
-      replace_once(text_of(out.files, file), from, unescaped(std::string_view(line).substr(std::min<std::size_t>(6, line.size()))));
+      REQUIRE_MESSAGE((!file.empty() && !from.empty()),
+                      "`with:` needs `file:` and `replace:` before it");
+      replace_once(text_of(out.files, file), from,
+                   unescaped(std::string_view(line).substr(std::min<std::size_t>(6, line.size()))));
       from.clear();
     } else if (starts(line, "remove-file: ")) {
       const std::string name = line.substr(13);
-      const auto at = std::remove_if(out.files.begin(), out.files.end(), [&](const auto& f) { return f.name == name; });
+      const auto at = std::remove_if(out.files.begin(), out.files.end(),
+                                     [&](const auto& f) { return f.name == name; });
       REQUIRE_MESSAGE(at != out.files.end(), "stale case: there is no " << name);
       out.files.erase(at, out.files.end());
     } else if (!line.empty() && line[0] != '#') {
@@ -103,7 +109,8 @@ broken_folder changed(const std::vector<jarproof::rule_file>& good, const std::s
 std::string lines_of(const jarproof::problems& errors) {
   std::string out;
   for (const jarproof::problem& p : errors) {
-    out += p.file + ":" + std::to_string(p.line) + ":" + std::to_string(p.column) + " | " + p.message + " | " + p.write + "\n";
+    out += p.file + ":" + std::to_string(p.line) + ":" + std::to_string(p.column) + " | " +
+           p.message + " | " + p.write + "\n";
   }
   return out;
 }
@@ -129,7 +136,8 @@ TEST_CASE("every broken rule folder is refused with exactly the lines of its cas
   const std::vector<jarproof::rule_file> good = fixtures::rule_files();
   for (const std::string& name : case_names()) {
     CAPTURE(name);
-    const broken_folder broken = changed(good, fixtures::file_text(std::string(folder) + "/" + name));
+    const broken_folder broken =
+        changed(good, fixtures::file_text(std::string(folder) + "/" + name));
     CHECK_MESSAGE(!broken.expect.empty(), "the case expects nothing");
     CHECK_MESSAGE(broken.expect.find(":0:") == std::string::npos, "every message has its place");
     const auto loaded = jarproof::load_edition(broken.files);

@@ -1,5 +1,5 @@
-// The rule folder as a whole: what is loaded, what is compiled in, its examples, folders of one's own.
-// SPDX-License-Identifier: MIT
+// The rule folder as a whole: what is loaded, what is compiled in, its examples, folders of one's
+// own. SPDX-License-Identifier: MIT
 #include "jarproof/rules.hpp"
 
 #include <doctest/doctest.h>
@@ -18,7 +18,7 @@ namespace {
 
 using jarproof::rule_file;
 
-constexpr const char* build_update = "build the target `update`: cmake --build --preset update";
+const std::string build_update = "build the target `update`: cmake --build --preset update";
 
 jarproof::owned_edition loaded(const std::vector<rule_file>& files) {
   const auto result = jarproof::load_edition(files);
@@ -27,12 +27,14 @@ jarproof::owned_edition loaded(const std::vector<rule_file>& files) {
 }
 
 std::string& text_of(std::vector<rule_file>& files, const std::string& name) {
-  const auto at = std::find_if(files.begin(), files.end(), [&](const rule_file& f) { return f.name == name; });
+  const auto at =
+      std::find_if(files.begin(), files.end(), [&](const rule_file& f) { return f.name == name; });
   REQUIRE_MESSAGE(at != files.end(), name);
   return at->text;
 }
 
-std::vector<rule_file> with(const std::string& name, const std::string& from, const std::string& to) {
+std::vector<rule_file> with(const std::string& name, const std::string& from,
+                            const std::string& to) {
   std::vector<rule_file> files = fixtures::rule_files();
   std::string& text = text_of(files, name);
   const std::size_t at = text.find(from);
@@ -51,12 +53,14 @@ std::string first_difference(const std::string& a, const std::string& b) {
     const bool more_a = static_cast<bool>(std::getline(in_a, of_a));
     const bool more_b = static_cast<bool>(std::getline(in_b, of_b));
     if (!more_a && !more_b) return a == b ? "" : "the line ends differ";
-    if (more_a != more_b || of_a != of_b) return "line " + std::to_string(line) + ":\n" + of_a + "\n" + of_b;
+    if (more_a != more_b || of_a != of_b)
+      return "line " + std::to_string(line) + ":\n" + of_a + "\n" + of_b;
   }
 }
 
 const char* okra_plan =
-    "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n";
+    "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 "
+    "min\naltitude: 4600 ft\n";
 
 /// A copy of `rules` with one check put in the place of that with the same id.
 struct edition_with_check {
@@ -83,15 +87,20 @@ jarproof::check_rule check_named(std::string_view id) {
 TEST_SUITE_BEGIN("rules");
 
 TEST_CASE("the edition of the rule folder is the built-in one") {
-  const std::string difference = first_difference(jarproof::embedded_source(jarproof::builtin_edition()),
-                                                  jarproof::embedded_source(fixtures::loaded_edition()));
-  CHECK_MESSAGE(difference.empty(), build_update << "; built-in and rules/ differ in " << difference);
+  const std::string difference =
+      first_difference(jarproof::embedded_source(jarproof::builtin_edition()),
+                       jarproof::embedded_source(fixtures::loaded_edition()));
+  CHECK_MESSAGE(difference.empty(),
+                build_update << "; built-in and rules/ differ in " << difference);
 }
 
 TEST_CASE("the committed source of the built-in edition is what the rule folder gives") {
-  const std::string difference = first_difference(fixtures::file_text("lib/src/edition_builtin.cpp"),
-                                                  jarproof::embedded_source(fixtures::loaded_edition()));
-  CHECK_MESSAGE(difference.empty(), build_update << "; lib/src/edition_builtin.cpp and rules/ differ in " << difference);
+  const std::string difference =
+      first_difference(fixtures::file_text("lib/src/edition_builtin.cpp"),
+                       jarproof::embedded_source(fixtures::loaded_edition()));
+  CHECK_MESSAGE(difference.empty(), build_update
+                                        << "; lib/src/edition_builtin.cpp and rules/ differ in "
+                                        << difference);
 }
 
 TEST_CASE("an embedded text survives quotes, backslashes and line ends") {
@@ -130,11 +139,13 @@ TEST_CASE("the order in which broken files are given does not matter") {
     const auto result = jarproof::load_edition(given);
     REQUIRE(!result);
     std::string out;
-    for (const jarproof::problem& p : result.errors()) out += p.file + ":" + std::to_string(p.line) + " " + p.message + "\n";
+    for (const jarproof::problem& p : result.errors())
+      out += p.file + ":" + std::to_string(p.line) + " " + p.message + "\n";
     return out;
   };
   const std::string in_order = message_list(files);
-  CHECK(in_order == "jars.yaml:1 `jar` is no key here\nprocesses/okra.yaml:5 `sour` is not known here\n");
+  CHECK(in_order ==
+        "jars.yaml:1 `jar` is no key here\nprocesses/okra.yaml:5 `sour` is not known here\n");
   std::reverse(files.begin(), files.end());
   CHECK(message_list(files) == in_order);
 }
@@ -166,12 +177,15 @@ TEST_CASE("no files are no edition") {
   REQUIRE(!result);
   std::string files;
   for (const jarproof::problem& p : result.errors()) files += p.file + " ";
-  CHECK(files == "altitude.yaml edition.yaml jars.yaml methods.yaml processes sources.yaml vocabulary.yaml ");
+  CHECK(
+      files ==
+      "altitude.yaml edition.yaml jars.yaml methods.yaml processes sources.yaml vocabulary.yaml ");
 }
 
 TEST_CASE("a folder without a single process is no edition") {
   std::vector<rule_file> files = fixtures::rule_files();
-  files.erase(std::remove_if(files.begin(), files.end(), [](const rule_file& f) { return f.name.rfind("processes/", 0) == 0; }),
+  files.erase(std::remove_if(files.begin(), files.end(),
+                             [](const rule_file& f) { return f.name.rfind("processes/", 0) == 0; }),
               files.end());
   const auto result = jarproof::load_edition(files);
   REQUIRE(!result);
@@ -181,7 +195,8 @@ TEST_CASE("a folder without a single process is no edition") {
 
 TEST_CASE("a folder without a single check is no edition") {
   std::vector<rule_file> files = fixtures::rule_files();
-  files.erase(std::remove_if(files.begin(), files.end(), [](const rule_file& f) { return f.name.rfind("checks/", 0) == 0; }),
+  files.erase(std::remove_if(files.begin(), files.end(),
+                             [](const rule_file& f) { return f.name.rfind("checks/", 0) == 0; }),
               files.end());
   CHECK(!jarproof::load_edition(files));
 }
@@ -199,14 +214,15 @@ TEST_CASE("a process file with a title only gives every missing key, and no cras
     messages += p.message + "\n";
   }
   CAPTURE(messages);
-  for (const char* key : {"`id`", "`class`", "`recipe`", "`sources`", "`tables`"}) {
-    CHECK_MESSAGE(messages.find(std::string(key) + " is missing") != std::string::npos, key);
+  for (const std::string key : {"`id`", "`class`", "`recipe`", "`sources`", "`tables`"}) {
+    CHECK_MESSAGE(messages.find(key + " is missing") != std::string::npos, key);
   }
 }
 
 TEST_CASE("every example of every check gives what it says") {
   const jarproof::problems differing = jarproof::run_examples(fixtures::loaded_edition());
-  for (const jarproof::problem& p : differing) FAIL_CHECK(p.file << ": " << p.message << "; " << p.write);
+  for (const jarproof::problem& p : differing)
+    FAIL_CHECK(p.file << ": " << p.message << "; " << p.write);
   CHECK(differing.empty());
 }
 
@@ -235,7 +251,8 @@ TEST_CASE("an example that gives something else is named") {
     const edition_with_check rules(fixtures::loaded_edition(), changed);
     const jarproof::problems differing = jarproof::run_examples(rules.view);
     REQUIRE(differing.size() == 2);
-    CHECK(differing[1].message == "example \"" + std::string(bad[0].name) + "\" does not expect its own check");
+    CHECK(differing[1].message ==
+          "example \"" + std::string(bad[0].name) + "\" does not expect its own check");
     CHECK(differing[1].write == "add a `LINE:COLUMN pressure-too-low` entry");
   }
   SUBCASE("a good one that is bad") {
@@ -245,7 +262,8 @@ TEST_CASE("an example that gives something else is named") {
     const edition_with_check rules(fixtures::loaded_edition(), changed);
     const jarproof::problems differing = jarproof::run_examples(rules.view);
     REQUIRE(differing.size() == 1);
-    CHECK(differing[0].message.find("example \"" + std::string(good[0].name) + "\" is not good: ") == 0);
+    CHECK(differing[0].message.find("example \"" + std::string(good[0].name) +
+                                    "\" is not good: ") == 0);
     CHECK(differing[0].message.find("pressure-too-low") != std::string::npos);
   }
   SUBCASE("a good one that is no plan") {
@@ -284,14 +302,17 @@ TEST_CASE("a copy of an edition keeps its data alive") {
   const jarproof::owned_edition second = *kept;
   kept.reset();
   CHECK(first_difference(before, jarproof::embedded_source(second.view())).empty());
-  CHECK(jarproof::check(fixtures::plan_from(okra_plan), second.view()).verdict == jarproof::verdict::accepted);
+  CHECK(jarproof::check(fixtures::plan_from(okra_plan), second.view()).verdict ==
+        jarproof::verdict::accepted);
 }
 
 TEST_CASE("a folder of one's own changes a verdict") {
   const jarproof::plan plan = fixtures::plan_from(okra_plan);
-  CHECK(jarproof::check(plan, loaded(fixtures::rule_files()).view()).verdict == jarproof::verdict::accepted);
+  CHECK(jarproof::check(plan, loaded(fixtures::rule_files()).view()).verdict ==
+        jarproof::verdict::accepted);
 
-  const jarproof::owned_edition stricter = loaded(with("processes/okra.yaml", "{pint: 25,", "{pint: 30,"));
+  const jarproof::owned_edition stricter =
+      loaded(with("processes/okra.yaml", "{pint: 25,", "{pint: 30,"));
   const jarproof::report r = jarproof::check(plan, stricter.view());
   CHECK(r.verdict == jarproof::verdict::rejected);
   const jarproof::finding* short_time = fixtures::finding_of(r, "time-too-short");
@@ -305,7 +326,8 @@ TEST_CASE("a folder of one's own changes a verdict") {
 
 TEST_CASE("a table that is set to `use: no` makes a plan untested") {
   const jarproof::owned_edition doubted =
-      loaded(with("processes/okra.yaml", "use: yes", "use: no\n    note: Nobody could read these numbers again."));
+      loaded(with("processes/okra.yaml", "use: yes",
+                  "use: no\n    note: Nobody could read these numbers again."));
   const jarproof::report r = jarproof::check(fixtures::plan_from(okra_plan), doubted.view());
   CHECK(r.verdict == jarproof::verdict::untested);
   const jarproof::finding* why = fixtures::finding_of(r, "table-not-verified");
@@ -315,11 +337,15 @@ TEST_CASE("a table that is set to `use: no` makes a plan untested") {
 
 TEST_CASE("a check taken out of a folder still objects") {
   std::vector<rule_file> files = fixtures::rule_files();
-  files.erase(std::remove_if(files.begin(), files.end(), [](const rule_file& f) { return f.name == "checks/time-too-short.yaml"; }),
-              files.end());
+  files.erase(
+      std::remove_if(files.begin(), files.end(),
+                     [](const rule_file& f) { return f.name == "checks/time-too-short.yaml"; }),
+      files.end());
   const jarproof::owned_edition rules = loaded(files);
-  const std::string plan = std::string(okra_plan).replace(std::string(okra_plan).find("25 min"), 6, "24 min");
-  CHECK(jarproof::check(fixtures::plan_from(plan), rules.view()).verdict == jarproof::verdict::rejected);
+  const std::string plan =
+      std::string(okra_plan).replace(std::string(okra_plan).find("25 min"), 6, "24 min");
+  CHECK(jarproof::check(fixtures::plan_from(plan), rules.view()).verdict ==
+        jarproof::verdict::rejected);
 }
 
 TEST_SUITE_END();

@@ -12,6 +12,8 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/result.hpp"
+
 namespace jarproof {
 
 enum class node_kind { null, scalar, sequence, map };
@@ -43,8 +45,10 @@ struct member {
 
 /// One document of a text, for example one plan of a file that holds several.
 struct document {
-  std::string name;  ///< display name of the text; `FILE:LINE` for a line of JSON Lines
-  node root;
+  std::string name;     ///< display name of the text; `FILE:LINE` for a line of JSON Lines
+  node root;            ///< as far as it could be read
+  problems faults;      ///< duplicate keys, anchors, broken syntax and the like in this document
+  bool broken = false;  ///< the syntax broke: `root` ends where it did
 };
 
 /// The value of `key` in a map, or null.

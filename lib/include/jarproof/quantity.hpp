@@ -125,28 +125,29 @@ inline constexpr unit share_units[] = {
 
 struct dimension_words {
   list<unit> units;
-  std::string_view example;   ///< what to write
-  std::string_view accepted;  ///< units to name in a message
+  std::string_view example;     ///< what to write
+  std::string_view first_unit;  ///< the first one to write
+  std::string_view accepted;    ///< units to name in a message
 };
 
 [[nodiscard]] constexpr dimension_words words_of(dimension d) noexcept {
   switch (d) {
     case dimension::time:
-      return {time_units, "75 min", "min or h"};
+      return {time_units, "75 min", "min", "min or h"};
     case dimension::pressure:
-      return {pressure_units, "11 psi", "psi, kPa or bar"};
+      return {pressure_units, "11 psi", "psi", "psi, kPa or bar"};
     case dimension::length:
-      return {length_units, "1 in", "in, mm or cm"};
+      return {length_units, "1 in", "in", "in, mm or cm"};
     case dimension::altitude:
-      return {altitude_units, "4600 ft", "ft or m"};
+      return {altitude_units, "4600 ft", "ft", "ft or m"};
     case dimension::volume:
-      return {volume_units, "9 qt", "oz, cup, pt, qt, gal, mL or L"};
+      return {volume_units, "9 qt", "qt", "oz, cup, pt, qt, gal, mL or L"};
     case dimension::temperature:
-      return {temperature_units, "182 F", "F or C"};
+      return {temperature_units, "182 F", "F", "F or C"};
     case dimension::share:
-      return {share_units, "1/2", "a fraction or %"};
+      return {share_units, "1/2", "%", "a fraction or %"};
   }
-  return {time_units, "75 min", "min or h"};
+  return {time_units, "75 min", "min", "min or h"};
 }
 
 /// A number as written, exact: numerator over denominator.
@@ -303,11 +304,11 @@ inline constexpr fraction_sign fraction_signs[] = {
     }
     negative = text.front() == '-';
     text = trim(text.substr(1));
+    if (text.empty()) return fault("`" + std::string(trim(written)) + "` is not an amount");
   }
   const std::string quoted = "`" + std::string(trim(written)) + "`";
-  int terms = 0;
+  const unit* last = nullptr;
   while (!text.empty()) {
-    if (++terms > 3) return fault(quoted + " has too many parts");
     number n;
     switch (take_number(text, n)) {
       case number_fault::none:
@@ -333,7 +334,7 @@ inline constexpr fraction_sign fraction_signs[] = {
     }
     if (found == nullptr && text.empty()) {
       return fault(quoted + " has no unit", "write the unit: `" + std::string(trim(written)) + " " +
-                                                std::string(words.units[0].name) + "` (" +
+                                                std::string(words.first_unit) + "` (" +
                                                 std::string(words.accepted) + ")");
     }
     if (found == nullptr) {
@@ -341,13 +342,21 @@ inline constexpr fraction_sign fraction_signs[] = {
           quoted + " has a unit that is not known here",
           "use " + std::string(words.accepted) + ", as in `" + std::string(words.example) + "`");
     }
+    // `1 h 15 min`: a further part is of the same system and smaller. Two readings of one thing
+    // (`10 psi 69 kPa`) are not added up.
+    const bool adds_up = d == dimension::time || d == dimension::volume;
+    if (last != nullptr && (!adds_up || found->metric != last->metric ||
+                            found->factor * last->divisor >= last->factor * found->divisor)) {
+      return fault(quoted + " names more than one amount");
+    }
+    last = found;
     const std::int64_t over = (negative ? -n.over : n.over) * found->factor;
     out.value += divide(over, n.under * found->divisor, direction) + found->offset;
-    out.metric = out.metric || found->metric;
+    out.metric = found->metric;
     text = trim(text);
-    if (!text.empty() && d == dimension::temperature) {
-      return fault(quoted + " has more than one part");
-    }
+  }
+  if (d == dimension::share && out.value > micro_per_unit) {
+    return fault(quoted + " is more than the whole");
   }
   return out;
 }

@@ -8,9 +8,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <utility>
 
 #include "jarproof/detail/words.hpp"
@@ -33,17 +35,24 @@ class plan_reader {
   }
 
   [[nodiscard]] result<plan> read() {
+    errors_ = source_.faults;
     if (source_.root.kind != node_kind::map) {
-      fault(source_.root, "this is no plan",
-            "write a plan as keys with values, for example `food: green beans`");
+      if (errors_.empty())
+        fault(source_.root, "this is no plan",
+              "write a plan as keys with values, for example `food: green beans`");
       return errors_;
     }
-    if (source_.root.members.empty()) {
+    if (source_.root.members.empty() && errors_.empty()) {
       fault(source_.root, "the plan is empty",
             "write at least `food`, `pack`, `jar`, `method`, `time` and `altitude`");
     }
     for (const member& m : source_.root.members) read_member(m);
-    if (!errors_.empty()) return errors_;
+    if (!errors_.empty()) {
+      std::stable_sort(errors_.begin(), errors_.end(), [](const problem& a, const problem& b) {
+        return std::tie(a.line, a.column) < std::tie(b.line, b.column);
+      });
+      return errors_;
+    }
     return std::move(plan_);
   }
 

@@ -102,6 +102,7 @@ struct ingredient_line {
   int line = 0;
   std::string text;
   std::string ingredient;  ///< name found in the edition; empty where the line is unknown
+  std::string amount;      ///< amount in front of it, as written; may be empty
   food_class kind = food_class::low_acid;
 };
 

@@ -35,7 +35,8 @@ namespace jarproof::detail {
   for (const word& line : j.what.ingredients) {
     const std::string_view name = plain_food(line.text);
     const std::vector<const process*> foods = foods_named(j.rules, name);
-    ingredient_line entry{line.line, line.text, {}, food_class::low_acid};
+    ingredient_line entry{line.line, line.text, {}, {}, food_class::low_acid};
+    entry.amount = std::string(trim(std::string_view(line.text).substr(0, line.text.find(name))));
     if (foods.empty()) {
       sentence_facts facts;
       facts.found = line.text;

@@ -35,8 +35,9 @@ class json_writer {
   }
   void end(char bracket) {
     const bool empty = first_.back();
+    const bool on_one_line = static_cast<int>(first_.size()) > depth_;
     first_.pop_back();
-    if (!empty) line();
+    if (!empty && !on_one_line) line();
     out_ += bracket;
   }
   void key(std::string_view name) {
@@ -177,12 +178,15 @@ inline void write_report(json_writer& w, const report& r) {
       w.member("text", line.text);
       w.key("ingredient");
       line.ingredient.empty() ? w.raw("null") : w.text(line.ingredient);
+      w.key("amount");
+      line.amount.empty() ? w.raw("null") : w.text(line.amount);
       w.key("class");
       if (line.ingredient.empty()) {
         w.raw("null");
       } else {
         w.text(line.kind == food_class::acid ? "acid" : "low-acid");
       }
+      w.texts("traits", {});
       w.end('}');
     }
     w.end(']');

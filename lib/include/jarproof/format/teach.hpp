@@ -86,9 +86,16 @@ namespace detail {
   std::string out = "<!-- Written by `jarproof rules --pages docs/checks` from rules/checks/" +
                     std::string(c.id) + ".yaml. Do not edit. -->\n# " + std::string(c.id) + "\n\n" +
                     std::string(c.title) + ".\n\n";
-  out += "It " + detail::effect_of(c) + ". Since edition " + std::string(c.since) + ".\n\n";
-  out += "## Why\n\n" + detail::without_placeholders(c.why) + "\n\n## What to do\n\n" +
-         detail::without_placeholders(c.fix) + "\n";
+  const auto paragraph = [&](const std::string& text) {
+    detail::text_writer w(text_style{100, false});
+    w.paragraph(text);
+    out += w.take();
+  };
+  paragraph("It " + detail::effect_of(c) + ". Since edition " + std::string(c.since) + ".");
+  out += "\n## Why\n\n";
+  paragraph(detail::without_placeholders(c.why));
+  out += "\n## What to do\n\n";
+  paragraph(detail::without_placeholders(c.fix));
   const auto shown = [&](const example& x) {
     out += "\n" + std::string(x.name) + ":\n\n```yaml\n" + detail::indented(x.plan, "") + "```\n";
     if (x.expect.empty()) return;

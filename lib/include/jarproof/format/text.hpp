@@ -6,6 +6,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -88,23 +89,42 @@ class text_writer {
   return out;
 }
 
+/// `FILE:LINE:COLUMN (key)`. A source that names its first line already loses it.
 [[nodiscard]] inline std::string place_text(const report& r, const finding& f) {
   std::string out = r.source;
-  if (f.line > 0) out += ":" + std::to_string(f.line) + ":" + std::to_string(f.column);
+  if (f.line > 0) {
+    const std::size_t colon = out.rfind(':');
+    const bool has_line = colon != std::string::npos && colon + 1 < out.size() &&
+                          out.find_first_not_of("0123456789", colon + 1) == std::string::npos;
+    if (has_line) out.resize(colon);
+    out += ":" + std::to_string(f.line) + ":" + std::to_string(f.column);
+  }
   if (!f.field.empty()) out += " (" + f.field + ")";
   return out;
 }
 
-inline void write_finding(text_writer& w, const report& r, const finding& f) {
+/// A mistake in the text: what the check teaches is said once, above the first.
+inline void write_mistakes(text_writer& w, const report& r) {
+  if (!r.findings.empty()) w.paragraph(r.findings.front().why, "  ", 2);
+  for (const finding& f : r.findings) {
+    w.blank();
+    w.paragraph(place_text(r, f), "  at ", 5);
+    w.paragraph(f.message, "  ", 2);
+    w.paragraph(f.fix, "  Do: ", 6);
+  }
+}
+
+/// `taught` says that the check's lesson stands above already.
+inline void write_finding(text_writer& w, const report& r, const finding& f, bool taught) {
   w.blank();
   w.heading(f.check, f.outcome == outcome::none ? "1" : "1;31");
   w.paragraph(place_text(r, f), "  at ", 5);
   w.paragraph(f.message, "  ", 2);
   if (f.outcome != outcome::none || f.level == level::warning) {
-    if (!f.why.empty()) w.paragraph(f.why, "  Why: ", 7);
+    if (!f.why.empty() && !taught) w.paragraph(f.why, "  Why: ", 7);
   }
   if (!f.fix.empty()) w.paragraph(f.fix, "  Do: ", 6);
-  if (f.outcome != outcome::none) {
+  if (f.outcome != outcome::none && !taught) {
     w.paragraph(sources_text(f.sources), "  Source: ", 10);
   }
 }
@@ -170,15 +190,23 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
   text_writer w(style);
   w.heading(meaning_of(r.verdict), colour_of(r.verdict));
   w.paragraph(r.title.empty() ? r.source : r.title + " (" + r.source + ")", "  ", 2);
+  if (r.verdict == verdict::unreadable) {
+    write_mistakes(w, r);
+    return w.take();
+  }
+  std::vector<std::string_view> taught;
+  const auto write = [&](const finding& f) {
+    write_finding(w, r, f, std::find(taught.begin(), taught.end(), f.check) != taught.end());
+    taught.push_back(f.check);
+  };
   for (const outcome o : {outcome::rejects, outcome::untested, outcome::incomplete}) {
     for (const finding& f : r.findings) {
-      if (f.outcome == o) write_finding(w, r, f);
+      if (f.outcome == o) write(f);
     }
   }
   for (const level l : {level::warning, level::note}) {
     for (const finding& f : r.findings) {
-      if (f.outcome == outcome::none && f.level == l && f.check != "step-reminder")
-        write_finding(w, r, f);
+      if (f.outcome == outcome::none && f.level == l && f.check != "step-reminder") write(f);
     }
   }
   write_process(w, r, rules);

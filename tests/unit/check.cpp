@@ -1,0 +1,459 @@
+// What a check decides, plan by plan. Numbers: USDA Complete Guide to Home Canning (2015), part 4,
+// page 4-8 (snap beans: pints 20 min, quarts 25 min, raw or hot; dial 11/12/13/14 psi to
+// 2,000/4,000/6,000/8,000 ft, weighted 10 psi to 1,000 ft and 15 above; 1 in headspace), and
+// part 5, page 5-6 (meat in cubes: pints 75, quarts 90), unless a test names another.
+// SPDX-License-Identifier: MIT
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+
+#include "support/fixtures.hpp"
+
+namespace {
+
+using fixtures::beans;
+using fixtures::finding_of;
+using fixtures::has;
+using fixtures::judged;
+using fixtures::plan_text;
+using jarproof::outcome;
+using jarproof::verdict;
+using keys = std::map<std::string, std::string>;
+
+jarproof::report beans_with(const keys& changes) { return judged(plan_text(beans(), changes)); }
+
+keys dial_beans() {
+  keys plan = beans();
+  plan["gauge"] = "dial";
+  plan["pressure"] = "13 psi";
+  return plan;
+}
+
+TEST_SUITE("check") {
+  TEST_CASE("a plan that matches a published process is accepted, and the report says which") {
+    const jarproof::report r = beans_with({});
+    CHECK(r.verdict == verdict::accepted);
+    REQUIRE(r.process != nullptr);
+    CHECK(r.process->id == "beans-snap");
+    REQUIRE(r.required);
+    CHECK(r.required->pressure_psi == 15);
+    CHECK(r.required->time_min == 20);
+    CHECK(r.required->gauge == "weighted");
+    CHECK(r.required->jar == "pint");
+    CHECK(r.required->pack == "raw");
+    CHECK(r.required->headspace_thousandths_in == 1000);
+    CHECK(r.required->vent_min == 10);
+    REQUIRE(r.options.size() == 1);
+    CHECK(r.options[0].gauge == "dial");
+    CHECK(r.options[0].pressure_psi == 13);
+    REQUIRE_FALSE(r.required->sources.empty());
+    CHECK(r.required->sources[0].find("page 4-8") != std::string::npos);
+  }
+
+  TEST_CASE("the verdict is the worst outcome, in the order of the contract") {
+    CHECK(beans_with({{"time", "19 min"}, {"altitude", ""}}).verdict == verdict::rejected);
+    CHECK(beans_with({{"food", "artichoke hearts"}, {"altitude", ""}}).verdict == verdict::untested);
+    CHECK(beans_with({{"altitude", ""}}).verdict == verdict::incomplete);
+  }
+
+  TEST_CASE("findings stand in the order of the plan, and reports are the same each time") {
+    const std::string text = plan_text(beans(), {{"time", "10 min"}, {"pressure", "5 psi"}, {"vent", "2 min"}});
+    const jarproof::report a = judged(text);
+    const jarproof::report b = judged(text);
+    CHECK(jarproof::json_line_of(a) == jarproof::json_line_of(b));
+    CHECK(std::is_sorted(a.findings.begin(), a.findings.end(), [](const auto& x, const auto& y) {
+      return std::tie(x.line, x.column, x.check) < std::tie(y.line, y.column, y.check);
+    }));
+  }
+
+  TEST_CASE("every finding says what, why, what to do and where it is written") {
+    const jarproof::report r = beans_with({{"time", "10 min"}, {"pressure", "10 psi"}, {"headspace", "1/2 in"}, {"jar", "half-gallon"}});
+    for (const jarproof::finding& f : r.findings) {
+      INFO(f.check);
+      CHECK_FALSE(f.message.empty());
+      CHECK_FALSE(f.why.empty());
+      CHECK_FALSE(f.fix.empty());
+      CHECK_FALSE(f.sources.empty());
+      CHECK(f.line > 0);
+      CHECK((f.outcome == outcome::none || f.level == jarproof::level::error));
+      for (const std::string* s : {&f.message, &f.why, &f.fix}) CHECK(s->find('{') == std::string::npos);
+    }
+  }
+
+  TEST_CASE("low-acid food in boiling water or steam is rejected whatever else holds") {
+    for (const char* method : {"boiling-water", "water bath", "steam", "low-temperature"}) {
+      const jarproof::report r = beans_with({{"method", method}, {"time", "600 min"}});
+      INFO(method);
+      CHECK(r.verdict == verdict::rejected);
+      const jarproof::finding* f = finding_of(r, "low-acid-needs-pressure");
+      REQUIRE(f != nullptr);
+      CHECK(f->why.find("botulism") != std::string::npos);
+      REQUIRE(r.required);
+      CHECK(r.required->method == "pressure");
+    }
+    // The name fits two foods, but both are low-acid.
+    CHECK(has(beans_with({{"food", "chicken"}, {"method", "boiling-water"}}), "low-acid-needs-pressure"));
+    CHECK(beans_with({{"food", "chicken"}, {"method", "boiling-water"}}).verdict == verdict::rejected);
+  }
+
+  TEST_CASE("refused methods get their own reason, unknown ones are not accepted either") {
+    for (const jarproof::method& m : jarproof::builtin_edition().methods) {
+      if (m.accepted) continue;
+      const jarproof::report r = beans_with({{"method", std::string(m.id)}});
+      const jarproof::finding* f = finding_of(r, "method-not-accepted");
+      INFO(m.id);
+      REQUIRE(f != nullptr);
+      CHECK(f->outcome == outcome::rejects);
+      CHECK((f->message + f->why + f->fix).find(std::string(m.why).substr(0, 20)) != std::string::npos);
+    }
+    const jarproof::report typo = beans_with({{"method", "presure"}});
+    REQUIRE(has(typo, "method-not-accepted"));
+    const jarproof::finding* f = finding_of(typo, "method-not-accepted");
+    CHECK((f->message + f->fix).find("`pressure`") != std::string::npos);
+    CHECK(typo.verdict == verdict::rejected);
+  }
+
+  TEST_CASE("every critical fact left out makes the plan incomplete and is named") {
+    for (const char* key : {"food", "jar", "method", "gauge", "pressure", "time", "altitude"}) {
+      const jarproof::report r = judged(plan_text(dial_beans(), {{key, ""}}));
+      INFO(key);
+      CHECK(r.verdict == verdict::incomplete);
+      const bool named = std::any_of(r.findings.begin(), r.findings.end(), [&](const jarproof::finding& f) {
+        return f.check == "fact-missing" && f.field == key && f.outcome == outcome::incomplete;
+      });
+      CHECK(named);
+    }
+  }
+
+  TEST_CASE("a missing fact does no harm where the plan holds for every value it could have") {
+    // 15 psi at 500 ft holds on either gauge.
+    const jarproof::report gauge = beans_with({{"gauge", ""}, {"altitude", "500 ft"}});
+    CHECK(gauge.verdict == verdict::accepted);
+    CHECK(has(gauge, "holds-either-way"));
+    // 11 psi at 500 ft holds on a dial, but no weight holds 11 psi.
+    CHECK(beans_with({{"gauge", ""}, {"altitude", "500 ft"}, {"pressure", "11 psi"}}).verdict == verdict::incomplete);
+    // 10 psi at 500 ft holds on a weight only.
+    CHECK(beans_with({{"gauge", ""}, {"altitude", "500 ft"}, {"pressure", "10 psi"}}).verdict == verdict::incomplete);
+    // 12 psi at 4,600 ft holds on neither.
+    CHECK(beans_with({{"gauge", ""}, {"pressure", "12 psi"}}).verdict == verdict::rejected);
+    // Raw and hot beans share their numbers; beets have no raw table (part 4, page 4-9).
+    const jarproof::report pack = beans_with({{"pack", ""}});
+    CHECK(pack.verdict == verdict::accepted);
+    CHECK(has(pack, "holds-either-way"));
+    CHECK(beans_with({{"food", "beets"}, {"pack", ""}, {"time", "30 min"}}).verdict == verdict::incomplete);
+    // A word that only one pack allows leaves the pack to be said.
+    CHECK(beans_with({{"pack", ""}, {"prepared", "[not boiled before filling]"}}).verdict == verdict::incomplete);
+  }
+
+  TEST_CASE("without an altitude a pressure below every band is rejected all the same") {
+    CHECK(judged(plan_text(dial_beans(), {{"altitude", ""}, {"pressure", "10 psi"}})).verdict == verdict::rejected);
+    CHECK(judged(plan_text(dial_beans(), {{"altitude", ""}, {"pressure", "11 psi"}})).verdict == verdict::incomplete);
+  }
+
+  TEST_CASE("weighted gauges hold 5, 10 and 15 psi, also as marked in kPa and bar") {
+    for (const char* p : {"15 psi", "103 kPa", "105 kPa", "1.03 bar", "1.05 bar"}) {
+      INFO(p);
+      CHECK(beans_with({{"pressure", p}}).verdict == verdict::accepted);
+    }
+    for (const char* p : {"10 psi", "69 kPa", "70 kPa", "0.69 bar", "0.7 bar"}) {
+      INFO(p);
+      CHECK(beans_with({{"pressure", p}, {"altitude", "1000 ft"}}).verdict == verdict::accepted);
+      CHECK(has(beans_with({{"pressure", p}}), "pressure-too-low"));
+    }
+    for (const char* p : {"5 psi", "34 kPa", "35 kPa", "0.34 bar", "0.35 bar"}) {
+      INFO(p);
+      CHECK(has(beans_with({{"pressure", p}, {"altitude", "0 ft"}}), "pressure-too-low"));
+    }
+    for (const char* p : {"11 psi", "13 psi", "14.9 psi", "90 kPa", "68 kPa", "71 kPa", "102 kPa", "104 kPa"}) {
+      const jarproof::report r = beans_with({{"pressure", p}});
+      INFO(p);
+      CHECK(r.verdict == verdict::rejected);
+      const jarproof::finding* f = finding_of(r, "gauge-cannot-hold");
+      REQUIRE(f != nullptr);
+      CHECK(f->message.find("5, 10 or 15 psi") != std::string::npos);
+    }
+  }
+
+  TEST_CASE("a dial that reads high needs its error on top; one that reads low needs nothing") {
+    const auto with = [](const char* error, const char* pressure) {
+      return judged(plan_text(dial_beans(), {{"gauge-error", error}, {"pressure", pressure}}));
+    };
+    CHECK(with("+1 psi", "14 psi").verdict == verdict::accepted);
+    CHECK(has(with("+1 psi", "13 psi"), "pressure-too-low"));
+    CHECK(finding_of(with("+1 psi", "13 psi"), "pressure-too-low")->required.find("14 psi on this gauge") != std::string::npos);
+    CHECK(with("-2 psi", "13 psi").verdict == verdict::accepted);
+    CHECK(with("+2 psi", "15 psi").verdict == verdict::accepted);
+    CHECK(has(with("+2.1 psi", "15 psi"), "gauge-error-too-large"));
+    CHECK(has(with("-2.1 psi", "15 psi"), "gauge-error-too-large"));
+    CHECK(has(with("+0.5 psi", "13.4 psi"), "pressure-too-low"));
+    CHECK(with("+0.5 psi", "13.5 psi").verdict == verdict::accepted);
+    // On a weight there is nothing to correct.
+    CHECK(has(beans_with({{"gauge-error", "+1 psi"}}), "gauge-error-unused"));
+    CHECK(beans_with({{"gauge-error", "+1 psi"}}).verdict == verdict::accepted);
+  }
+
+  TEST_CASE("above 15 psi is rejected, at 15 accepted; metric readings count as whole psi") {
+    CHECK(judged(plan_text(dial_beans(), {{"pressure", "15 psi"}})).verdict == verdict::accepted);
+    CHECK(has(judged(plan_text(dial_beans(), {{"pressure", "15.1 psi"}})), "pressure-too-high"));
+    CHECK(judged(plan_text(dial_beans(), {{"pressure", "105 kPa"}})).verdict == verdict::accepted);
+    CHECK(has(judged(plan_text(dial_beans(), {{"pressure", "111 kPa"}})), "pressure-too-high"));
+    CHECK(has(beans_with({{"pressure", "20 psi"}}), "pressure-too-high"));
+  }
+
+  TEST_CASE("altitude: rounded up to whole feet, below sea level is 0, nothing above 10,000 ft") {
+    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "304 m"}}).verdict == verdict::accepted);
+    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "305 m"}}).verdict == verdict::rejected);
+    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "1000.1 ft"}}).verdict == verdict::rejected);
+    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "-280 ft"}}).verdict == verdict::accepted);
+    CHECK(beans_with({{"altitude", "10,000 ft"}}).verdict == verdict::accepted);
+    CHECK(beans_with({{"altitude", "10,001 ft"}}).verdict == verdict::untested);
+    CHECK(has(beans_with({{"altitude", "10,001 ft"}}), "altitude-outside-table"));
+    CHECK_FALSE(beans_with({{"altitude", "10,001 ft"}}).required);
+    CHECK(judged(plan_text(dial_beans(), {{"altitude", "8,001 ft"}, {"pressure", "14 psi"}})).verdict == verdict::rejected);
+  }
+
+  TEST_CASE("more than the table asks for is accepted with a note") {
+    CHECK(has(beans_with({{"time", "30 min"}}), "over-required"));
+    CHECK(beans_with({{"time", "30 min"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({{"altitude", "500 ft"}}), "over-required"));
+    CHECK_FALSE(has(beans_with({}), "over-required"));
+  }
+
+  TEST_CASE("a jar in between takes the next larger listed size, a larger one has no process") {
+    CHECK(beans_with({{"jar", "12 oz"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({{"jar", "12 oz"}}), "jar-in-between"));
+    CHECK(beans_with({{"jar", "half-pint"}, {"time", "19 min"}}).verdict == verdict::rejected);
+    CHECK(beans_with({{"jar", "24 oz"}}).verdict == verdict::rejected);
+    CHECK(beans_with({{"jar", "24 oz"}, {"time", "25 min"}}).verdict == verdict::accepted);
+    CHECK(beans_with({{"jar", "500 mL"}}).verdict == verdict::rejected);
+    CHECK(beans_with({{"jar", "500 mL"}, {"time", "25 min"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({{"jar", "1 L"}, {"time", "90 min"}}), "jar-too-large"));
+    CHECK(has(beans_with({{"jar", "half-gallon"}, {"time", "90 min"}}), "jar-too-large"));
+    const jarproof::report r = beans_with({{"jar", "half-gallon"}});
+    CHECK(finding_of(r, "jar-too-large")->message.find("apple juice and grape juice") != std::string::npos);
+    REQUIRE(r.required);
+    CHECK(r.required->jar == "quart");
+    CHECK(has(beans_with({{"jar", "bucket"}}), "word-unknown"));
+    CHECK(beans_with({{"jar", "bucket"}}).verdict == verdict::incomplete);
+    // Mushrooms have no quart table (part 4, page 4-13).
+    CHECK(has(beans_with({{"food", "mushrooms"}, {"pack", "hot"}, {"jar", "24 oz"}, {"time", "200 min"}}), "jar-too-large"));
+  }
+
+  TEST_CASE("pack and form that no table has are rejected, unknown words left open") {
+    CHECK(has(beans_with({{"food", "beets"}, {"time", "60 min"}}), "pack-not-tested"));
+    CHECK(beans_with({{"food", "beets"}, {"time", "60 min"}}).verdict == verdict::rejected);
+    CHECK(beans_with({{"form", "1-inch-pieces"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({{"form", "diced"}}), "form-not-tested"));
+    CHECK(beans_with({{"form", "frenched"}}).verdict == verdict::incomplete);
+    for (const char* form : {"mashed", "pureed"}) {
+      CHECK(has(beans_with({{"food", "pumpkin"}, {"pack", "hot"}, {"time", "90 min"}, {"form", form}}), "low-acid-puree"));
+    }
+  }
+
+  TEST_CASE("of forms with different numbers the strictest holds unless the plan says which") {
+    // Raw fresh limas in quarts: 1 1/2 in for small beans, 1 1/4 in for large (part 4, page 4-7).
+    const keys limas{{"food", "beans-lima-fresh"}, {"jar", "quart"}, {"time", "50 min"}, {"headspace", "1 1/4 in"}};
+    CHECK(has(beans_with(limas), "headspace-too-small"));
+    keys large = limas;
+    large["form"] = "large";
+    CHECK(beans_with(large).verdict == verdict::accepted);
+    keys small = limas;
+    small["form"] = "small";
+    CHECK(has(beans_with(small), "headspace-too-small"));
+    small["headspace"] = "1 1/2 in";
+    CHECK(beans_with(small).verdict == verdict::accepted);
+  }
+
+  TEST_CASE("headspace: 1 mm is reading precision, less rejects, more is a note and then a warning") {
+    CHECK(beans_with({{"headspace", "25 mm"}}).verdict == verdict::accepted);
+    CHECK(beans_with({{"headspace", "24.4 mm"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({{"headspace", "24.3 mm"}}), "headspace-too-small"));
+    CHECK(has(beans_with({{"headspace", "7/8 in"}}), "headspace-too-small"));
+    CHECK(finding_of(beans_with({{"headspace", "1 1/4 in"}}), "headspace-too-large")->level == jarproof::level::note);
+    CHECK(finding_of(beans_with({{"headspace", "1 3/8 in"}}), "headspace-too-large")->level == jarproof::level::warning);
+    CHECK(beans_with({{"headspace", "2 in"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({}), "step-reminder"));
+  }
+
+  TEST_CASE("venting under 10 minutes and canners under 4 quarts are rejected") {
+    CHECK(has(beans_with({{"vent", "9.9 min"}}), "vent-too-short"));
+    CHECK(beans_with({{"vent", "10 min"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({{"canner", "{quarts: 3}"}}), "canner-too-small"));
+    CHECK(beans_with({{"canner", "{quarts: 4}"}}).verdict == verdict::accepted);
+    CHECK(has(beans_with({{"canner", "{volume: 9.9 qt}"}}), "canner-too-small"));
+    CHECK(beans_with({{"canner", "{volume: 10 qt}"}}).verdict == verdict::accepted);
+  }
+
+  TEST_CASE("food kept before canning: two hours warm, one where it is above 90 F, three days cold") {
+    const auto held = [](const char* text, const char* prepared) { return beans_with({{"held", text}, {"prepared", prepared}}); };
+    CHECK(held("{for: 2 h, at: 70 F}", "").verdict == verdict::accepted);
+    CHECK(has(held("{for: 121 min, at: 70 F}", ""), "held-too-warm"));
+    CHECK(has(held("{for: 61 min, at: 91 F}", ""), "held-too-warm"));
+    CHECK(held("{for: 60 min, at: 91 F}", "").verdict == verdict::accepted);
+    CHECK(held("{for: 61 min, at: 90 F}", "").verdict == verdict::accepted);
+    CHECK(has(held("{for: 3 h, at: 41 F}", "[reheated to a boil]"), "held-too-warm"));
+    const jarproof::report cold = held("{for: 14 h, at: 38 F}", "[reheated to a boil]");
+    CHECK(cold.verdict == verdict::accepted);
+    CHECK(finding_of(cold, "held-cold")->level == jarproof::level::warning);
+    CHECK(has(held("{for: 14 h, at: 38 F}", ""), "not-reheated"));
+    CHECK(held("{for: 14 h, at: 4 C}", "[reheated to a boil]").verdict == verdict::accepted);
+    CHECK(held("{for: 14 h, at: 5 C}", "[reheated to a boil]").verdict == verdict::rejected);
+    CHECK(held("{for: 72 h, at: 40 F}", "[reheated to a boil]").verdict == verdict::accepted);
+    CHECK(has(held("{for: 73 h, at: 40 F}", "[reheated to a boil]"), "held-too-long"));
+    CHECK(beans_with({{"held", "{for: 14 h}"}}).verdict == verdict::incomplete);
+  }
+
+  TEST_CASE("dried beans: said dry rejects, unsaid is incomplete, as-published covers it") {
+    // Part 4, page 4-5: pints 75 min, hot pack, only fully rehydrated beans.
+    const keys dry{{"food", "beans-dry"}, {"pack", "hot"}, {"time", "75 min"}};
+    const auto with = [&](const keys& more) {
+      keys all = dry;
+      all.insert(more.begin(), more.end());
+      return beans_with(all);
+    };
+    CHECK(with({}).verdict == verdict::incomplete);
+    CHECK(finding_of(with({}), "beans-not-rehydrated")->outcome == outcome::incomplete);
+    CHECK(with({{"prepared", "[beans not rehydrated]"}}).verdict == verdict::rejected);
+    CHECK(with({{"prepared", "[beans not rehydrated]"}, {"as-published", "true"}}).verdict == verdict::rejected);
+    CHECK(with({{"prepared", "[beans rehydrated]"}}).verdict == verdict::accepted);
+    const jarproof::report covered = with({{"as-published", "true"}});
+    CHECK(covered.verdict == verdict::accepted);
+    CHECK(std::any_of(covered.findings.begin(), covered.findings.end(), [](const jarproof::finding& f) {
+      return f.check == "step-reminder" && f.message.find("oak") != std::string::npos;
+    }));
+  }
+
+  TEST_CASE("fixed recipes and frames need as-published; their ingredients are never taken on trust") {
+    const keys chili{{"food", "chile-con-carne"}, {"pack", "hot"}, {"time", "75 min"}, {"prepared", "[beans rehydrated]"}};
+    CHECK(beans_with(chili).verdict == verdict::incomplete);
+    CHECK(has(beans_with(chili), "recipe-not-shown"));
+    keys published = chili;
+    published["as-published"] = "true";
+    CHECK(beans_with(published).verdict == verdict::accepted);
+    published["ingredients"] = "[2 lb whole kernel corn]";
+    CHECK(beans_with(published).verdict == verdict::incomplete);
+    // Soups, part 4: pints 60 min; any seafood makes it 100.
+    keys soup{{"food", "soups"}, {"pack", "hot"}, {"time", "60 min"}, {"as-published", "true"}};
+    CHECK(beans_with(soup).verdict == verdict::accepted);
+    soup["ingredients"] = "[2 lb carrots, 1 lb onions]";
+    CHECK(beans_with(soup).verdict == verdict::accepted);
+    soup["ingredients"] = "[2 lb carrots, 1 lb clams]";
+    CHECK(beans_with(soup).verdict == verdict::untested);
+    soup["ingredients"] = "[2 lb carrots, 1 lb noodles]";
+    CHECK(beans_with(soup).verdict == verdict::incomplete);
+    keys mixed{{"food", "mixed-vegetables"}, {"pack", "hot"}, {"time", "75 min"}, {"as-published", "true"}, {"ingredients", "[3 lb spinach, 2 lb carrots]"}};
+    CHECK(beans_with(mixed).verdict == verdict::untested);
+  }
+
+  TEST_CASE("solids over half of the jar are rejected in a soup") {
+    const keys soup{{"food", "soups"}, {"pack", "hot"}, {"time", "60 min"}, {"as-published", "true"}};
+    const auto with = [&](const char* solids) {
+      keys all = soup;
+      all["solids"] = solids;
+      return beans_with(all);
+    };
+    CHECK(with("1/2").verdict == verdict::accepted);
+    CHECK(with("50 %").verdict == verdict::accepted);
+    CHECK(has(with("51 %"), "solids-over-half"));
+    CHECK(has(with("2/3"), "solids-over-half"));
+  }
+
+  TEST_CASE("crab needs acid in every jar; what is there is compared") {
+    // Part 5, page 5-9: pints 80 min; 1 tsp citric acid or 4 tbsp lemon juice a pint.
+    const auto crab = [](const char* acid) {
+      return beans_with({{"food", "crab-king-dungeness"}, {"pack", "hot"}, {"time", "80 min"}, {"acid", acid}});
+    };
+    CHECK(crab("").verdict == verdict::incomplete);
+    CHECK(crab("1 tsp citric acid per pint").verdict == verdict::accepted);
+    CHECK(crab("1/2 tsp citric acid per half-pint").verdict == verdict::accepted);
+    CHECK(crab("4 tbsp bottled lemon juice per pint").verdict == verdict::accepted);
+    CHECK(crab("5 mL citric acid per 473 mL").verdict == verdict::accepted);
+    CHECK(has(crab("3/4 tsp citric acid per pint"), "acid-too-little"));
+    CHECK(has(crab("3 tbsp bottled lemon juice per pint"), "acid-too-little"));
+    CHECK(has(crab("4 tbsp fresh lemon juice per pint"), "acid-missing"));
+    CHECK(has(crab("4 tbsp vinegar per pint"), "acid-missing"));
+    CHECK(has(crab("some lemon juice"), "amount-unknown"));
+    CHECK(crab("some lemon juice").verdict == verdict::incomplete);
+  }
+
+  TEST_CASE("smoked fish needs its water and a canner of 16 quarts") {
+    // Part 5, page 5-13: 110 min, 4 quarts of water, canner of 16 quarts or more.
+    const auto fish = [](const keys& more) {
+      keys all{{"food", "fish-smoked"}, {"time", "110 min"}};
+      for (const auto& [key, value] : more) all[key] = value;
+      return beans_with(all);
+    };
+    CHECK(fish({}).verdict == verdict::incomplete);
+    CHECK(fish({{"water", "4 qt"}}).verdict == verdict::accepted);
+    CHECK(fish({{"as-published", "true"}}).verdict == verdict::accepted);
+    CHECK(has(fish({{"water", "3.9 qt"}}), "water-too-little"));
+    CHECK(has(fish({{"water", "3.7 L"}}), "water-too-little"));
+    CHECK(fish({{"water", "3.8 L"}}).verdict == verdict::accepted);
+    CHECK(has(fish({{"water", "4 qt"}, {"canner", "{volume: 15 qt}"}}), "canner-too-small"));
+  }
+
+  TEST_CASE("fish in quarts: shown, never accepted, because nobody could read its numbers again") {
+    const jarproof::report r = beans_with({{"food", "fish-quart-jars"}, {"jar", "quart"}, {"time", "160 min"},
+                                           {"as-published", "true"}});
+    CHECK(r.verdict == verdict::untested);
+    CHECK(has(r, "table-not-verified"));
+    REQUIRE(r.required);
+    CHECK(r.required->time_min == 160);
+    CHECK(has(beans_with({{"food", "fish-quart-jars"}, {"jar", "quart"}, {"time", "160 min"}, {"heat-up", "19 min"}}),
+              "heat-up-too-short"));
+  }
+
+  TEST_CASE("words that no process has are rejected, contradicted steps too") {
+    CHECK(has(beans_with({{"prepared", "[thickened]"}}), "thickener-in-jar"));
+    CHECK(has(beans_with({{"prepared", "[lightly smoked]"}}), "not-in-process"));
+    CHECK(has(beans_with({{"prepared", "[no liquid added]"}}), "step-left-out"));
+    CHECK(has(beans_with({{"food", "white potatoes"}, {"pack", "hot"}, {"time", "35 min"}, {"prepared", "[unpeeled]"}}), "step-left-out"));
+    CHECK(beans_with({{"prepared", "[well stirred]"}}).verdict == verdict::incomplete);
+    CHECK(has(beans_with({{"prepared", "[well stirred]"}}), "word-unknown"));
+  }
+
+  TEST_CASE("a name of several foods is asked back with the candidates") {
+    const jarproof::report r = beans_with({{"food", "chicken"}, {"time", "90 min"}, {"headspace", "1 1/4 in"}});
+    CHECK(r.verdict == verdict::incomplete);
+    const jarproof::finding* f = finding_of(r, "food-ambiguous");
+    REQUIRE(f != nullptr);
+    CHECK(f->message.find("chicken-with-bones") != std::string::npos);
+    CHECK(f->message.find("chicken-without-bones") != std::string::npos);
+    CHECK(r.process == nullptr);
+  }
+
+  TEST_CASE("without a food, ingredients are looked up as plain names; unknown is not accepted") {
+    const auto with = [](const char* lines) { return beans_with({{"food", ""}, {"ingredients", lines}}); };
+    const jarproof::report one = with("[\"7 lb green beans, washed and cut\"]");
+    CHECK(one.verdict == verdict::accepted);
+    REQUIRE(one.process != nullptr);
+    CHECK(one.process->id == "beans-snap");
+    CHECK(with("[7 lb green beans, 1 cup mystery]").verdict == verdict::incomplete);
+    CHECK(has(with("[7 lb green beans, 1 cup mystery]"), "ingredient-unknown"));
+    CHECK(with("[7 lb green beans, 2 lb carrots]").verdict == verdict::untested);
+    CHECK(has(beans_with({{"ingredients", "[7 lb green beans, 2 lb carrots]"}}), "no-tested-process"));
+  }
+
+  TEST_CASE("an unknown food is untested, with the nearest names") {
+    const jarproof::report r = beans_with({{"food", "gren beans"}});
+    CHECK(r.verdict == verdict::untested);
+    const jarproof::finding* f = finding_of(r, "no-tested-process");
+    REQUIRE(f != nullptr);
+    CHECK((f->message + f->fix).find("green beans") != std::string::npos);
+  }
+
+  TEST_CASE("an edition without the texts of the checks still objects") {
+    jarproof::edition bare = jarproof::builtin_edition();
+    bare.checks = {};
+    const jarproof::report r = jarproof::check(fixtures::plan_from(plan_text(beans(), {{"time", "1 min"}})), bare);
+    CHECK(r.verdict == verdict::rejected);
+  }
+
+  TEST_CASE("an empty edition accepts nothing") {
+    const jarproof::edition none;
+    CHECK(jarproof::check(fixtures::plan_from(plan_text(beans())), none).verdict != verdict::accepted);
+  }
+}
+
+}  // namespace
