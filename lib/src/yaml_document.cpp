@@ -20,6 +20,26 @@ constexpr std::size_t deepest = 16;
 /// Thrown through yaml-cpp to leave a document that must not be read further.
 struct stop_reading {};
 
+constexpr const char* alias_message = "an alias (`*name`) repeats another value";
+constexpr const char* alias_write = "write the value out here";
+
+/// What yaml-cpp's message means for somebody who wrote a plan.
+[[nodiscard]] std::pair<std::string, std::string> plain_words(const std::string& message) {
+  const auto says = [&](const char* part) { return message.find(part) != std::string::npos; };
+  if (says("referenced anchor is not defined")) return {alias_message, alias_write};
+  if (says("end of sequence flow") || says("end of map flow")) {
+    return {"a bracket or brace is not closed", "close it with `]` or `}`"};
+  }
+  if (says("end of scalar") || says("illegal EOF in scalar") ||
+      says("illegal document indicator")) {
+    return {"a quote is not closed", "close it, or leave both quotes out"};
+  }
+  if (says("unknown escape"))
+    return {"a backslash in double quotes starts an unknown escape", "use single quotes"};
+  return {"the YAML cannot be read here (" + message + ")",
+          "check quotes, brackets and indentation"};
+}
+
 class builder : public YAML::EventHandler {
  public:
   builder(std::string_view text, std::string_view name) : text_(text), name_(name) {
@@ -30,6 +50,8 @@ class builder : public YAML::EventHandler {
   }
 
   std::vector<document> documents;
+
+  [[nodiscard]] std::size_t lines() const noexcept { return line_starts_.size(); }
 
   void fault(const node& at, std::string message, std::string write) {
     documents.back().faults.push_back(
@@ -51,6 +73,37 @@ class builder : public YAML::EventHandler {
     if (documents.empty()) OnDocumentStart(mark);
     fault(at, std::move(message), std::move(write));
     break_off();
+  }
+
+  /// What a message of yaml-cpp means at its place; it often shows only after the slip.
+  void explain(const YAML::Mark& mark, const std::string& message) {
+    const auto says = [&](const char* part) { return message.find(part) != std::string::npos; };
+    if (says("illegal map value") || says("end of map not found")) {
+      const std::string_view before = line_before(mark);
+      const std::string_view above = line_above(mark);
+      const std::string_view text = detail::trim(before);
+      if (!text.empty() && (text.back() == '"' || text.back() == '\'')) {
+        broken_syntax(mark, "text stands behind a closing quote",
+                      "put all of it between the quotes");
+      } else if (const std::size_t colon = glued_colon(above); colon != std::string_view::npos) {
+        YAML::Mark at = mark;
+        at.line = mark.line - 1;
+        at.column = static_cast<int>(colon);
+        broken_syntax(at, "no blank stands after this colon", "write `key: value`");
+      } else if (says("end of map not found") || before.find(": ") == std::string_view::npos) {
+        YAML::Mark at = mark;
+        const std::size_t first = before.find_first_not_of(' ');
+        if (first != std::string_view::npos) at.column = static_cast<int>(first);
+        broken_syntax(at, "this line is indented otherwise than the keys above it",
+                      "start it in the same column as they do");
+      } else {
+        broken_syntax(mark, "a second `: ` stands in this line",
+                      "put the text after the first colon in quotes");
+      }
+      return;
+    }
+    auto [plain, write] = plain_words(message);
+    broken_syntax(mark, std::move(plain), std::move(write));
   }
 
   /// yaml-cpp counts lines and columns from 0, and columns in bytes.
@@ -84,7 +137,8 @@ class builder : public YAML::EventHandler {
 
   void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
     node n = make(mark, "", 0);
-    fault(n, "an alias (`*name`) repeats another value", "write the value out here");
+    fault(n, alias_message, alias_write);
+    n.faulty = true;
     add(std::move(n));
   }
 
@@ -93,6 +147,11 @@ class builder : public YAML::EventHandler {
     node n = make(mark, tag, anchor);
     n.kind = node_kind::scalar;
     n.text = value;
+    if (!quote_is_closed(mark)) {
+      // yaml-cpp takes everything to the end of the text for the quoted text.
+      fault(n, "a quote is not closed", "close it, or leave both quotes out");
+      throw stop_reading();
+    }
     n.style = style_of(mark, value);
     if (n.style == scalar_style::literal) n.column = literal_column(mark);
     add(std::move(n));
@@ -124,6 +183,7 @@ class builder : public YAML::EventHandler {
   [[nodiscard]] node make(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor) {
     node n;
     std::tie(n.line, n.column) = place(mark);
+    const std::size_t faults_before = documents.back().faults.size();
     if (anchor != 0)
       fault(n, "an anchor (`&name`) marks this value",
             "leave the anchor out and write every value where it is used");
@@ -131,11 +191,54 @@ class builder : public YAML::EventHandler {
     if ((!tag.empty() && tag != "?" && tag != "!") || (at < text_.size() && text_[at] == '!')) {
       fault(n, "a tag (`!name`) stands before this value", "leave the tag out");
     }
+    n.faulty = documents.back().faults.size() != faults_before;
     return n;
+  }
+
+  /// The line of a mark as far as the mark.
+  [[nodiscard]] std::string_view line_before(const YAML::Mark& mark) const {
+    const auto line = static_cast<std::size_t>(mark.line);
+    if (mark.is_null() || line >= line_starts_.size()) return {};
+    return text_.substr(line_starts_[line], static_cast<std::size_t>(mark.column));
+  }
+
+  [[nodiscard]] std::string_view line_above(const YAML::Mark& mark) const {
+    const auto line = static_cast<std::size_t>(mark.line);
+    if (mark.is_null() || line == 0 || line >= line_starts_.size()) return {};
+    return text_.substr(line_starts_[line - 1], line_starts_[line] - 1 - line_starts_[line - 1]);
+  }
+
+  /// Where a colon joins a key to its value without a blank, such as `pack:raw`.
+  [[nodiscard]] static std::size_t glued_colon(std::string_view line) {
+    const std::size_t colon = line.find(':');
+    if (colon == std::string_view::npos || colon + 1 >= line.size()) return std::string_view::npos;
+    const std::string_view key = detail::trim(line.substr(0, colon));
+    const bool word = !key.empty() && key.find(' ') == std::string_view::npos;
+    return word && !detail::is_space(line[colon + 1]) ? colon : std::string_view::npos;
   }
 
   [[nodiscard]] std::size_t offset(const YAML::Mark& mark) const {
     return mark.is_null() ? text_.size() : static_cast<std::size_t>(mark.pos);
+  }
+
+  /// Where the quoted text that begins at `at` closes; the end of the text where it does not.
+  [[nodiscard]] std::size_t quote_end(std::size_t at) const {
+    const char quote = text_[at];
+    for (std::size_t i = at + 1; i < text_.size(); ++i) {
+      if (quote == '"' && text_[i] == '\\') {
+        ++i;
+      } else if (text_[i] == quote) {
+        if (quote == '"' || i + 1 >= text_.size() || text_[i + 1] != quote) return i;
+        ++i;  // '' stands for one quote
+      }
+    }
+    return text_.size();
+  }
+
+  [[nodiscard]] bool quote_is_closed(const YAML::Mark& mark) const {
+    const std::size_t at = offset(mark);
+    if (at >= text_.size() || (text_[at] != '"' && text_[at] != '\'')) return true;
+    return quote_end(at) != text_.size();
   }
 
   /// yaml-cpp does not tell how a scalar was written; the text at its mark does.
@@ -146,17 +249,9 @@ class builder : public YAML::EventHandler {
     if (first == '|') return scalar_style::literal;
     if (first == '>') return scalar_style::folded;
     if (first == '"' || first == '\'') {
-      std::size_t i = at + 1;
-      for (; i < text_.size(); ++i) {
-        if (text_[i] == '\n') return scalar_style::folded;
-        if (first == '"' && text_[i] == '\\') {
-          ++i;
-        } else if (text_[i] == first) {
-          if (first != '\'' || i + 1 >= text_.size() || text_[i + 1] != '\'') break;
-          ++i;
-        }
-      }
-      return scalar_style::quoted;
+      const bool one_line =
+          text_.substr(at, quote_end(at) - at).find('\n') == std::string_view::npos;
+      return one_line ? scalar_style::quoted : scalar_style::folded;
     }
     return text_.substr(at, value.size()) == value ? scalar_style::plain : scalar_style::folded;
   }
@@ -215,6 +310,7 @@ class builder : public YAML::EventHandler {
     key_at.path = n.path;
     if (top.key.key == "<<") {
       fault(key_at, "`<<` merges another map into this one", "write the keys out");
+      n.faulty = true;
     }
     for (const member& m : top.value->members) {
       if (m.key == top.key.key) {
@@ -233,66 +329,43 @@ class builder : public YAML::EventHandler {
   node key_node_;
 };
 
-/// What yaml-cpp's message means for somebody who wrote a plan.
-[[nodiscard]] std::pair<std::string, std::string> plain_words(const std::string& message) {
-  const auto says = [&](const char* part) { return message.find(part) != std::string::npos; };
-  if (says("illegal map value")) {
-    return {"a second `: ` stands in this line", "put the text after the first colon in quotes"};
-  }
-  if (says("end of map not found")) {
-    return {"this line is indented otherwise than the keys above it",
-            "start it in the same column as they do"};
-  }
-  if (says("end of sequence flow") || says("end of map flow")) {
-    return {"a bracket or brace is not closed", "close it with `]` or `}`"};
-  }
-  if (says("end of scalar") || says("illegal EOF in scalar") ||
-      says("illegal document indicator")) {
-    return {"a quote is not closed", "close it, or leave both quotes out"};
-  }
-  if (says("unknown escape"))
-    return {"a backslash in double quotes starts an unknown escape", "use single quotes"};
-  return {"the YAML cannot be read here (" + message + ")",
-          "check quotes, brackets and indentation"};
-}
-
 /// Faults of the bytes; where there are any, the text is not parsed.
 [[nodiscard]] problems byte_faults(std::string_view text, std::string_view name) {
   problems errors;
-  const auto fault = [&](std::size_t at, std::string message, std::string write) {
-    const auto line =
-        static_cast<int>(std::count(text.begin(), text.begin() + static_cast<long>(at), '\n')) + 1;
-    const std::size_t start = at == 0 ? std::string_view::npos : text.rfind('\n', at - 1);
-    const std::size_t first = start == std::string_view::npos ? 0 : start + 1;
-    const auto column = static_cast<int>(detail::characters(text.substr(first, at - first))) + 1;
+  int line = 1;
+  int column = 1;
+  const auto fault = [&](std::string message, std::string write) {
     errors.push_back({std::string(name), line, column, "", std::move(message), std::move(write)});
   };
   if (text.size() > largest_text) {
-    errors.push_back({std::string(name), 1, 1, "", "the text is larger than 1 MiB",
-                      "split it into several files"});
+    fault("the text is larger than 1 MiB", "split it into several files");
     return errors;
   }
   if (text.substr(0, 2) == "\xFF\xFE" || text.substr(0, 2) == "\xFE\xFF") {
-    fault(0, "the text is UTF-16", "save it as UTF-8");
+    fault("the text is UTF-16", "save it as UTF-8");
     return errors;
   }
-  if (const std::size_t bad = detail::invalid_utf8(text); bad != std::string_view::npos) {
-    fault(bad, "the text is not UTF-8 from here on", "save it as UTF-8");
-    return errors;
-  }
+  const std::size_t bad = detail::invalid_utf8(text);
   bool line_start = true;
   for (std::size_t i = 0; i < text.size(); ++i) {
     const char c = text[i];
+    if (i == bad) {
+      fault("the text is not UTF-8 from here on", "save it as UTF-8");
+      return errors;
+    }
     if (c == '\t' && line_start) {
-      fault(i, "a tab stands where the line is indented", "indent with blanks");
+      fault("a tab stands where the line is indented", "indent with blanks");
       line_start = false;
     } else if (static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\r' && c != '\t') {
-      fault(i, "a control character stands in the text", "delete it");
+      fault("a control character stands in the text", "delete it");
     }
     if (c == '\n') {
       line_start = true;
-    } else if (c != ' ') {
-      line_start = false;
+      ++line;
+      column = 1;
+    } else {
+      if (c != ' ') line_start = false;
+      if ((static_cast<unsigned char>(c) & 0xC0) != 0x80) ++column;
     }
   }
   return errors;
@@ -309,12 +382,17 @@ result<std::vector<document>> read_yaml(std::string_view text, std::string_view 
   try {
     YAML::Parser parser(stream);
     while (parser.HandleNextDocument(built)) {
+      if (built.documents.size() <= built.lines() + 1) continue;
+      // yaml-cpp stands still before some texts and goes on making empty documents.
+      built.documents.resize(1);
+      built.broken_syntax(YAML::Mark::null_mark(), "the YAML cannot be read here",
+                          "check quotes, brackets and commas");
+      break;
     }
   } catch (const stop_reading&) {
     built.break_off();
   } catch (const YAML::Exception& e) {
-    auto [message, write] = plain_words(e.msg);
-    built.broken_syntax(e.mark, std::move(message), std::move(write));
+    built.explain(e.mark, e.msg);
   }
   return std::move(built.documents);
 }

@@ -172,7 +172,7 @@ TEST_CASE("the scan of the code finds ids of every kind") {
   CHECK(said_ids().size() >= 30);
 }
 
-TEST_CASE("every check in use has a rule file, a page and an example in which it is found") {
+TEST_CASE("every check in use has a rule file and a page and an example in which it is found") {
   const jarproof::edition& rules = fixtures::loaded_edition();
   for (const std::string& id : ids_in_use()) {
     CAPTURE(id);
@@ -224,7 +224,7 @@ TEST_CASE("the page of every check is what the rule file gives") {
   }
 }
 
-TEST_CASE("docs/checks holds pages of checks only, and its list names each") {
+TEST_CASE("docs/checks holds pages of checks only and its list names each") {
   const jarproof::edition& rules = fixtures::loaded_edition();
   const std::vector<std::string> pages = files_of("docs/checks", {".md"});
   CHECK(pages.size() == rules.checks.size() + 1);
@@ -285,7 +285,7 @@ TEST_CASE("every source is cited by some rule") {
   }
 }
 
-TEST_CASE("every form of the vocabulary is that of a table, or refused") {
+TEST_CASE("every form of the vocabulary is that of a table or refused") {
   const jarproof::edition& rules = fixtures::loaded_edition();
   std::set<std::string_view> forms;
   for (const jarproof::process& p : rules.processes) {

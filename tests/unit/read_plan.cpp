@@ -240,7 +240,7 @@ TEST_CASE("what a plan says stands in the plan, with its words and its place") {
   CHECK(p.canner->value.quarts->value == 7);
   CHECK(p.canner->value.pints->value == 9);
   CHECK(p.canner->value.volume->value.value == 512'000'000);
-  CHECK(place_of(*p.canner->value.volume) == "29:38");
+  CHECK(place_of(*p.canner->value.volume) == "29:39");
   CHECK(p.start->text == "14:30");
   CHECK(p.finish_by->text == "18:00");
 }

@@ -103,14 +103,14 @@ TEST_CASE("the committed source of the built-in edition is what the rule folder 
                                         << difference);
 }
 
-TEST_CASE("an embedded text survives quotes, backslashes and line ends") {
+TEST_CASE("an embedded text survives quotes and backslashes and line ends") {
   jarproof::edition rules;
   rules.name = "say \"no\"\\\nnew line";
   const std::string source = jarproof::embedded_source(rules);
   CHECK(source.find("\"say \\\"no\\\"\\\\\\nnew line\"") != std::string::npos);
 }
 
-TEST_CASE("an embedded text holds no bare carriage return, which would end a line of C++") {
+TEST_CASE("an embedded text holds no bare carriage return that would end a line of C++") {
   jarproof::edition rules;
   rules.name = "return\rthere";
   const std::string source = jarproof::embedded_source(rules);
@@ -201,7 +201,7 @@ TEST_CASE("a folder without a single check is no edition") {
   CHECK(!jarproof::load_edition(files));
 }
 
-TEST_CASE("a process file with a title only gives every missing key, and no crash") {
+TEST_CASE("a process file with a title only gives every missing key and no crash") {
   std::vector<rule_file> files = fixtures::rule_files();
   files.push_back({"processes/cardoons.yaml", "title: cardoons\n"});
   const auto result = jarproof::load_edition(files);

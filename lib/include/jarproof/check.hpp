@@ -39,7 +39,7 @@ inline bool judge_low_acid(judging& j, const method& m, const std::vector<const 
   facts.required = "pressure";
   finding& f =
       j.say("low-acid-needs-pressure", place_of("method", *j.what.method), std::move(facts));
-  add_sources(j.rules, foods.front()->sources, f.sources);
+  cite_first(j.rules, foods.front()->sources, f);
   return true;
 }
 
@@ -80,7 +80,7 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
     if (by_pressure && !what.gauge) missing(j, "gauge");
   } else if (by_pressure) {
     judge_time(j, p, fitting);
-    judge_pressure(j, *m, fitting, comparable);
+    judge_pressure(j, p, *m, fitting, comparable);
     judge_headspace(j, fitting);
   } else if (!what.pack) {
     missing(j, "pack");

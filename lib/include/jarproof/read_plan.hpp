@@ -81,6 +81,7 @@ class plan_reader {
 
   /// One line of text, not empty.
   [[nodiscard]] std::optional<word> text(const node& value, std::string_view key) {
+    if (value.faulty) return std::nullopt;
     if (value.kind == node_kind::null) {
       fault(value, "`" + std::string(key) + "` has no value",
             "write `" + example_of(key) + "` or leave the key out");
@@ -308,6 +309,7 @@ class plan_reader {
   void read_member(const member& m) {
     const std::string& key = m.key;
     const node& value = m.value;
+    if (value.faulty) return;
     if (key == "title")
       plan_.title = text(value, key);
     else if (key == "lot")

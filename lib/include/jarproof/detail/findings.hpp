@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -70,6 +71,18 @@ inline void add_sources(const edition& rules, list<citation> cited, std::vector<
     for (const std::string& have : out) there = there || have == text;
     if (!there) out.push_back(std::move(text));
   }
+}
+
+/// The publication that decides this finding stands before those that teach the check.
+inline void cite_first(const edition& rules, list<citation> cited, finding& f) {
+  std::vector<std::string> sources;
+  add_sources(rules, cited, sources);
+  for (std::string& s : f.sources) {
+    if (std::find(sources.begin(), sources.end(), s) == sources.end()) {
+      sources.push_back(std::move(s));
+    }
+  }
+  f.sources = std::move(sources);
 }
 
 [[nodiscard]] inline std::string filled(std::string_view sentence, const sentence_facts& facts,

@@ -19,7 +19,7 @@ namespace jarproof::detail {
 inline void remind(judging& j, const process& p, std::string_view field, std::string sentence) {
   finding& f =
       j.say("step-reminder", place_of(field, j.what), {{}, {}, std::move(sentence), {}, {}});
-  add_sources(j.rules, p.sources, f.sources);
+  cite_first(j.rules, p.sources, f);
 }
 
 inline void judge_conditions(judging& j, const process& p) {
@@ -44,7 +44,7 @@ inline void judge_conditions(judging& j, const process& p) {
       const std::string_view id = c.check.empty() ? std::string_view("step-left-out") : c.check;
       finding& f = j.say(id, place_of("prepared", *denied_by),
                          {denied_by->text, std::string(c.prepared), std::string(c.says), {}, {}});
-      add_sources(j.rules, p.sources, f.sources);
+      cite_first(j.rules, p.sources, f);
       continue;
     }
     if (!c.prepared.empty() && has_prepared(what, c.prepared)) continue;
@@ -52,7 +52,7 @@ inline void judge_conditions(judging& j, const process& p) {
       const std::string_view id = c.check.empty() ? std::string_view("step-left-out") : c.check;
       finding& f = j.unsaid(id, place_of("prepared", what),
                             {{}, std::string(c.prepared), std::string(c.says), {}, {}});
-      add_sources(j.rules, p.sources, f.sources);
+      cite_first(j.rules, p.sources, f);
       continue;
     }
     remind(j, p, "prepared", std::string(c.says));
@@ -83,7 +83,7 @@ inline void judge_least(judging& j, const process& p, std::string_view key, std:
                         std::string text) {
   if (given && given->value.value < needed) {
     finding& f = j.say(id, place_of(key, *given), {given->text, std::move(text), {}, {}, {}});
-    add_sources(j.rules, p.sources, f.sources);
+    cite_first(j.rules, p.sources, f);
   } else if (!given && follows_publication(j.what)) {
     remind(j, p, key, "This process needs: " + std::string(find_key(key)->name) + " " + text + ".");
   } else if (!given) {
@@ -110,7 +110,7 @@ inline void judge_needs(judging& j, const process& p) {
         what.canner->value.volume->value.value < needs.canner_volume_qt * 32 * micro_per_unit) {
       finding& f = j.say("canner-too-small", place_of("canner", *what.canner->value.volume),
                          {what.canner->value.volume->text, least, {}, {}, {}});
-      add_sources(j.rules, p.sources, f.sources);
+      cite_first(j.rules, p.sources, f);
     } else if (!stated) {
       remind(j, p, "canner", "Use " + least + ".");
     }
@@ -121,7 +121,7 @@ inline void judge_needs(judging& j, const process& p) {
     if (what.solids && what.solids->value.value > needs.solids_percent * micro_per_unit / 100) {
       finding& f = j.say("solids-over-half", place_of("solids", *what.solids),
                          {what.solids->text, "at most " + most + " of the jar", {}, {}, {}});
-      add_sources(j.rules, p.sources, f.sources);
+      cite_first(j.rules, p.sources, f);
     } else if (!what.solids) {
       remind(j, p, "solids",
              "Fill the jar at most " + most + " with solids, the rest with liquid.");
@@ -196,12 +196,12 @@ inline void judge_acid(judging& j, const process& p) {
         divide(a.thousandths_tsp_per_pint * (given->jar_micro_floz / 1000), 6 * 16, rounding::down);
     if (given->micro_floz < least) {
       finding& f = j.say("acid-too-little", at, {what.acid->text, needed, {}, {}, {}});
-      add_sources(j.rules, p.sources, f.sources);
+      cite_first(j.rules, p.sources, f);
     }
     return;
   }
   finding& f = j.say("acid-missing", at, {what.acid->text, needed, {}, {}, {}});
-  add_sources(j.rules, p.sources, f.sources);
+  cite_first(j.rules, p.sources, f);
 }
 
 /// Ingredients of a frame: each must be one of the foods that it may hold, whatever its name means.
@@ -217,7 +217,7 @@ inline void judge_frame(judging& j, const process& p) {
                           "Name the food more exactly, leave that line out, or use the published "
                           "process that holds it.",
                           {}});
-      add_sources(j.rules, p.sources, f.sources);
+      cite_first(j.rules, p.sources, f);
       break;
     }
   }
@@ -239,7 +239,7 @@ inline void judge_recipe(judging& j, const process& p) {
   }
   finding& f = j.unsaid("recipe-not-shown", place_of("as-published", j.what),
                         {{}, "the published recipe", std::string(reason), {}, {}});
-  add_sources(j.rules, p.sources, f.sources);
+  cite_first(j.rules, p.sources, f);
 }
 
 }  // namespace jarproof::detail

@@ -86,7 +86,7 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
                         : "Did you mean `" + near + "`? Write one of: " + facts.required + ".";
   }
   finding& f = j.say("method-not-accepted", place_of("method", *p.method), std::move(facts));
-  if (m != nullptr) add_sources(j.rules, m->sources, f.sources);
+  if (m != nullptr) cite_first(j.rules, m->sources, f);
   return nullptr;
 }
 

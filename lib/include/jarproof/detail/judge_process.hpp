@@ -140,8 +140,8 @@ struct fitting_row {
       facts.reason = std::string(j.rules.metric_jar_says);
     j.words.jar = std::string(find(j.rules.jars, largest->jar)->title);
     finding& f = j.say("jar-too-large", place_of("jar", jar), std::move(facts));
-    add_sources(j.rules, p.sources, f.sources);
-    if (named != nullptr) add_sources(j.rules, named->sources, f.sources);
+    cite_first(j.rules, p.sources, f);
+    if (named != nullptr) cite_first(j.rules, named->sources, f);
     return out;
   }
   const jar_size* used = find(j.rules.jars, out.front().jar->jar);
@@ -224,7 +224,7 @@ inline void find_required(judging& j, const process& p, const std::vector<fittin
     finding& f =
         j.say("altitude-by-extension", place_of("altitude", *what.altitude),
               {what.altitude->text, pressure_text(step->psi), std::string(step->says), {}, {}});
-    add_sources(j.rules, step->sources, f.sources);
+    cite_first(j.rules, step->sources, f);
     return;
   }
 }
@@ -260,7 +260,7 @@ inline void judge_time(judging& j, const process& p, const std::vector<fitting_r
     if (ms < needed.least * ms_per_min) {
       facts.required = time_text(needed.least);
       finding& f = j.say("time-too-short", place_of("time", *what.time), std::move(facts));
-      add_sources(j.rules, p.sources, f.sources);
+      cite_first(j.rules, p.sources, f);
     } else if (ms > needed.most * ms_per_min) {
       facts.required = time_text(needed.most);
       j.say("over-required", place_of("time", *what.time), std::move(facts));
@@ -295,8 +295,8 @@ enum class fit { below, fits, above };
   return value == psi * micro_per_unit ? fit::fits : fit::above;
 }
 
-inline void judge_pressure(judging& j, const method& canner, const std::vector<fitting_row>& rows,
-                           bool comparable) {
+inline void judge_pressure(judging& j, const process& p, const method& canner,
+                           const std::vector<fitting_row>& rows, bool comparable) {
   const plan& what = j.what;
   if (!what.pressure) {
     missing(j, "pressure",
@@ -333,7 +333,9 @@ inline void judge_pressure(judging& j, const method& canner, const std::vector<f
     return facts;
   };
   const auto too_low = [&](int psi, std::string_view gauge) {
-    j.say("pressure-too-low", place_of("pressure", *what.pressure), against(psi, gauge));
+    finding& f =
+        j.say("pressure-too-low", place_of("pressure", *what.pressure), against(psi, gauge));
+    cite_first(j.rules, p.sources, f);
   };
   if (what.gauge) {
     const std::optional<int> psi = needed(what.gauge->text);

@@ -83,9 +83,13 @@ class text_writer {
   std::string out_;
 };
 
+/// The first publications of a list; the whole list is in the JSON report.
 [[nodiscard]] inline std::string sources_text(const std::vector<std::string>& sources) {
+  constexpr std::size_t most = 2;
   std::string out;
-  for (const std::string& s : sources) out += (out.empty() ? "" : "; ") + s;
+  for (std::size_t i = 0; i < sources.size() && i < most; ++i) {
+    out += (i == 0 ? "" : "; ") + sources[i];
+  }
   return out;
 }
 

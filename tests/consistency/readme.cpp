@@ -1,0 +1,72 @@
+// What the README shows is what the program prints, and its C++ is the example that is built.
+// SPDX-License-Identifier: MIT
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "jarproof/yaml.hpp"
+#include "support/fixtures.hpp"
+
+namespace {
+
+/// The fenced block after a marker comment, cut at lines that are `...`.
+std::vector<std::string> block_after(const std::string& text, const std::string& marker) {
+  const std::size_t at = text.find(marker);
+  REQUIRE_MESSAGE(at != std::string::npos, marker);
+  const std::size_t open = text.find('\n', text.find("```", at)) + 1;
+  const std::string block = text.substr(open, text.find("\n```", open) + 1 - open);
+  std::vector<std::string> parts(1);
+  for (std::size_t i = 0; i < block.size();) {
+    const std::size_t end = block.find('\n', i) + 1;
+    const std::string line = block.substr(i, end - i);
+    if (line == "...\n") {
+      parts.emplace_back();
+    } else {
+      parts.back() += line;
+    }
+    i = end;
+  }
+  return parts;
+}
+
+TEST_SUITE("consistency") {
+  TEST_CASE("the output in the README is what the program prints") {
+    const std::string plan = "examples/plans/soup-first-try.yaml";
+    const auto documents = jarproof::read_yaml(fixtures::file_text(plan), plan);
+    REQUIRE(documents);
+    const auto read = jarproof::read_plan(documents->front());
+    REQUIRE(read);
+    const jarproof::edition& rules = jarproof::builtin_edition();
+    const std::string printed = jarproof::text_of(jarproof::check(*read, rules), rules);
+    std::size_t from = 0;
+    for (const std::string& part :
+         block_after(fixtures::file_text("README.md"), "output of: jarproof check " + plan)) {
+      INFO(part);
+      const std::size_t at = printed.find(part, from);
+      REQUIRE(at != std::string::npos);
+      CHECK((at == 0 || printed[at - 1] == '\n'));
+      from = at + part.size();
+    }
+    CHECK(from > 0);
+  }
+
+  TEST_CASE("the corrected twin of the first example is accepted") {
+    const auto documents =
+        jarproof::read_yaml(fixtures::file_text("examples/plans/soup-corrected.yaml"), "plan");
+    REQUIRE(documents);
+    const auto read = jarproof::read_plan(documents->front());
+    REQUIRE(read);
+    CHECK(jarproof::check(*read, jarproof::builtin_edition()).verdict ==
+          jarproof::verdict::accepted);
+  }
+
+  TEST_CASE("the C++ in the README is the example that is built and run") {
+    const auto parts =
+        block_after(fixtures::file_text("README.md"), "part of: examples/cpp/minimal.cpp");
+    REQUIRE(parts.size() == 1);
+    CHECK(fixtures::file_text("examples/cpp/minimal.cpp").find(parts[0]) != std::string::npos);
+  }
+}
+
+}  // namespace
