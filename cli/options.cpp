@@ -91,7 +91,10 @@ std::optional<std::vector<rule_file>> read_rule_folder(const std::string& folder
   }
   std::vector<rule_file> out;
   for (const auto& entry : fs::recursive_directory_iterator(folder, ec)) {
-    if (!entry.is_regular_file() || entry.path().extension() != ".yaml") continue;
+    // Files with a like ending are passed on too: the loader says that they are no rule files.
+    const std::string ending = entry.path().extension().string();
+    const bool like_rules = ending == ".yaml" || ending == ".yml" || ending == ".json";
+    if (!entry.is_regular_file() || !like_rules) continue;
     std::optional<std::string> text = read_file(entry.path().string());
     if (!text) return std::nullopt;
     out.push_back({entry.path().lexically_relative(folder).generic_string(), std::move(*text)});

@@ -1,13 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include <filesystem>
-#include <fstream>
 #include <string>
 #include <vector>
 
 #include "../commands.hpp"
 #include "../options.hpp"
 #include "jarproof/builtin.hpp"
-#include "jarproof/format/teach.hpp"
 #include "jarproof/rules.hpp"
 
 namespace jarproof::cli {
@@ -102,29 +99,6 @@ struct counts {
              : not_done;
 }
 
-[[nodiscard]] exit_code write_pages(const edition& rules, const std::string& folder) {
-  std::error_code ec;
-  std::filesystem::create_directories(folder, ec);
-  std::string index =
-      "<!-- Written by `jarproof rules --pages docs/checks`. Do not edit. -->\n# Checks\n\n";
-  index += "| check | outcome | asks |\n| --- | --- | --- |\n";
-  const auto write = [&](const std::string& name, const std::string& text) {
-    std::ofstream file(std::filesystem::path(folder) / name, std::ios::binary);
-    file << text;
-    return static_cast<bool>(file.flush());
-  };
-  bool good = true;
-  for (const check_rule& c : rules.checks) {
-    const std::string name = std::string(c.id) + ".md";
-    good = good && write(name, check_page(c, rules));
-    index += "| [" + std::string(c.id) + "](" + name + ") | " + std::string(c.outcome) + " | " +
-             std::string(c.title) + " |\n";
-  }
-  good = good && write("README.md", index);
-  if (!good) complain("the pages cannot be written to " + folder);
-  return good ? all_accepted : not_done;
-}
-
 }  // namespace
 
 exit_code run_rules(const arguments& args) {
@@ -156,8 +130,6 @@ exit_code run_rules(const arguments& args) {
   }
   const std::optional<chosen_rules> chosen = choose_rules(*p.values);
   if (!chosen) return not_done;
-  if (p.values->count("pages") != 0)
-    return write_pages(chosen->rules(), (*p.values)["pages"].as<std::string>());
   return print(listing(chosen->rules())) ? all_accepted : not_done;
 }
 

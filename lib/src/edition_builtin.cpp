@@ -39,313 +39,334 @@ constexpr example a22[] = {{"white beans, soaked and boiled", "food: white beans
 constexpr citation a23[] = {{"usda-guide-4", "4", "4-5"},
     {"clemson-soups", "", ""},
     {"extension-beans-answer", "", ""}};
-constexpr sv a24[] = {"9:18 canner-too-small"};
-constexpr sv a25[] = {"10:18 canner-too-small"};
-constexpr example a26[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a24},
-    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a24},
-    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a25}};
-constexpr example a27[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
-constexpr citation a28[] = {{"nchfp-pop-quiz", "", ""},
+constexpr sv a24[] = {"10:18 canner-too-large"};
+constexpr example a25[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a24}};
+constexpr example a26[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
+constexpr citation a27[] = {{"nchfp-smoked-fish", "", ""},
+    {"pnw-450", "", ""}};
+constexpr sv a28[] = {"9:18 canner-too-small"};
+constexpr sv a29[] = {"10:18 canner-too-small"};
+constexpr example a30[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a28},
+    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a28},
+    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a29}};
+constexpr example a31[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
+constexpr citation a32[] = {{"nchfp-pop-quiz", "", ""},
     {"clemson-pressure-saucepan", "", ""},
     {"nchfp-multi-cooker", "", ""}};
-constexpr sv a29[] = {"1:1 fact-missing"};
-constexpr example a30[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a29},
-    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a29},
-    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a29}};
-constexpr example a31[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a32[] = {{"usda-guide-1", "1", ""},
+constexpr sv a33[] = {"1:1 fact-missing"};
+constexpr example a34[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a33},
+    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a33},
+    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a33}};
+constexpr example a35[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a36[] = {{"usda-guide-1", "1", ""},
     {"nchfp-process-time", "", ""}};
-constexpr sv a33[] = {"1:7 food-ambiguous"};
-constexpr sv a34[] = {"1:15 food-ambiguous"};
-constexpr example a35[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a33},
-    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a34}};
-constexpr example a36[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a37[] = {"2:7 form-not-tested"};
-constexpr example a38[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a37}};
-constexpr example a39[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a40[] = {"6:11 gauge-cannot-hold"};
-constexpr example a41[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a40}};
-constexpr example a42[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a43[] = {{"usda-guide-1", "1", ""},
+constexpr sv a37[] = {"1:7 food-ambiguous"};
+constexpr sv a38[] = {"1:15 food-ambiguous"};
+constexpr example a39[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a37},
+    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a38}};
+constexpr example a40[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a41[] = {"2:7 form-not-tested"};
+constexpr example a42[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a41}};
+constexpr example a43[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a44[] = {"6:11 gauge-cannot-hold"};
+constexpr example a45[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a44}};
+constexpr example a46[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a47[] = {{"usda-guide-1", "1", ""},
     {"pnw-421", "", ""}};
-constexpr sv a44[] = {"6:14 gauge-error-too-large"};
-constexpr example a45[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a44}};
-constexpr example a46[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a47[] = {{"iowa-gauges", "", ""},
+constexpr sv a48[] = {"6:14 gauge-error-too-large"};
+constexpr example a49[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a48}};
+constexpr example a50[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a51[] = {{"iowa-gauges", "", ""},
     {"missouri-gauges", "", ""}};
-constexpr sv a48[] = {"6:14 gauge-error-unused"};
-constexpr example a49[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a48}};
-constexpr example a50[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a51[] = {{"missouri-gauges", "", ""},
+constexpr sv a52[] = {"6:14 gauge-error-unused"};
+constexpr example a53[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a52}};
+constexpr example a54[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a55[] = {{"missouri-gauges", "", ""},
     {"pnw-421", "", ""}};
-constexpr sv a52[] = {"9:12 headspace-too-large"};
-constexpr example a53[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a52}};
-constexpr example a54[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
-constexpr citation a55[] = {{"usda-guide-4", "4", ""},
+constexpr sv a56[] = {"9:12 headspace-too-large"};
+constexpr example a57[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a56}};
+constexpr example a58[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
+constexpr citation a59[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"kstate-ten-tips", "", ""}};
-constexpr sv a56[] = {"9:12 headspace-too-small"};
-constexpr example a57[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a56}};
-constexpr example a58[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
-constexpr sv a59[] = {"1:7 table-not-verified",
+constexpr sv a60[] = {"9:12 headspace-too-small"};
+constexpr example a61[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a60}};
+constexpr example a62[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
+constexpr sv a63[] = {"1:7 table-not-verified",
     "9:10 heat-up-too-short"};
-constexpr example a60[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a59}};
-constexpr example a61[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a62[] = {{"usda-guide-5", "5", ""},
+constexpr example a64[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a63}};
+constexpr example a65[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a66[] = {{"usda-guide-5", "5", ""},
     {"uaf-fish-quarts", "", ""}};
-constexpr sv a63[] = {"12:7 held-cold"};
-constexpr example a64[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a63}};
-constexpr example a65[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a66[] = {{"missouri-leftovers", "", ""},
+constexpr sv a67[] = {"12:7 held-cold"};
+constexpr example a68[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a67}};
+constexpr example a69[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a70[] = {{"missouri-leftovers", "", ""},
     {"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr sv a67[] = {"12:7 held-too-long"};
-constexpr example a68[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a67}};
-constexpr citation a69[] = {{"nal-leftovers", "", ""},
+constexpr sv a71[] = {"12:7 held-too-long"};
+constexpr example a72[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a71}};
+constexpr citation a73[] = {{"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr sv a70[] = {"11:7 held-too-warm"};
-constexpr example a71[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a70}};
-constexpr example a72[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
-constexpr sv a73[] = {"1:1 holds-either-way"};
-constexpr example a74[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a73},
-    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a73}};
-constexpr example a75[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a76[] = {"2:3 ingredient-unknown"};
-constexpr sv a77[] = {"3:5 ingredient-unknown"};
-constexpr example a78[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a76},
-    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, boiled and peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a77}};
-constexpr example a79[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a80[] = {{"usda-guide-1", "1", ""},
+constexpr sv a74[] = {"11:7 held-too-warm"};
+constexpr example a75[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a74}};
+constexpr example a76[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
+constexpr sv a77[] = {"1:1 holds-either-way"};
+constexpr example a78[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a77},
+    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a77}};
+constexpr example a79[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a80[] = {"2:3 ingredient-unknown"};
+constexpr sv a81[] = {"3:5 ingredient-unknown"};
+constexpr example a82[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a80},
+    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a81}};
+constexpr example a83[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a84[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr sv a81[] = {"3:6 jar-in-between"};
-constexpr example a82[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a81},
-    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a81}};
-constexpr example a83[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a84[] = {{"nchfp-jar-sizes", "", ""},
+constexpr sv a85[] = {"3:6 jar-in-between"};
+constexpr example a86[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a85},
+    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a85}};
+constexpr example a87[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a88[] = {{"nchfp-jar-sizes", "", ""},
     {"nchfp-process-time", "", ""},
     {"kstate-odd-jars", "", ""}};
-constexpr sv a85[] = {"5:6 jar-too-large"};
-constexpr sv a86[] = {"3:6 jar-too-large"};
-constexpr example a87[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a85},
-    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a86},
-    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a86}};
-constexpr example a88[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a89[] = {{"nchfp-jar-sizes", "", ""},
+constexpr sv a89[] = {"5:6 jar-too-large"};
+constexpr sv a90[] = {"3:6 jar-too-large"};
+constexpr example a91[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a89},
+    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a90},
+    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a90}};
+constexpr example a92[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a93[] = {{"nchfp-jar-sizes", "", ""},
     {"kstate-odd-jars", "", ""}};
-constexpr sv a90[] = {"4:9 low-acid-needs-pressure"};
-constexpr example a91[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a90},
-    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a90}};
-constexpr example a92[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a93[] = {{"usda-guide-1", "1", ""},
+constexpr sv a94[] = {"4:9 low-acid-needs-pressure"};
+constexpr example a95[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a94},
+    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a94}};
+constexpr example a96[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a97[] = {{"usda-guide-1", "1", ""},
     {"nchfp-safety", "", ""}};
-constexpr sv a94[] = {"2:7 low-acid-puree"};
-constexpr example a95[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a94},
-    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a94}};
-constexpr example a96[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a97[] = {{"usda-guide-4", "4", ""},
+constexpr sv a98[] = {"2:7 low-acid-puree"};
+constexpr example a99[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a98},
+    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a98}};
+constexpr example a100[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a101[] = {{"usda-guide-4", "4", ""},
     {"nchfp-pumpkin-butter", "", ""},
     {"kstate-pumpkin", "", ""}};
-constexpr sv a98[] = {"4:9 method-not-accepted"};
-constexpr example a99[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a98},
-    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a98},
-    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a98}};
-constexpr example a100[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a101[] = {{"usda-guide-1", "1", ""},
+constexpr sv a102[] = {"4:9 method-not-accepted"};
+constexpr example a103[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a102},
+    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a102},
+    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a102}};
+constexpr example a104[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a105[] = {{"usda-guide-1", "1", ""},
     {"nchfp-equipment", "", ""},
     {"psu-equipment", "", ""}};
-constexpr sv a102[] = {"1:7 no-tested-process"};
-constexpr sv a103[] = {"2:5 no-tested-process"};
-constexpr sv a104[] = {"4:3 no-tested-process"};
-constexpr example a105[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a102},
-    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a103},
-    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a104}};
-constexpr example a106[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a107[] = {{"usda-guide-1", "1", ""},
+constexpr sv a106[] = {"1:7 no-tested-process"};
+constexpr sv a107[] = {"2:5 no-tested-process"};
+constexpr sv a108[] = {"4:3 no-tested-process"};
+constexpr example a109[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a106},
+    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a107},
+    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a108}};
+constexpr example a110[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a111[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-mixtures", "", ""},
     {"clemson-soups", "", ""}};
-constexpr sv a108[] = {"9:12 not-in-process"};
-constexpr example a109[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a108}};
-constexpr example a110[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a111[] = {"9:40 not-reheated"};
-constexpr sv a112[] = {"11:7 not-reheated"};
-constexpr example a113[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a111},
-    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a112}};
-constexpr example a114[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
-constexpr citation a115[] = {{"usda-guide-5", "5", ""},
+constexpr sv a112[] = {"9:12 not-in-process"};
+constexpr example a113[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a112}};
+constexpr example a114[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a115[] = {"9:40 not-reheated"};
+constexpr sv a116[] = {"11:7 not-reheated"};
+constexpr example a117[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a115},
+    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a116}};
+constexpr example a118[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
+constexpr citation a119[] = {{"usda-guide-5", "5", ""},
     {"clemson-soups", "", ""}};
-constexpr sv a116[] = {"6:11 over-required",
+constexpr sv a120[] = {"1:7 numbers-by-extension"};
+constexpr example a121[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a120}};
+constexpr example a122[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a123[] = {"3:29 other-position"};
+constexpr example a124[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a123}};
+constexpr example a125[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a126[] = {{"kstate-soup-note", "", ""},
+    {"wisconsin-mixtures", "", ""}};
+constexpr sv a127[] = {"6:11 over-required",
     "7:7 over-required"};
-constexpr example a117[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a116}};
-constexpr example a118[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a119[] = {"3:7 pack-not-tested"};
-constexpr example a120[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a119}};
-constexpr example a121[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a122[] = {"6:1 plan-unreadable",
+constexpr example a128[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a127}};
+constexpr example a129[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a130[] = {"3:7 pack-not-tested"};
+constexpr example a131[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a130}};
+constexpr example a132[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a133[] = {"6:1 plan-unreadable",
     "7:7 plan-unreadable"};
-constexpr sv a123[] = {"4:1 plan-unreadable"};
-constexpr example a124[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a122},
-    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a123}};
-constexpr example a125[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a126[] = {{"usda-guide-1", "1", ""},
+constexpr sv a134[] = {"4:1 plan-unreadable"};
+constexpr example a135[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a133},
+    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a134}};
+constexpr example a136[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a137[] = {{"usda-guide-1", "1", ""},
     {"nist-sp811", "", ""}};
-constexpr sv a127[] = {"6:11 pressure-too-high"};
-constexpr example a128[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a127}};
-constexpr example a129[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a130[] = {{"nchfp-equipment", "", ""},
+constexpr sv a138[] = {"6:11 pressure-too-high"};
+constexpr example a139[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a138}};
+constexpr example a140[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a141[] = {{"nchfp-equipment", "", ""},
     {"sdsu-how-not-to-can", "", ""}};
-constexpr sv a131[] = {"6:11 pressure-too-low"};
-constexpr sv a132[] = {"7:11 pressure-too-low"};
-constexpr example a133[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a131},
-    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a131},
-    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a132}};
-constexpr example a134[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
+constexpr sv a142[] = {"6:11 pressure-too-low"};
+constexpr sv a143[] = {"7:11 pressure-too-low"};
+constexpr example a144[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a142},
+    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a142},
+    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a143}};
+constexpr example a145[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
     {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a135[] = {{"usda-guide-4", "4", ""},
+constexpr citation a146[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"pnw-421", "", ""}};
-constexpr sv a136[] = {"1:1 recipe-not-shown"};
-constexpr example a137[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a136},
-    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a136}};
-constexpr example a138[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, cooked\n  - 2 lb dried white beans, soaked and boiled\n  - 2 lb onions, cut\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
-constexpr citation a139[] = {{"usda-guide-4", "4", ""},
+constexpr sv a147[] = {"1:1 recipe-not-shown"};
+constexpr sv a148[] = {"2:15 recipe-not-shown"};
+constexpr example a149[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a147},
+    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a148}};
+constexpr example a150[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled and cut\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
+constexpr citation a151[] = {{"usda-guide-4", "4", ""},
     {"clemson-soups", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr sv a140[] = {"11:9 solids-over-half"};
-constexpr example a141[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a140}};
-constexpr example a142[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
-constexpr citation a143[] = {{"usda-guide-4", "4", ""},
+constexpr sv a152[] = {"11:9 solids-over-half"};
+constexpr example a153[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a152}};
+constexpr example a154[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
+constexpr citation a155[] = {{"usda-guide-4", "4", ""},
     {"clemson-soups", "", ""}};
-constexpr sv a144[] = {"9:12 step-left-out"};
-constexpr sv a145[] = {"12:3 step-left-out"};
-constexpr example a146[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a144},
-    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a145}};
-constexpr example a147[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
-constexpr sv a148[] = {"1:1 step-reminder"};
-constexpr example a149[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a148}};
-constexpr example a150[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
-constexpr citation a151[] = {{"usda-guide-1", "1", ""},
+constexpr sv a156[] = {"9:12 step-left-out"};
+constexpr sv a157[] = {"12:3 step-left-out"};
+constexpr example a158[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a156},
+    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a157}};
+constexpr example a159[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
+constexpr sv a160[] = {"1:1 step-reminder"};
+constexpr example a161[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a160}};
+constexpr example a162[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
+constexpr citation a163[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""}};
-constexpr sv a152[] = {"1:7 table-not-verified"};
-constexpr example a153[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a152}};
-constexpr example a154[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a155[] = {{"usda-guide-5", "5", ""},
+constexpr sv a164[] = {"1:7 table-not-verified"};
+constexpr example a165[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a164}};
+constexpr example a166[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a167[] = {{"usda-guide-5", "5", ""},
     {"usda-guide-1", "1", ""}};
-constexpr sv a156[] = {"9:12 thickener-in-jar"};
-constexpr example a157[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a156}};
-constexpr example a158[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
-constexpr citation a159[] = {{"clemson-soups", "", ""},
+constexpr sv a168[] = {"9:12 thickener-in-jar"};
+constexpr example a169[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a168}};
+constexpr example a170[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
+constexpr citation a171[] = {{"clemson-soups", "", ""},
     {"usda-guide-4", "4", ""}};
-constexpr sv a160[] = {"7:7 time-too-short"};
-constexpr sv a161[] = {"9:7 time-too-short"};
-constexpr example a162[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a160},
-    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a161}};
-constexpr example a163[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a164[] = {{"usda-guide-4", "4", ""},
+constexpr sv a172[] = {"7:7 time-too-short"};
+constexpr sv a173[] = {"9:7 time-too-short"};
+constexpr example a174[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a172},
+    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a173}};
+constexpr example a175[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr citation a176[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"nchfp-process-time", "", ""}};
-constexpr sv a165[] = {"9:7 vent-too-short"};
-constexpr example a166[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a165}};
-constexpr example a167[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
-constexpr citation a168[] = {{"usda-guide-1", "1", ""},
+constexpr sv a177[] = {"9:7 vent-too-short"};
+constexpr example a178[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a177}};
+constexpr example a179[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
+constexpr citation a180[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
     {"pnw-421", "", ""}};
-constexpr sv a169[] = {"9:8 water-too-little"};
-constexpr example a170[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a169}};
-constexpr example a171[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
-constexpr citation a172[] = {{"usda-guide-5", "5", ""},
+constexpr sv a181[] = {"9:8 water-too-little"};
+constexpr example a182[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a181}};
+constexpr example a183[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
+constexpr citation a184[] = {{"usda-guide-5", "5", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr sv a173[] = {"2:7 word-unknown",
+constexpr sv a185[] = {"2:7 word-unknown",
     "4:6 word-unknown",
     "10:12 word-unknown"};
-constexpr example a174[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a173}};
-constexpr example a175[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
-constexpr check_rule a176[] = {{"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this in each jar: {required}.", "", "Where a published process puts acid into every jar, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add to each jar: {required}.", a3, a2, a1},
+constexpr example a186[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a185}};
+constexpr example a187[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
+constexpr sv a188[] = {"9:12 word-without-place"};
+constexpr example a189[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a188}};
+constexpr example a190[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr check_rule a191[] = {{"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this in each jar: {required}.", "", "Where a published process puts acid into every jar, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add to each jar: {required}.", a3, a2, a1},
     {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more in each jar: {required}.", "", "Acid is measured into every jar, never into the pot, so that each jar gets its share. The amount belongs to the size of the jar: a quart needs twice what a pint needs. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add to each jar: {required}.", a3, a6, a5},
     {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a10, a9, a8},
     {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a14, a13, a12},
     {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a18, a17, a16},
     {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a23, a22, a21},
-    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a28, a27, a26},
-    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line such as `{instead}`, with what is true in your kitchen.", a32, a31, a30},
-    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a10, a36, a35},
-    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a10, a39, a38},
-    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a43, a42, a41},
-    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a47, a46, a45},
-    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a51, a50, a49},
-    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a55, a54, a53},
-    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a55, a58, a57},
-    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a62, a61, a60},
-    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a66, a65, a64},
-    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a69, a65, a68},
-    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a69, a72, a71},
-    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a10, a75, a74},
-    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" names no food that this edition knows.", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "Write the plain name of the food after its amount, as in `7 lb green beans, washed`. {instead}", a80, a79, a78},
-    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a84, a83, a82},
-    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a89, a88, a87},
-    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner.", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a93, a92, a91},
-    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a97, a96, a95},
-    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "{instead}", a101, a100, a99},
-    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead}", a107, a106, a105},
-    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a10, a110, a109},
-    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "The plan says \"{found}\". Before it goes into the jars, the food has to be {required}. {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a115, a114, a113},
-    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a10, a118, a117},
-    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a10, a121, a120},
-    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a126, a125, a124},
-    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a130, a129, a128},
-    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a135, a134, a133},
-    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "If you follow the published recipe and its rules exactly, write `as-published: true`; if not, freeze the dish.", a139, a138, a137},
-    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a143, a142, a141},
-    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a10, a147, a146},
-    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a151, a150, a149},
-    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a155, a154, a153},
-    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for low-acid food thickened this way.", "Can it thin, and thicken it when the jar is opened and heated for the table.", a159, a158, a157},
-    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}.", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure; heating up and venting come on top. If the pressure drops below the published one, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from the moment it reaches its pressure.", a164, a163, a162},
-    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a168, a167, a166},
-    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a172, a171, a170},
-    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a18, a175, a174}};
-constexpr citation a177[] = {{"usda-guide-4", "4", "4-5"}};
-constexpr sv a178[] = {"hot"};
-constexpr sv a179[] = {"raw"};
-constexpr condition a180[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false},
-    {"Boil them 2 to 3 minutes in water.", a178, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a178, "packed loosely", "", false},
-    {"Fill the jars tightly, without crushing the spears.", a179, "", "", false},
+    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a27, a26, a25},
+    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a32, a31, a30},
+    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line such as `{instead}`, with what is true in your kitchen.", a36, a35, a34},
+    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a10, a40, a39},
+    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a10, a43, a42},
+    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a47, a46, a45},
+    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a51, a50, a49},
+    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a55, a54, a53},
+    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a59, a58, a57},
+    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a59, a62, a61},
+    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a66, a65, a64},
+    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a70, a69, a68},
+    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a73, a69, a72},
+    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a73, a76, a75},
+    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a10, a79, a78},
+    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" names no food that this edition knows.", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "These rules know foods that have a table of their own, written as in `7 lb green beans, washed`; salt, water, seasonings and foods without a table are not known to them yet. {instead}", a84, a83, a82},
+    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a88, a87, a86},
+    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a93, a92, a91},
+    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner.", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a97, a96, a95},
+    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a101, a100, a99},
+    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "{instead}", a105, a104, a103},
+    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead} These rules hold low-acid foods only: fruit, tomatoes, pickles and jams have published processes in other parts of the USDA guide.", a111, a110, a109},
+    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a10, a114, a113},
+    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a119, a118, a117},
+    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a18, a122, a121},
+    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a126, a125, a124},
+    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a10, a129, a128},
+    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a10, a132, a131},
+    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a137, a136, a135},
+    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a141, a140, a139},
+    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a146, a145, a144},
+    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "If you follow the published recipe and its rules exactly, write `as-published: true`; if not, freeze the dish.", a151, a150, a149},
+    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a155, a154, a153},
+    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a10, a159, a158},
+    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a163, a162, a161},
+    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a167, a166, a165},
+    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for low-acid food thickened this way.", "Can it thin, and thicken it when the jar is opened and heated for the table.", a171, a170, a169},
+    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}.", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure; heating up and venting come on top. If the pressure drops below the published one, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from the moment it reaches its pressure.", a176, a175, a174},
+    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a180, a179, a178},
+    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a184, a183, a182},
+    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a18, a187, a186},
+    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a10, a190, a189}};
+constexpr citation a192[] = {{"usda-guide-4", "4", "4-5"}};
+constexpr sv a193[] = {"hot"};
+constexpr sv a194[] = {"raw"};
+constexpr condition a195[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false},
+    {"Boil them 2 to 3 minutes in water.", a193, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a193, "packed loosely", "", false},
+    {"Fill the jars tightly, without crushing the spears.", a194, "", "", false},
     {"Cover with boiling water.", {}, "covered with liquid", "", false}};
-constexpr int a181[] = {30};
-constexpr int a182[] = {40};
-constexpr jar_minutes a183[] = {{"pint", a181},
-    {"quart", a182}};
-constexpr sv a184[] = {"whole",
+constexpr int a196[] = {30};
+constexpr int a197[] = {40};
+constexpr jar_minutes a198[] = {{"pint", a196},
+    {"quart", a197}};
+constexpr sv a199[] = {"whole",
     "spears",
     "1-inch-pieces"};
-constexpr table a185[] = {{a184, "hot", "spears, whole or cut in 1-inch pieces", 1000, a183, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy covers with the cooking liquid; the guide uses boiling water. Older charts with 25 and 30 min are out of date."},
-    {a184, "raw", "spears, whole or cut in 1-inch pieces", 1000, a183, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Older charts with 25 and 30 min are out of date."}};
-constexpr sv a186[] = {"asparagus",
+constexpr table a200[] = {{a199, "hot", "spears, whole or cut in 1-inch pieces", 1000, a198, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy covers with the cooking liquid; the guide uses boiling water. Older charts with 25 and 30 min are out of date."},
+    {a199, "raw", "spears, whole or cut in 1-inch pieces", 1000, a198, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Older charts with 25 and 30 min are out of date."}};
+constexpr sv a201[] = {"asparagus",
     "asparagus spears",
     "esparragos",
     "espárragos"};
-constexpr citation a187[] = {{"usda-guide-4", "4", "4-6"}};
-constexpr condition a188[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr citation a202[] = {{"usda-guide-4", "4", "4-6"}};
+constexpr condition a203[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
     {"Heat the beans to a boil in fresh water.", {}, "boiled before filling", "", false},
     {"Cover them with the printed molasses sauce and bake 4 to 5 hours at 350 F, adding water about every hour so that they stay covered.", {}, "covered with liquid", "", false},
     {"At most seven 3/4-inch pieces of pork, ham or bacon go into a batch.", {}, "", "", false},
     {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false},
     {"Fill the jars hot.", {}, "", "", false}};
-constexpr int a189[] = {65};
-constexpr int a190[] = {75};
-constexpr jar_minutes a191[] = {{"pint", a189},
-    {"quart", a190}};
-constexpr sv a192[] = {"as-recipe"};
-constexpr table a193[] = {{a192, "hot", "rehydrated dry beans baked in molasses sauce", 1000, a191, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy allows the tomato sauces here too; the guide bakes in molasses sauce."}};
-constexpr sv a194[] = {"beans",
+constexpr int a204[] = {65};
+constexpr int a205[] = {75};
+constexpr jar_minutes a206[] = {{"pint", a204},
+    {"quart", a205}};
+constexpr sv a207[] = {"as-recipe"};
+constexpr table a208[] = {{a207, "hot", "rehydrated dry beans baked in molasses sauce", 1000, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy allows the tomato sauces here too; the guide bakes in molasses sauce."}};
+constexpr sv a209[] = {"beans",
     "pork and beans"};
-constexpr sv a195[] = {"baked beans",
+constexpr sv a210[] = {"baked beans",
     "boston baked beans",
     "molasses baked beans",
     "home-baked beans"};
-constexpr condition a196[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr condition a211[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
     {"Heat the beans to a boil in fresh water and keep that water for the sauce.", {}, "boiled before filling", "", false},
     {"Make one of the printed sauces, no thicker than printed, and heat it to a boil.", {}, "not thickened", "", false},
@@ -353,10 +374,10 @@ constexpr condition a196[] = {{"Pour 3 cups of water over each cup of dry beans,
     {"Cover with the hot sauce.", {}, "covered with liquid", "", false},
     {"This time is shorter than that of plain dried beans and holds with the printed sauces only.", {}, "", "", false},
     {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false}};
-constexpr sv a197[] = {"whole",
+constexpr sv a212[] = {"whole",
     "in-sauce"};
-constexpr table a198[] = {{a197, "hot", "rehydrated dry beans in hot thin tomato or molasses sauce", 1000, a191, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on whether 3 quarts of bean cooking liquid follow the tomato sauce; no process number depends on it."}};
-constexpr sv a199[] = {"beans in tomato sauce",
+constexpr table a213[] = {{a212, "hot", "rehydrated dry beans in hot thin tomato or molasses sauce", 1000, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on whether 3 quarts of bean cooking liquid follow the tomato sauce; no process number depends on it."}};
+constexpr sv a214[] = {"beans in tomato sauce",
     "beans with tomato sauce",
     "beans in molasses sauce",
     "beans with molasses sauce",
@@ -370,17 +391,17 @@ constexpr sv a199[] = {"beans in tomato sauce",
     "dried beans with molasses sauce",
     "beans with sauce",
     "beans in sauce"};
-constexpr condition a200[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr condition a215[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
     {"Cover with fresh water and boil 30 minutes.", {}, "boiled before filling", "", false},
     {"Fill the jars with the hot beans and cover with the hot cooking water.", {}, "covered with liquid", "", false},
     {"Leave the beans whole: mashed or refried beans have no tested process.", {}, "", "low-acid-puree", false}};
-constexpr int a201[] = {90};
-constexpr jar_minutes a202[] = {{"pint", a190},
-    {"quart", a201}};
-constexpr sv a203[] = {"whole"};
-constexpr table a204[] = {{a203, "hot", "mature dry seeds of any variety, fully rehydrated and pre-boiled", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension copy asks for the long soak in the refrigerator, the guide for a cool place. An equipment maker's copy drops the 1-hour stand of the short soak; not used."}};
-constexpr sv a205[] = {"beans",
+constexpr int a216[] = {90};
+constexpr jar_minutes a217[] = {{"pint", a205},
+    {"quart", a216}};
+constexpr sv a218[] = {"whole"};
+constexpr table a219[] = {{a218, "hot", "mature dry seeds of any variety, fully rehydrated and pre-boiled", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension copy asks for the long soak in the refrigerator, the guide for a cool place. An equipment maker's copy drops the 1-hour stand of the short soak; not used."}};
+constexpr sv a220[] = {"beans",
     "peas",
     "pea",
     "guisantes",
@@ -394,8 +415,10 @@ constexpr sv a205[] = {"beans",
     "baby limas",
     "butter beans",
     "butter bean",
-    "romano beans"};
-constexpr sv a206[] = {"dried beans",
+    "romano beans",
+    "bush beans",
+    "pole beans"};
+constexpr sv a221[] = {"dried beans",
     "dry beans",
     "dried bean",
     "dry bean",
@@ -474,35 +497,37 @@ constexpr sv a206[] = {"dried beans",
     "dried cowpeas",
     "dried field peas",
     "dried crowder peas"};
-constexpr citation a207[] = {{"usda-guide-4", "4", "4-7"}};
-constexpr condition a208[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false},
-    {"Heat the beans to a boil in water.", a178, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a178, "packed loosely", "", false},
-    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a179, "packed loosely", "", false},
-    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a179, "", "", false},
+constexpr citation a222[] = {{"usda-guide-4", "4", "4-7"}};
+constexpr condition a223[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false},
+    {"Heat the beans to a boil in water.", a193, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a193, "packed loosely", "", false},
+    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a194, "packed loosely", "", false},
+    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a194, "", "", false},
     {"Cover with boiling water.", {}, "covered with liquid", "", false}};
-constexpr int a209[] = {50};
-constexpr jar_minutes a210[] = {{"pint", a182},
-    {"quart", a209}};
-constexpr sv a211[] = {"small",
+constexpr int a224[] = {50};
+constexpr jar_minutes a225[] = {{"pint", a197},
+    {"quart", a224}};
+constexpr sv a226[] = {"small",
     "large"};
-constexpr jar_minutes a212[] = {{"pint", a182}};
-constexpr jar_minutes a213[] = {{"quart", a209}};
-constexpr sv a214[] = {"small"};
-constexpr sv a215[] = {"large"};
-constexpr table a216[] = {{a211, "hot", "shelled green seeds", 1000, a210, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 in for hot pack."},
-    {a211, "raw", "shelled green seeds, small or large", 1000, a212, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a214, "raw", "shelled green seeds, small beans", 1500, a213, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 1/2 in for small beans."},
-    {a215, "raw", "shelled green seeds, large beans", 1250, a213, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a217[] = {"beans",
+constexpr jar_minutes a227[] = {{"pint", a197}};
+constexpr jar_minutes a228[] = {{"quart", a224}};
+constexpr sv a229[] = {"small"};
+constexpr sv a230[] = {"large"};
+constexpr table a231[] = {{a226, "hot", "shelled green seeds", 1000, a225, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 in for hot pack."},
+    {a226, "raw", "shelled green seeds, small or large", 1000, a227, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a229, "raw", "shelled green seeds, small beans", 1500, a228, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 1/2 in for small beans."},
+    {a230, "raw", "shelled green seeds, large beans", 1250, a228, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a232[] = {"beans",
     "lima beans",
     "lima bean",
     "limas",
     "baby lima beans",
     "baby limas",
     "butter beans",
-    "butter bean"};
-constexpr sv a218[] = {"fresh lima beans",
+    "butter bean",
+    "bush beans",
+    "pole beans"};
+constexpr sv a233[] = {"fresh lima beans",
     "fresh lima bean",
     "green lima beans",
     "green lima bean",
@@ -511,25 +536,27 @@ constexpr sv a218[] = {"fresh lima beans",
     "fresh shelled lima beans",
     "shelled green lima beans",
     "fresh baby lima beans"};
-constexpr citation a219[] = {{"usda-guide-4", "4", "4-8"}};
-constexpr condition a220[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false},
-    {"Bring the beans to a boil in water.", a178, "boiled before filling", "", false},
-    {"Boil them 5 minutes.", a178, "boiled 5 min", "", false},
-    {"Fill the jars loosely.", a178, "packed loosely", "", false},
-    {"Cover with the boiling cooking liquid or with boiling water.", a178, "covered with liquid", "", false},
-    {"Fill the jars tightly.", a179, "", "", false},
-    {"Cover with boiling water.", a179, "covered with liquid", "", false}};
-constexpr int a221[] = {20};
-constexpr int a222[] = {25};
-constexpr jar_minutes a223[] = {{"pint", a221},
-    {"quart", a222}};
-constexpr sv a224[] = {"whole",
+constexpr citation a234[] = {{"usda-guide-4", "4", "4-8"}};
+constexpr condition a235[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false},
+    {"Bring the beans to a boil in water.", a193, "boiled before filling", "", false},
+    {"Boil them 5 minutes.", a193, "boiled 5 min", "", false},
+    {"Fill the jars loosely.", a193, "packed loosely", "", false},
+    {"Cover with the boiling cooking liquid or with boiling water.", a193, "covered with liquid", "", false},
+    {"Fill the jars tightly.", a194, "", "", false},
+    {"Cover with boiling water.", a194, "covered with liquid", "", false}};
+constexpr int a236[] = {20};
+constexpr int a237[] = {25};
+constexpr jar_minutes a238[] = {{"pint", a236},
+    {"quart", a237}};
+constexpr sv a239[] = {"whole",
     "1-inch-pieces"};
-constexpr table a225[] = {{a224, "hot", "whole or cut in 1-inch pieces", 1000, a223, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."},
-    {a224, "raw", "whole or cut in 1-inch pieces", 1000, a223, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."}};
-constexpr sv a226[] = {"beans",
-    "romano beans"};
-constexpr sv a227[] = {"green beans",
+constexpr table a240[] = {{a239, "hot", "whole or cut in 1-inch pieces", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."},
+    {a239, "raw", "whole or cut in 1-inch pieces", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."}};
+constexpr sv a241[] = {"beans",
+    "romano beans",
+    "bush beans",
+    "pole beans"};
+constexpr sv a242[] = {"green beans",
     "green bean",
     "snap beans",
     "snap bean",
@@ -546,28 +573,26 @@ constexpr sv a227[] = {"green beans",
     "italian green beans",
     "romano green beans",
     "flat green beans",
-    "bush beans",
-    "pole beans",
     "ejotes",
     "judias verdes",
     "judías verdes",
     "chauchas",
     "porotos verdes",
     "green and wax beans"};
-constexpr citation a228[] = {{"usda-guide-4", "4", "4-9"}};
-constexpr condition a229[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false},
+constexpr citation a243[] = {{"usda-guide-4", "4", "4-9"}};
+constexpr condition a244[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false},
     {"Peel them and trim off stems and roots.", {}, "peeled", "", false},
     {"Leave only small beets whole, best 1 to 2 inches across; cut the others in 1/2-inch cubes or slices, and halve or quarter very large slices.", {}, "", "", false},
     {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
     {"Cover the beets with it.", {}, "covered with liquid", "", false}};
-constexpr int a230[] = {35};
-constexpr jar_minutes a231[] = {{"pint", a181},
-    {"quart", a230}};
-constexpr sv a232[] = {"whole",
+constexpr int a245[] = {35};
+constexpr jar_minutes a246[] = {{"pint", a196},
+    {"quart", a245}};
+constexpr sv a247[] = {"whole",
     "half-inch-cubes",
     "sliced"};
-constexpr table a233[] = {{a232, "hot", "small whole, or 1/2-inch cubes or slices", 1000, a231, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Some copies of the 1994 text head the weighted table \"hot and raw\"; a misprint, no raw directions exist."}};
-constexpr sv a234[] = {"beets",
+constexpr table a248[] = {{a247, "hot", "small whole, or 1/2-inch cubes or slices", 1000, a246, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Some copies of the 1994 text head the weighted table \"hot and raw\"; a misprint, no raw directions exist."}};
+constexpr sv a249[] = {"beets",
     "beet",
     "beetroot",
     "beetroots",
@@ -577,44 +602,44 @@ constexpr sv a234[] = {"beets",
     "betabeles",
     "remolacha",
     "remolachas"};
-constexpr citation a235[] = {{"usda-guide-4", "4", "4-10"}};
-constexpr condition a236[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false},
+constexpr citation a250[] = {{"usda-guide-4", "4", "4-10"}};
+constexpr condition a251[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false},
     {"Slice or dice them; roots of 1 to 1 1/4 inches across are best.", {}, "", "", false},
-    {"Bring them to a boil in water.", a178, "boiled before filling", "", false},
-    {"Simmer them 5 minutes.", a178, "boiled 5 min", "", false},
-    {"Cover with the hot cooking liquid or with hot water.", a178, "covered with liquid", "", false},
-    {"Fill the jars tightly.", a179, "", "", false},
-    {"Cover with hot water.", a179, "covered with liquid", "", false}};
-constexpr jar_minutes a237[] = {{"pint", a222},
-    {"quart", a181}};
-constexpr sv a238[] = {"sliced",
+    {"Bring them to a boil in water.", a193, "boiled before filling", "", false},
+    {"Simmer them 5 minutes.", a193, "boiled 5 min", "", false},
+    {"Cover with the hot cooking liquid or with hot water.", a193, "covered with liquid", "", false},
+    {"Fill the jars tightly.", a194, "", "", false},
+    {"Cover with hot water.", a194, "covered with liquid", "", false}};
+constexpr jar_minutes a252[] = {{"pint", a237},
+    {"quart", a196}};
+constexpr sv a253[] = {"sliced",
     "diced"};
-constexpr table a239[] = {{a238, "hot", "peeled, sliced or diced", 1000, a237, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a238, "raw", "peeled, sliced or diced", 1000, a237, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin lets the liquid reach within 1/2 in; the guide asks 1 in."}};
-constexpr sv a240[] = {"carrots",
+constexpr table a254[] = {{a253, "hot", "peeled, sliced or diced", 1000, a252, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a253, "raw", "peeled, sliced or diced", 1000, a252, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin lets the liquid reach within 1/2 in; the guide asks 1 in."}};
+constexpr sv a255[] = {"carrots",
     "carrot",
     "sliced carrots",
     "diced carrots",
     "zanahoria",
     "zanahorias"};
-constexpr citation a241[] = {{"usda-guide-5", "5", "5-5"}};
-constexpr condition a242[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr citation a256[] = {{"usda-guide-5", "5", "5-5"}};
+constexpr condition a257[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false},
     {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a178, "meat precooked", "", false},
-    {"Cover with hot broth.", a178, "covered with liquid", "", false},
-    {"The pieces go in raw.", a179, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a179, "packed loosely", "", false},
-    {"Add no liquid.", a179, "no liquid added", "", false}};
-constexpr sv a243[] = {"with-bones",
+    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
+    {"Cover with hot broth.", a193, "covered with liquid", "", false},
+    {"The pieces go in raw.", a194, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a194, "packed loosely", "", false},
+    {"Add no liquid.", a194, "no liquid added", "", false}};
+constexpr sv a258[] = {"with-bones",
     "pieces"};
-constexpr table a244[] = {{a243, "hot", "pieces cut to fit the jar, with bones", 1250, a191, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
-    {a243, "raw", "pieces cut to fit the jar, with bones", 1250, a191, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr sv a245[] = {"chicken",
+constexpr table a259[] = {{a258, "hot", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
+    {a258, "raw", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
+constexpr sv a260[] = {"chicken",
     "chickens",
     "chicken pieces",
     "chicken meat",
@@ -627,7 +652,7 @@ constexpr sv a245[] = {"chicken",
     "poultry",
     "pollo",
     "conejo"};
-constexpr sv a246[] = {"chicken with bones",
+constexpr sv a261[] = {"chicken with bones",
     "bone-in chicken",
     "chicken on the bone",
     "bone-in chicken pieces",
@@ -637,23 +662,23 @@ constexpr sv a246[] = {"chicken with bones",
     "chicken or rabbit with bones",
     "pollo con hueso",
     "conejo con hueso"};
-constexpr condition a247[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr condition a262[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false},
     {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a178, "meat precooked", "", false},
-    {"Cover with hot broth.", a178, "covered with liquid", "", false},
-    {"The pieces go in raw.", a179, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a179, "packed loosely", "", false},
-    {"Add no liquid.", a179, "no liquid added", "", false}};
-constexpr sv a248[] = {"without-bones",
+    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
+    {"Cover with hot broth.", a193, "covered with liquid", "", false},
+    {"The pieces go in raw.", a194, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a194, "packed loosely", "", false},
+    {"Add no liquid.", a194, "no liquid added", "", false}};
+constexpr sv a263[] = {"without-bones",
     "pieces"};
-constexpr table a249[] = {{a248, "hot", "pieces cut to fit the jar, without bones", 1250, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
-    {a248, "raw", "pieces cut to fit the jar, without bones", 1250, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr sv a250[] = {"chicken without bones",
+constexpr table a264[] = {{a263, "hot", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
+    {a263, "raw", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
+constexpr sv a265[] = {"chicken without bones",
     "boneless chicken",
     "boned chicken",
     "boneless chicken breast",
@@ -666,8 +691,8 @@ constexpr sv a250[] = {"chicken without bones",
     "pollo sin hueso",
     "pollo deshuesado",
     "conejo deshuesado"};
-constexpr citation a251[] = {{"usda-guide-5", "5", "5-8"}};
-constexpr condition a252[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false},
+constexpr citation a266[] = {{"usda-guide-5", "5", "5-8"}};
+constexpr condition a267[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false},
     {"Soak the dried beans 12 to 18 hours in cold water in a cool place and simmer them 30 minutes in fresh water.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour away the soaking water and the water they were cooked in.", {}, "drained", "", false},
     {"Brown the ground beef with the onions and peppers.", {}, "meat precooked", "", false},
@@ -676,19 +701,19 @@ constexpr condition a252[] = {{"Keep to the printed recipe: a chili of your own 
     {"Simmer 5 minutes.", {}, "boiled 5 min", "", false},
     {"Do not thicken it.", {}, "not thickened", "", false},
     {"Pint jars at most: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a253[] = {{"pint", a190}};
-constexpr table a254[] = {{a192, "hot", "ground beef, beans, tomatoes; fixed USDA recipe, 9 pints", 1000, a253, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blogs and private lists with 90 min for quarts are not published tests. One Extension page stresses that the time belongs to the printed recipe, not to a chili of one's own."}};
-constexpr sv a255[] = {"chili",
+constexpr jar_minutes a268[] = {{"pint", a205}};
+constexpr table a269[] = {{a207, "hot", "ground beef, beans, tomatoes; fixed USDA recipe, 9 pints", 1000, a268, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blogs and private lists with 90 min for quarts are not published tests. One Extension page stresses that the time belongs to the printed recipe, not to a chili of one's own."}};
+constexpr sv a270[] = {"chili",
     "chile",
     "chilli"};
-constexpr sv a256[] = {"chile con carne",
+constexpr sv a271[] = {"chile con carne",
     "chili con carne",
     "chilli con carne",
     "chili con carne with beans",
     "chile con carne with beans",
     "chili with beef and beans"};
-constexpr citation a257[] = {{"usda-guide-5", "5", "5-9"}};
-constexpr condition a258[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false},
+constexpr citation a272[] = {{"usda-guide-5", "5", "5-9"}};
+constexpr condition a273[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false},
     {"Scrub them, steam 5 minutes and take out the meat; save the juice.", {}, "meat precooked", "", false},
     {"Wash the meat in water with 1 tsp of salt to the quart and rinse it.", {}, "", "", false},
     {"Boil the meat 2 minutes.", {}, "boiled before filling", "", false},
@@ -697,14 +722,14 @@ constexpr condition a258[] = {{"Keep the clams alive on ice until you can them."
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
     {"Cover with hot clam juice, and boiling water if it runs short.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr int a259[] = {60};
-constexpr int a260[] = {70};
-constexpr jar_minutes a261[] = {{"half-pint", a259},
-    {"pint", a260}};
-constexpr sv a262[] = {"whole",
+constexpr int a274[] = {60};
+constexpr int a275[] = {70};
+constexpr jar_minutes a276[] = {{"half-pint", a274},
+    {"pint", a275}};
+constexpr sv a277[] = {"whole",
     "minced"};
-constexpr table a263[] = {{a262, "hot", "whole or minced meats", 1000, a261, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a264[] = {"clams",
+constexpr table a278[] = {{a277, "hot", "whole or minced meats", 1000, a276, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a279[] = {"clams",
     "clam",
     "whole clams",
     "minced clams",
@@ -712,17 +737,17 @@ constexpr sv a264[] = {"clams",
     "clam meat",
     "almeja",
     "almejas"};
-constexpr condition a265[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false},
+constexpr condition a280[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false},
     {"Cut the kernels off through the middle and scrape the cobs.", {}, "", "", false},
     {"Add 2 cups of boiling water to each quart of corn and scrapings.", {}, "covered with liquid", "", false},
     {"Heat it to a boil.", {}, "boiled before filling", "", false},
     {"Only corn, water and, if liked, salt go in: no milk, cream, flour or starch.", {}, "not thickened", "", false},
     {"No quart process exists: such thick food heats too slowly in the middle of a large jar.", {}, "", "", false}};
-constexpr int a266[] = {85};
-constexpr jar_minutes a267[] = {{"pint", a266}};
-constexpr sv a268[] = {"cream-style"};
-constexpr table a269[] = {{a268, "hot", "kernels cut at mid-depth plus cob scrapings", 1000, a267, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies of the 1994 text add a raw row of 95 min to the weighted table alone, without directions; left out. One state sheet prints 55 min in its dial table; every other copy has 85, which stands."}};
-constexpr sv a270[] = {"corn",
+constexpr int a281[] = {85};
+constexpr jar_minutes a282[] = {{"pint", a281}};
+constexpr sv a283[] = {"cream-style"};
+constexpr table a284[] = {{a283, "hot", "kernels cut at mid-depth plus cob scrapings", 1000, a282, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies of the 1994 text add a raw row of 95 min to the weighted table alone, without directions; left out. One state sheet prints 55 min in its dial table; every other copy has 85, which stands."}};
+constexpr sv a285[] = {"corn",
     "sweet corn",
     "sweetcorn",
     "maize",
@@ -730,25 +755,24 @@ constexpr sv a270[] = {"corn",
     "elotes",
     "maiz",
     "maíz"};
-constexpr sv a271[] = {"cream style corn",
+constexpr sv a286[] = {"cream style corn",
     "cream-style corn",
-    "creamed corn",
     "cream corn"};
-constexpr citation a272[] = {{"usda-guide-4", "4", "4-11"}};
-constexpr condition a273[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false},
+constexpr citation a287[] = {{"usda-guide-4", "4", "4-11"}};
+constexpr condition a288[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false},
     {"Cut the kernels off at about 3/4 of their depth; never scrape the cob.", {}, "", "", false},
-    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a178, "boiled before filling", "", false},
-    {"Simmer it 5 minutes.", a178, "boiled 5 min", "", false},
-    {"Fill the jars with the corn and its cooking liquid.", a178, "covered with liquid", "", false},
-    {"Fill the jars without shaking or pressing down.", a179, "packed loosely", "", false},
-    {"Cover with fresh boiling water.", a179, "covered with liquid", "", false}};
-constexpr int a274[] = {55};
-constexpr jar_minutes a275[] = {{"pint", a274},
-    {"quart", a266}};
-constexpr sv a276[] = {"kernels"};
-constexpr table a277[] = {{a276, "hot", "kernels cut at about 3/4 depth, cob not scraped", 1000, a275, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin prints 2/3 depth and 2 cups of water to the quart; the guide has 3/4 and 1 cup."},
-    {a276, "raw", "kernels cut at about 3/4 depth, cob not scraped", 1000, a275, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a278[] = {"whole kernel corn",
+    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a193, "boiled before filling", "", false},
+    {"Simmer it 5 minutes.", a193, "boiled 5 min", "", false},
+    {"Fill the jars with the corn and its cooking liquid.", a193, "covered with liquid", "", false},
+    {"Fill the jars without shaking or pressing down.", a194, "packed loosely", "", false},
+    {"Cover with fresh boiling water.", a194, "covered with liquid", "", false}};
+constexpr int a289[] = {55};
+constexpr jar_minutes a290[] = {{"pint", a289},
+    {"quart", a281}};
+constexpr sv a291[] = {"kernels"};
+constexpr table a292[] = {{a291, "hot", "kernels cut at about 3/4 depth, cob not scraped", 1000, a290, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin prints 2/3 depth and 2 cups of water to the quart; the guide has 3/4 and 1 cup."},
+    {a291, "raw", "kernels cut at about 3/4 depth, cob not scraped", 1000, a290, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a293[] = {"whole kernel corn",
     "whole-kernel corn",
     "corn kernels",
     "kernel corn",
@@ -756,9 +780,9 @@ constexpr sv a278[] = {"whole kernel corn",
     "corn cut off the cob",
     "corn off the cob",
     "granos de elote"};
-constexpr acid_choice a279[] = {{"citric acid", 1000, "1 tsp citric acid for a pint, 1/2 tsp for a half-pint"},
+constexpr acid_choice a294[] = {{"citric acid", 1000, "1 tsp citric acid for a pint, 1/2 tsp for a half-pint"},
     {"bottled lemon juice", 12000, "4 tbsp bottled lemon juice for a pint, 2 tbsp for a half-pint"}};
-constexpr condition a280[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false},
+constexpr condition a295[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false},
     {"Simmer the crabs 20 minutes in water with 1/4 cup of lemon juice and 2 tbsp of salt (up to 1 cup) to the gallon; cool them and pick the meat.", {}, "meat precooked", "", false},
     {"Soak the meat 2 minutes in cold water with 2 cups of lemon juice or 4 cups of white vinegar, and 2 tbsp of salt (up to 1 cup), to the gallon.", {}, "", "", false},
     {"Drain it and squeeze the water out.", {}, "drained", "", false},
@@ -766,12 +790,12 @@ constexpr condition a280[] = {{"Only king crab and Dungeness crab; freeze blue c
     {"Citric acid or lemon juice goes into every jar.", {}, "", "", false},
     {"Cover with hot water.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr int a281[] = {80};
-constexpr jar_minutes a282[] = {{"half-pint", a260},
-    {"pint", a281}};
-constexpr sv a283[] = {"picked-meat"};
-constexpr table a284[] = {{a283, "hot", "cooked picked meat, hot water added", 1000, a282, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: cooked meat covered with hot water is written as hot."}};
-constexpr sv a285[] = {"king crab",
+constexpr int a296[] = {80};
+constexpr jar_minutes a297[] = {{"half-pint", a275},
+    {"pint", a296}};
+constexpr sv a298[] = {"picked-meat"};
+constexpr table a299[] = {{a298, "hot", "cooked picked meat, hot water added", 1000, a297, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: cooked meat covered with hot water is written as hot."}};
+constexpr sv a300[] = {"king crab",
     "king crabs",
     "king crab meat",
     "king crabmeat",
@@ -780,22 +804,22 @@ constexpr sv a285[] = {"king crab",
     "dungeness crab meat",
     "dungeness crabmeat",
     "king and dungeness crab meat"};
-constexpr citation a286[] = {{"usda-guide-5", "5", "5-10"}};
-constexpr condition a287[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
+constexpr citation a301[] = {{"usda-guide-5", "5", "5-10"}};
+constexpr condition a302[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
     {"Use fish that is not smoked: smoked fish has its own, longer process.", {}, "not smoked", "", false},
     {"Take off head, tail, fins and scales; the bones may stay. Halibut loses skin and bones.", {}, "", "", false},
     {"Cut it in lengths of 3 1/2 inches.", {}, "", "", false},
     {"The fish goes in raw.", {}, "meat not precooked", "", false},
     {"Add no liquid.", {}, "no liquid added", "", false}};
-constexpr int a288[] = {100};
-constexpr jar_minutes a289[] = {{"half-pint", a288},
-    {"12-oz", a288}};
-constexpr sv a290[] = {"lengths",
+constexpr int a303[] = {100};
+constexpr jar_minutes a304[] = {{"half-pint", a303},
+    {"12-oz", a303}};
+constexpr sv a305[] = {"lengths",
     "with-bones"};
-constexpr jar_minutes a291[] = {{"pint", a288}};
-constexpr table a292[] = {{a290, "raw", "3.5 inch lengths, bone-in", 1000, a289, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "Read: half-pint and 12 oz jars take the pint time; the pressures near sea level. Carried over from the pint table: the pressures of the higher bands."},
-    {a290, "raw", "3.5 inch lengths, bone-in", 1000, a291, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Newer text adds halibut, skin and bones taken out."}};
-constexpr sv a293[] = {"fish",
+constexpr jar_minutes a306[] = {{"pint", a303}};
+constexpr table a307[] = {{a305, "raw", "3.5 inch lengths, bone-in", 1000, a304, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "Read: half-pint and 12 oz jars take the pint time; the pressures near sea level. Carried over from the pint table: the pressures of the higher bands."},
+    {a305, "raw", "3.5 inch lengths, bone-in", 1000, a306, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Newer text adds halibut, skin and bones taken out."}};
+constexpr sv a308[] = {"fish",
     "salmon",
     "trout",
     "salmón",
@@ -808,57 +832,56 @@ constexpr sv a293[] = {"fish",
     "halibut",
     "fatty fish",
     "oily fish"};
-constexpr sv a294[] = {"fish in pint jars",
-    "fish in pints",
+constexpr sv a309[] = {"fish in pint jars",
     "fish in half-pint jars",
     "salmon in pint jars",
     "salmon in pints",
     "trout in pint jars",
     "trout in pints",
     "mackerel in pint jars"};
-constexpr citation a295[] = {{"usda-guide-5", "5", "5-11"},
+constexpr citation a310[] = {{"usda-guide-5", "5", "5-11"},
     {"uaf-fish-quarts", "", ""}};
-constexpr condition a296[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
+constexpr condition a311[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
     {"Use fish that is not smoked.", {}, "not smoked", "", false},
     {"Use straight-sided wide-mouth quart jars.", {}, "", "", false},
     {"Pack fillets or chunks as long as the jar solidly, raw.", {}, "meat not precooked", "", false},
     {"No liquid is needed; halibut may take up to 4 tbsp of oil in a jar.", {}, "no liquid added", "", false},
     {"Put 2 to 3 inches of water, about 3 quarts, in the canner.", {}, "", "", false},
     {"Heat the canner on high for 20 minutes with the vent open; once steam flows steadily, vent 10 minutes more. Heating and venting together never take less than 30 minutes.", {}, "", "", false}};
-constexpr int a297[] = {160};
-constexpr jar_minutes a298[] = {{"quart", a297}};
-constexpr sv a299[] = {"fillets",
+constexpr int a312[] = {160};
+constexpr jar_minutes a313[] = {{"quart", a312}};
+constexpr sv a314[] = {"fillets",
     "chunks"};
-constexpr table a300[] = {{a299, "raw", "jar-length fillets or chunks, packed solid", 1000, a298, "low-acid-dial", "low-acid-weighted", {}, "memory", 1, false, "Minutes and pressures come from memory alone: nobody could read this table again, so a plan that only this table covers is untested. The packing and the heat-up were read. Older pages say that quart jars are not for fish."}};
-constexpr sv a301[] = {"fish in quart jars",
+constexpr table a315[] = {{a314, "raw", "jar-length fillets or chunks, packed solid", 1000, a313, "low-acid-dial", "low-acid-weighted", {}, "memory", 1, false, "Minutes and pressures come from memory alone: nobody could read this table again, so a plan that only this table covers is untested. The packing and the heat-up were read. Older pages say that quart jars are not for fish."}};
+constexpr sv a316[] = {"fish in quart jars",
     "fish in quarts",
     "salmon in quart jars",
     "salmon in quarts",
     "trout in quart jars",
     "trout in quarts"};
-constexpr citation a302[] = {{"usda-guide-5", "5", "5-13"},
+constexpr citation a317[] = {{"usda-guide-5", "5", "5-13"},
     {"nchfp-smoked-fish", "", ""},
     {"pnw-450", "", ""}};
-constexpr condition a303[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false},
+constexpr condition a318[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false},
     {"Can it at once, or after at most 1 day in the refrigerator; do not taste it before.", {}, "", "", false},
     {"Use a pressure canner of 16 to 22 quarts, never a smaller one.", {}, "", "", false},
     {"Put 4 quarts of cool tap water in the canner, no less, and do not heat it beforehand.", {}, "", "", false},
     {"Stand the pieces upright in the jar, loosely or tightly.", {}, "", "", false},
     {"Add no liquid.", {}, "no liquid added", "", false},
     {"Half-pint and pint jars only, no quarts, no tin cans; freeze other smoked seafood.", {}, "", "", false}};
-constexpr int a304[] = {110};
-constexpr jar_minutes a305[] = {{"half-pint", a304},
-    {"pint", a304}};
-constexpr sv a306[] = {"pieces"};
-constexpr table a307[] = {{a306, "raw", "pieces standing upright in the jar", 1000, a305, "low-acid-dial", "", {}, "seen-part", 1, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: the altitude bands and, in a university bulletin, 110 min for pints; half-pints may take the pint time. From memory: the pressures of the dial bands. A recipe page with 100 min is not used."},
-    {a306, "raw", "pieces standing upright in the jar", 1000, a305, "", "low-acid-weighted", {}, "seen-part", 2, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: 110 min at 10 psi in a university bulletin, 10 and 15 psi in an equipment maker's copy; half-pints may take the pint time."}};
-constexpr sv a308[] = {"fish",
+constexpr int a319[] = {110};
+constexpr jar_minutes a320[] = {{"half-pint", a319},
+    {"pint", a319}};
+constexpr sv a321[] = {"pieces"};
+constexpr table a322[] = {{a321, "raw", "pieces standing upright in the jar", 1000, a320, "low-acid-dial", "", {}, "seen-part", 1, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: the altitude bands and, in a university bulletin, 110 min for pints; half-pints may take the pint time. From memory: the pressures of the dial bands. A recipe page with 100 min is not used."},
+    {a321, "raw", "pieces standing upright in the jar", 1000, a320, "", "low-acid-weighted", {}, "seen-part", 2, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: 110 min at 10 psi in a university bulletin, 10 and 15 psi in an equipment maker's copy; half-pints may take the pint time."}};
+constexpr sv a323[] = {"fish",
     "salmon",
     "trout",
     "salmón",
     "pescado",
     "trucha"};
-constexpr sv a309[] = {"smoked fish",
+constexpr sv a324[] = {"smoked fish",
     "smoked salmon",
     "smoked trout",
     "smoked rockfish",
@@ -871,18 +894,18 @@ constexpr sv a309[] = {"smoked fish",
     "salmón ahumado",
     "pescado ahumado",
     "trucha ahumada"};
-constexpr citation a310[] = {{"usda-guide-4", "4", ""}};
-constexpr condition a311[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false},
+constexpr citation a325[] = {{"usda-guide-4", "4", ""}};
+constexpr condition a326[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false},
     {"Steam them 3 to 5 minutes, 1 lb at a time.", {}, "blanched", "", false},
     {"All leaves must be well wilted before they are filled.", {}, "boiled before filling", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
     {"Use fresh boiling water, not the water of the steamer.", {}, "fresh water used", "", false},
     {"Cover the leaves with it.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a312[] = {{"pint", a260},
-    {"quart", a201}};
-constexpr sv a313[] = {"leaves"};
-constexpr table a314[] = {{a313, "hot", "wilted leaves, tough stems and midribs removed", 1000, a312, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A web copy carries a stray 100 min footnote that belongs to soup with seafood."}};
-constexpr sv a315[] = {"greens",
+constexpr jar_minutes a327[] = {{"pint", a275},
+    {"quart", a216}};
+constexpr sv a328[] = {"leaves"};
+constexpr table a329[] = {{a328, "hot", "wilted leaves, tough stems and midribs removed", 1000, a327, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A web copy carries a stray 100 min footnote that belongs to soup with seafood."}};
+constexpr sv a330[] = {"greens",
     "spinach",
     "chard",
     "swiss chard",
@@ -898,19 +921,19 @@ constexpr sv a315[] = {"greens",
     "espinacas",
     "acelga",
     "acelgas"};
-constexpr citation a316[] = {{"usda-guide-5", "5", "5-6"}};
-constexpr condition a317[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false},
+constexpr citation a331[] = {{"usda-guide-5", "5", "5-6"}};
+constexpr condition a332[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false},
     {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
     {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
     {"Cook it until lightly browned.", {}, "meat precooked", "", false},
     {"Drain off excess fat.", {}, "fat removed", "", false},
     {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
-constexpr sv a318[] = {"patties",
+constexpr sv a333[] = {"patties",
     "balls",
     "links",
     "loose"};
-constexpr table a319[] = {{a318, "hot", "patties, balls, links or loose ground meat", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on the salt, 1 or 2 tsp to the quart; it is flavor only."}};
-constexpr sv a320[] = {"meat",
+constexpr table a334[] = {{a333, "hot", "patties, balls, links or loose ground meat", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on the salt, 1 or 2 tsp to the quart; it is flavor only."}};
+constexpr sv a335[] = {"meat",
     "red meat",
     "beef",
     "pork",
@@ -942,7 +965,7 @@ constexpr sv a320[] = {"meat",
     "venison sausage",
     "mince",
     "minced meat"};
-constexpr sv a321[] = {"ground meat",
+constexpr sv a336[] = {"ground meat",
     "chopped meat",
     "ground or chopped meat",
     "ground beef",
@@ -962,28 +985,23 @@ constexpr sv a321[] = {"ground meat",
     "ground veal",
     "veal mince",
     "minced veal",
-    "sausage",
-    "sausages",
     "fresh sausage",
-    "pork sausage",
-    "sausage meat",
     "bulk sausage",
-    "sausage links",
     "sausage patties",
     "carne molida",
     "carne picada"};
-constexpr citation a322[] = {{"usda-guide-5", "5", "5-7"},
+constexpr citation a337[] = {{"usda-guide-5", "5", "5-7"},
     {"wisconsin-stock-chart", "", ""}};
-constexpr condition a323[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false},
+constexpr condition a338[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false},
     {"Take the bones out.", {}, "bones removed", "", false},
     {"Let the stock cool and take off the fat.", {}, "fat removed", "", false},
     {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false},
     {"This is no process for jars packed with meat or vegetables.", {}, "", "", false},
     {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false},
     {"Add nothing that thickens it.", {}, "not thickened", "", false}};
-constexpr sv a324[] = {"stock"};
-constexpr table a325[] = {{a324, "hot", "strained broth, meat picked off the bones may go back in", 1000, a223, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide lets meat picked from the bones go back in and sets no size. A University of Wisconsin Extension chart (so headed where it was read) keeps 20 and 25 min for bits of at most 1/4 inch and asks 75 and 90 min for larger pieces; the safer reading is taken."}};
-constexpr sv a326[] = {"stock",
+constexpr sv a339[] = {"stock"};
+constexpr table a340[] = {{a339, "hot", "strained broth, meat picked off the bones may go back in", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide lets meat picked from the bones go back in and sets no size. A University of Wisconsin Extension chart (so headed where it was read) keeps 20 and 25 min for bits of at most 1/4 inch and asks 75 and 90 min for larger pieces; the safer reading is taken."}};
+constexpr sv a341[] = {"stock",
     "stocks",
     "broth",
     "broths",
@@ -991,18 +1009,18 @@ constexpr sv a326[] = {"stock",
     "meat broth",
     "bone broth",
     "bone stock"};
-constexpr sv a327[] = {"beef stock",
+constexpr sv a342[] = {"beef stock",
     "beef broth",
     "beef bone broth",
     "beef bone stock"};
-constexpr condition a328[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false},
+constexpr condition a343[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false},
     {"Take the bones out.", {}, "bones removed", "", false},
     {"Let the stock cool and take off the fat.", {}, "fat removed", "", false},
     {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false},
     {"This is no process for jars packed with meat or vegetables.", {}, "", "", false},
     {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false},
     {"Add nothing that thickens it.", {}, "not thickened", "", false}};
-constexpr sv a329[] = {"chicken stock",
+constexpr sv a344[] = {"chicken stock",
     "chicken broth",
     "chicken bone broth",
     "turkey stock",
@@ -1010,24 +1028,24 @@ constexpr sv a329[] = {"chicken stock",
     "turkey bone broth",
     "poultry stock",
     "poultry broth"};
-constexpr condition a330[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr condition a345[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Use well chilled meat.", {}, "chilled", "", false},
     {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
     {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false},
     {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
     {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a178, "meat precooked", "", false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a193, "meat precooked", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a178, "covered with liquid", "", false},
-    {"The pieces go in raw.", a179, "meat not precooked", "", false},
-    {"Add no liquid.", a179, "no liquid added", "", false}};
-constexpr sv a331[] = {"strips",
+    {"Cover with boiling broth, drippings, water or tomato juice.", a193, "covered with liquid", "", false},
+    {"The pieces go in raw.", a194, "meat not precooked", "", false},
+    {"Add no liquid.", a194, "no liquid added", "", false}};
+constexpr sv a346[] = {"strips",
     "cubes",
     "chunks"};
-constexpr table a332[] = {{a331, "hot", "strips, cubes or chunks, large bones removed", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a331, "raw", "strips, cubes or chunks, large bones removed", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy of the 1994 text lists the hot pack alone in its dial table; the other copies list hot and raw."}};
-constexpr sv a333[] = {"meat",
+constexpr table a347[] = {{a346, "hot", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a346, "raw", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy of the 1994 text lists the hot pack alone in its dial table; the other copies list hot and raw."}};
+constexpr sv a348[] = {"meat",
     "red meat",
     "beef",
     "pork",
@@ -1059,7 +1077,7 @@ constexpr sv a333[] = {"meat",
     "bear cubes",
     "bear chunks",
     "bear strips"};
-constexpr sv a334[] = {"meat strips",
+constexpr sv a349[] = {"meat strips",
     "meat cubes",
     "meat chunks",
     "cubed meat",
@@ -1091,33 +1109,33 @@ constexpr sv a334[] = {"meat strips",
     "cubed veal",
     "carne en trozos",
     "carne en cubos"};
-constexpr citation a335[] = {{"usda-guide-3", "3", "3-15"}};
-constexpr condition a336[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false},
+constexpr citation a350[] = {{"usda-guide-3", "3", "3-15"}};
+constexpr condition a351[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false},
     {"Peel the tomatoes and the chiles, and take the seeds out of the chiles.", {}, "peeled", "", false},
     {"Use no more chiles and onions, and no fewer tomatoes, than printed.", {}, "", "", false},
     {"Simmer it covered for 10 minutes and fill the jars while it is hot.", {}, "boiled before filling", "", false}};
-constexpr table a337[] = {{a192, "hot", "chopped peeled tomatoes with peeled chiles and onions", 1000, a223, "low-acid-dial", "low-acid-weighted", {}, "seen", 1, true, "Some copies head the upper weighted band \"above 1001 ft\"; the guide says above 1,000 ft. One private page uses boiling water: wrong."}};
-constexpr sv a338[] = {"mexican tomato sauce",
+constexpr table a352[] = {{a207, "hot", "chopped peeled tomatoes with peeled chiles and onions", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 1, true, "Some copies head the upper weighted band \"above 1001 ft\"; the guide says above 1,000 ft. One private page uses boiling water: wrong."}};
+constexpr sv a353[] = {"mexican tomato sauce",
     "mexican-style tomato sauce",
     "mexican tomato sauce with chiles"};
-constexpr citation a339[] = {{"usda-guide-2", "2", "2-28"}};
-constexpr condition a340[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false},
+constexpr citation a354[] = {{"usda-guide-2", "2", "2-28"}};
+constexpr condition a355[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false},
     {"Cook the meat before it is ground with the suet and the apples.", {}, "meat precooked", "", false},
     {"Peel and core the apples.", {}, "peeled", "", false},
     {"Simmer the whole mixture for 1 hour, stirring often, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Add no flour, starch or other thickener.", {}, "not thickened", "", false},
     {"The table lists quart jars only; a smaller jar takes the quart time.", {}, "", "", false}};
-constexpr jar_minutes a341[] = {{"quart", a201}};
-constexpr table a342[] = {{a192, "hot", "ground meat, suet, apples, raisins", 1000, a341, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table prints its last dial band as 6,000 to 8,000 ft, so 6,000 ft stands in two bands; read as 6,001 like every other table of the guide. At exactly 6,000 ft, 14 psi is the safer reading."}};
-constexpr sv a343[] = {"mince",
+constexpr jar_minutes a356[] = {{"quart", a216}};
+constexpr table a357[] = {{a207, "hot", "ground meat, suet, apples, raisins", 1000, a356, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table prints its last dial band as 6,000 to 8,000 ft, so 6,000 ft stands in two bands; read as 6,001 like every other table of the guide. At exactly 6,000 ft, 14 psi is the safer reading."}};
+constexpr sv a358[] = {"mince",
     "minced meat"};
-constexpr sv a344[] = {"mincemeat",
+constexpr sv a359[] = {"mincemeat",
     "mincemeat pie filling",
     "mincemeat filling",
     "festive mincemeat",
     "festive mincemeat pie filling"};
-constexpr citation a345[] = {{"usda-guide-4", "4", "4-12"}};
-constexpr sv a346[] = {"asparagus",
+constexpr citation a360[] = {{"usda-guide-4", "4", "4-12"}};
+constexpr sv a361[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1129,35 +1147,35 @@ constexpr sv a346[] = {"asparagus",
     "peas-green",
     "peppers",
     "potatoes-white"};
-constexpr condition a347[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false},
+constexpr condition a362[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false},
     {"Leave out leafy greens, dried beans, cream style corn, sweet potatoes and winter squash, and any squash but the zucchini.", {}, "", "", false},
     {"Prepare each vegetable as for canning it alone, such as corn scalded and cut from the cob.", {}, "", "", false},
     {"Peel whatever its own directions peel, such as carrots.", {}, "peeled", "", false},
     {"Mix them, cover with water and bring to a boil.", {}, "boiled before filling", "", false},
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the jars with the hot pieces and their liquid.", {}, "covered with liquid", "", false}};
-constexpr sv a348[] = {"mixed"};
-constexpr table a349[] = {{a348, "hot", "carrots, whole kernel corn, cut green beans, lima beans, tomatoes, diced zucchini, or allowed swaps", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One garbled state copy prints other quart times; the guide's table stands. Most copies bar winter squash, a later one bars squash altogether."}};
-constexpr sv a350[] = {"mixed vegetables",
+constexpr sv a363[] = {"mixed"};
+constexpr table a364[] = {{a363, "hot", "carrots, whole kernel corn, cut green beans, lima beans, tomatoes, diced zucchini, or allowed swaps", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One garbled state copy prints other quart times; the guide's table stands. Most copies bar winter squash, a later one bars squash altogether."}};
+constexpr sv a365[] = {"mixed vegetables",
     "mixed veg",
     "mixed vegetable",
     "vegetable mix",
     "vegetable mixture"};
-constexpr citation a351[] = {{"usda-guide-4", "4", "4-13"}};
-constexpr condition a352[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false},
+constexpr citation a366[] = {{"usda-guide-4", "4", "4-13"}};
+constexpr condition a367[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false},
     {"Soak them 10 minutes in cold water and wash them; leave small ones whole and cut large ones.", {}, "", "", false},
     {"Cover them with water and bring to a boil.", {}, "boiled before filling", "", false},
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
     {"Cover the mushrooms with it.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr int a353[] = {45};
-constexpr jar_minutes a354[] = {{"half-pint", a353},
-    {"pint", a353}};
-constexpr sv a355[] = {"whole",
+constexpr int a368[] = {45};
+constexpr jar_minutes a369[] = {{"half-pint", a368},
+    {"pint", a368}};
+constexpr sv a370[] = {"whole",
     "cut"};
-constexpr table a356[] = {{a355, "hot", "small whole, larger ones cut", 1000, a354, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a357[] = {"mushrooms",
+constexpr table a371[] = {{a370, "hot", "small whole, larger ones cut", 1000, a369, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a372[] = {"mushrooms",
     "mushroom",
     "button mushrooms",
     "white mushrooms",
@@ -1165,13 +1183,13 @@ constexpr sv a357[] = {"mushrooms",
     "domestic mushrooms",
     "champiñones",
     "champinones"};
-constexpr citation a358[] = {{"usda-guide-4", "4", "4-14"}};
-constexpr condition a359[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false},
+constexpr citation a373[] = {{"usda-guide-4", "4", "4-14"}};
+constexpr condition a374[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false},
     {"Fill the jars with the hot okra and its cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a360[] = {{"pint", a222},
-    {"quart", a182}};
-constexpr table a361[] = {{a224, "hot", "pods whole or cut in 1-inch pieces", 1000, a360, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a362[] = {"okra",
+constexpr jar_minutes a375[] = {{"pint", a237},
+    {"quart", a197}};
+constexpr table a376[] = {{a239, "hot", "pods whole or cut in 1-inch pieces", 1000, a375, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a377[] = {"okra",
     "okras",
     "okra pods",
     "lady's fingers",
@@ -1179,17 +1197,17 @@ constexpr sv a362[] = {"okra",
     "bhindi",
     "quimbombo",
     "quimbombó"};
-constexpr citation a363[] = {{"sdsu-onion", "", ""},
+constexpr citation a378[] = {{"sdsu-onion", "", ""},
     {"extension-onion-answer", "", ""}};
-constexpr condition a364[] = {{"Wash the onions and peel them.", {}, "peeled", "", false},
+constexpr condition a379[] = {{"Wash the onions and peel them.", {}, "peeled", "", false},
     {"Leave onions whole only up to 1 inch across; cut larger ones in 1-inch pieces.", {}, "", "", false},
     {"Bring them to a boil in water.", {}, "boiled before filling", "", false},
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the jars hot and cover with the cooking liquid or with boiling water.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a365[] = {{"pint", a182},
-    {"quart", a182}};
-constexpr table a366[] = {{a224, "hot", "whole, at most 1 inch across, or 1-inch pieces", 1000, a365, "extension-dial", "low-acid-weighted", {}, "seen", 1, true, "Not in the USDA guide; two Extension pages agree on the minutes. One allows whole onions up to 1 inch across, the other cuts 1-inch sections; only the latter prints the dial bands above 2,000 ft."}};
-constexpr sv a367[] = {"onions",
+constexpr jar_minutes a380[] = {{"pint", a197},
+    {"quart", a197}};
+constexpr table a381[] = {{a239, "hot", "whole, at most 1 inch across, or 1-inch pieces", 1000, a380, "extension-dial", "low-acid-weighted", {}, "seen", 1, true, "Not in the USDA guide; two Extension pages agree on the minutes. One allows whole onions up to 1 inch across, the other cuts 1-inch sections; only the latter prints the dial bands above 2,000 ft."}};
+constexpr sv a382[] = {"onions",
     "onion",
     "pearl onions",
     "pearl onion",
@@ -1199,17 +1217,17 @@ constexpr sv a367[] = {"onions",
     "red onions",
     "cebolla",
     "cebollas"};
-constexpr citation a368[] = {{"usda-guide-5", "5", "5-12"}};
-constexpr condition a369[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false},
+constexpr citation a383[] = {{"usda-guide-5", "5", "5-12"}};
+constexpr condition a384[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false},
     {"Heat them in the shell 5 to 7 minutes at 400 F, cool them briefly in ice water and shuck them.", {}, "meat precooked", "", false},
     {"Wash the meats in water with 1/2 cup of salt to the gallon, and drain.", {}, "drained", "", false},
     {"Cover with fresh boiling water.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a370[] = {{"half-pint", a190},
-    {"pint", a190}};
-constexpr sv a371[] = {"shucked"};
-constexpr table a372[] = {{a371, "hot", "shucked meats", 1000, a370, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: meats covered with hot water are written as hot. Newer text says fresh boiling water, older text hot water."}};
-constexpr sv a373[] = {"oysters",
+constexpr jar_minutes a385[] = {{"half-pint", a205},
+    {"pint", a205}};
+constexpr sv a386[] = {"shucked"};
+constexpr table a387[] = {{a386, "hot", "shucked meats", 1000, a385, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: meats covered with hot water are written as hot. Newer text says fresh boiling water, older text hot water."}};
+constexpr sv a388[] = {"oysters",
     "oyster",
     "shucked oysters",
     "oyster meats",
@@ -1218,45 +1236,43 @@ constexpr sv a373[] = {"oysters",
     "ostion",
     "ostiones",
     "ostión"};
-constexpr condition a374[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false},
-    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a178, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a178, "packed loosely", "", false},
-    {"Add the cooking liquid.", a178, "covered with liquid", "", false},
-    {"Fill the jars without shaking or pressing down.", a179, "packed loosely", "", false},
-    {"Add boiling water.", a179, "covered with liquid", "", false}};
-constexpr sv a375[] = {"shelled"};
-constexpr table a376[] = {{a375, "hot", "shelled young seeds", 1000, a365, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."},
-    {a375, "raw", "shelled young seeds", 1000, a365, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."}};
-constexpr sv a377[] = {"peas",
+constexpr condition a389[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false},
+    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a193, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a193, "packed loosely", "", false},
+    {"Add the cooking liquid.", a193, "covered with liquid", "", false},
+    {"Fill the jars without shaking or pressing down.", a194, "packed loosely", "", false},
+    {"Add boiling water.", a194, "covered with liquid", "", false}};
+constexpr sv a390[] = {"shelled"};
+constexpr table a391[] = {{a390, "hot", "shelled young seeds", 1000, a380, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."},
+    {a390, "raw", "shelled young seeds", 1000, a380, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."}};
+constexpr sv a392[] = {"peas",
     "pea",
     "guisantes",
     "chicharos",
     "chícharos",
     "arvejas"};
-constexpr sv a378[] = {"green peas",
+constexpr sv a393[] = {"green peas",
     "green pea",
     "english peas",
     "english pea",
     "garden peas",
     "garden pea",
     "shelling peas",
-    "shelled peas",
-    "fresh peas",
     "fresh green peas",
     "petits pois"};
-constexpr citation a379[] = {{"usda-guide-4", "4", "4-15"}};
-constexpr condition a380[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false},
+constexpr citation a394[] = {{"usda-guide-4", "4", "4-15"}};
+constexpr condition a395[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false},
     {"Slit the skins, blister them in the heat or scald them, and peel.", {}, "peeled", "", false},
     {"Flatten whole peppers.", {}, "", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
     {"Cover with fresh boiled water.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a381[] = {{"half-pint", a230},
-    {"pint", a230}};
-constexpr sv a382[] = {"whole",
+constexpr jar_minutes a396[] = {{"half-pint", a245},
+    {"pint", a245}};
+constexpr sv a397[] = {"whole",
     "quartered"};
-constexpr table a383[] = {{a382, "hot", "small whole and flattened, large quartered; cored, seeded, peeled", 1000, a381, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide covers with fresh boiled water, one state copy with the cooking liquid. Equipment makers' copies peel chiles only; the guide peels all."}};
-constexpr sv a384[] = {"peppers",
+constexpr table a398[] = {{a397, "hot", "small whole and flattened, large quartered; cored, seeded, peeled", 1000, a396, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide covers with fresh boiled water, one state copy with the cooking liquid. Equipment makers' copies peel chiles only; the guide peels all."}};
+constexpr sv a399[] = {"peppers",
     "bell peppers",
     "bell pepper",
     "sweet peppers",
@@ -1303,21 +1319,21 @@ constexpr sv a384[] = {"peppers",
     "chiles verdes",
     "pimientos morrones",
     "pimiento morron"};
-constexpr citation a385[] = {{"usda-guide-4", "4", "4-16"}};
-constexpr condition a386[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false},
+constexpr citation a400[] = {{"usda-guide-4", "4", "4-16"}};
+constexpr condition a401[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false},
     {"Boil or steam them 15 to 20 minutes, until partly soft.", {}, "boiled before filling", "", false},
     {"Peel them, and cut larger ones so that all pieces are of one size.", {}, "peeled", "", false},
     {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false},
     {"Use fresh boiling water or syrup, not the cooking water.", {}, "fresh water used", "", false},
     {"Cover the pieces with it; never pack them dry.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a387[] = {{"pint", a189},
-    {"quart", a201}};
-constexpr sv a388[] = {"whole",
+constexpr jar_minutes a402[] = {{"pint", a204},
+    {"quart", a216}};
+constexpr sv a403[] = {"whole",
     "even-pieces"};
-constexpr table a389[] = {{a388, "hot", "peeled, whole small or uniform pieces", 1000, a387, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a390[] = {"potatoes",
+constexpr table a404[] = {{a403, "hot", "peeled, whole small or uniform pieces", 1000, a402, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a405[] = {"potatoes",
     "potato"};
-constexpr sv a391[] = {"sweet potatoes",
+constexpr sv a406[] = {"sweet potatoes",
     "sweet potato",
     "sweetpotatoes",
     "sweetpotato",
@@ -1328,20 +1344,20 @@ constexpr sv a391[] = {"sweet potatoes",
     "batatas",
     "boniato",
     "boniatos"};
-constexpr citation a392[] = {{"usda-guide-4", "4", "4-17"}};
-constexpr condition a393[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false},
+constexpr citation a407[] = {{"usda-guide-4", "4", "4-17"}};
+constexpr condition a408[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false},
     {"Leave whole only potatoes of 1 to 2 inches across; cut others in 1/2-inch cubes. Keep them from browning in water with ascorbic acid.", {}, "", "", false},
     {"Boil cubes 2 minutes or whole potatoes 10 minutes.", {}, "boiled before filling", "", false},
     {"Drain them.", {}, "drained", "", false},
     {"Use fresh boiling water, never the starchy cooking water.", {}, "fresh water used", "", false},
     {"Cover every piece with it.", {}, "covered with liquid", "", false},
     {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false}};
-constexpr jar_minutes a394[] = {{"pint", a230},
-    {"quart", a182}};
-constexpr sv a395[] = {"whole",
+constexpr jar_minutes a409[] = {{"pint", a245},
+    {"quart", a197}};
+constexpr sv a410[] = {"whole",
     "half-inch-cubes"};
-constexpr table a396[] = {{a395, "hot", "peeled, whole 1 to 2 inches diameter, or 1/2-inch cubes", 1000, a394, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Equipment makers' copies allow whole potatoes up to 2 1/2 in across; the guide says 1 to 2 in."}};
-constexpr sv a397[] = {"white potatoes",
+constexpr table a411[] = {{a410, "hot", "peeled, whole 1 to 2 inches diameter, or 1/2-inch cubes", 1000, a409, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Equipment makers' copies allow whole potatoes up to 2 1/2 in across; the guide says 1 to 2 in."}};
+constexpr sv a412[] = {"white potatoes",
     "white potato",
     "irish potatoes",
     "irish potato",
@@ -1352,23 +1368,23 @@ constexpr sv a397[] = {"white potatoes",
     "papa",
     "patatas",
     "patata"};
-constexpr citation a398[] = {{"psu-poultry", "", ""},
+constexpr citation a413[] = {{"psu-poultry", "", ""},
     {"usda-guide-5", "5", ""}};
-constexpr condition a399[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr condition a414[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill the dressed birds.", {}, "chilled", "", false},
     {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a178, "meat precooked", "", false},
-    {"Cover with hot broth.", a178, "covered with liquid", "", false},
-    {"The pieces go in raw.", a179, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a179, "packed loosely", "", false},
-    {"Add no liquid.", a179, "no liquid added", "", false}};
-constexpr table a400[] = {{a243, "hot", "pieces cut to fit the jar, with bones", 1250, a191, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
-    {a243, "raw", "pieces cut to fit the jar, with bones", 1250, a191, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr sv a401[] = {"turkey",
+    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
+    {"Cover with hot broth.", a193, "covered with liquid", "", false},
+    {"The pieces go in raw.", a194, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a194, "packed loosely", "", false},
+    {"Add no liquid.", a194, "no liquid added", "", false}};
+constexpr table a415[] = {{a258, "hot", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
+    {a258, "raw", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
+constexpr sv a416[] = {"turkey",
     "turkeys",
     "turkey meat",
     "wild turkey",
@@ -1392,7 +1408,7 @@ constexpr sv a401[] = {"turkey",
     "guajolote",
     "pato",
     "ganso"};
-constexpr sv a402[] = {"turkey with bones",
+constexpr sv a417[] = {"turkey with bones",
     "bone-in turkey",
     "turkey on the bone",
     "duck with bones",
@@ -1404,21 +1420,21 @@ constexpr sv a402[] = {"turkey with bones",
     "bone-in pheasant",
     "pheasant with bones",
     "pavo con hueso"};
-constexpr condition a403[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr condition a418[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill the dressed birds.", {}, "chilled", "", false},
     {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a178, "meat precooked", "", false},
-    {"Cover with hot broth.", a178, "covered with liquid", "", false},
-    {"The pieces go in raw.", a179, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a179, "packed loosely", "", false},
-    {"Add no liquid.", a179, "no liquid added", "", false}};
-constexpr table a404[] = {{a248, "hot", "pieces cut to fit the jar, without bones", 1250, a202, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
-    {a248, "raw", "pieces cut to fit the jar, without bones", 1250, a202, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr sv a405[] = {"turkey without bones",
+    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
+    {"Cover with hot broth.", a193, "covered with liquid", "", false},
+    {"The pieces go in raw.", a194, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a194, "packed loosely", "", false},
+    {"Add no liquid.", a194, "no liquid added", "", false}};
+constexpr table a419[] = {{a263, "hot", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
+    {a263, "raw", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
+constexpr sv a420[] = {"turkey without bones",
     "boneless turkey",
     "boneless turkey breast",
     "duck without bones",
@@ -1431,16 +1447,16 @@ constexpr sv a405[] = {"turkey without bones",
     "boneless pheasant",
     "pheasant without bones",
     "pavo deshuesado"};
-constexpr condition a406[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false},
+constexpr condition a421[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false},
     {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
     {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
     {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
     {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a407[] = {{"pint", a274},
-    {"quart", a201}};
-constexpr sv a408[] = {"1-inch-cubes"};
-constexpr table a409[] = {{a408, "hot", "peeled, 1-inch cubes", 1000, a407, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr sv a410[] = {"pumpkin",
+constexpr jar_minutes a422[] = {{"pint", a289},
+    {"quart", a216}};
+constexpr sv a423[] = {"1-inch-cubes"};
+constexpr table a424[] = {{a423, "hot", "peeled, 1-inch cubes", 1000, a422, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
+constexpr sv a425[] = {"pumpkin",
     "pumpkins",
     "pie pumpkin",
     "pie pumpkins",
@@ -1448,7 +1464,7 @@ constexpr sv a410[] = {"pumpkin",
     "sugar pumpkins",
     "pumpkin cubes",
     "cubed pumpkin"};
-constexpr sv a411[] = {"asparagus",
+constexpr sv a426[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1465,13 +1481,11 @@ constexpr sv a411[] = {"asparagus",
     "potatoes-sweet",
     "pumpkin",
     "squash-winter",
-    "chicken-with-bones",
     "chicken-without-bones",
     "ground-meat",
     "meat-stock-beef",
     "meat-stock-poultry",
     "meat-strips-cubes-chunks",
-    "poultry-other-with-bones",
     "poultry-other-without-bones",
     "wild-game-ground",
     "wild-game-strips",
@@ -1481,7 +1495,7 @@ constexpr sv a411[] = {"asparagus",
     "fish-quart-jars",
     "oysters",
     "tuna"};
-constexpr condition a412[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
+constexpr condition a427[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
     {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false},
     {"Prepare the seafood as for canning it alone: only kinds that have canning directions (so no shrimp and no blue crab).", {}, "", "", false},
     {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false},
@@ -1495,21 +1509,21 @@ constexpr condition a412[] = {{"Every solid ingredient must have canning directi
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false},
     {"Fill up with the hot liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a413[] = {{"pint", a288},
-    {"quart", a288}};
-constexpr sv a414[] = {"soup"};
-constexpr table a415[] = {{a414, "hot", "soup containing any seafood; jars half solids, half liquid", 1000, a413, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide prints this time as a footnote to the soup table, for pints and quarts alike; an equipment maker's copy lacks it."}};
-constexpr sv a416[] = {"seafood soup",
+constexpr jar_minutes a428[] = {{"pint", a303},
+    {"quart", a303}};
+constexpr sv a429[] = {"soup"};
+constexpr table a430[] = {{a429, "hot", "soup containing any seafood; jars half solids, half liquid", 1000, a428, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide prints this time as a footnote to the soup table, for pints and quarts alike; an equipment maker's copy lacks it."}};
+constexpr sv a431[] = {"seafood soup",
     "fish soup",
     "clam soup",
     "soup with seafood",
     "soup with fish",
     "sopa de mariscos",
     "sopa de pescado"};
-constexpr citation a417[] = {{"usda-guide-4", "4", ""},
+constexpr citation a432[] = {{"usda-guide-4", "4", ""},
     {"clemson-soups", "", ""},
     {"kstate-soup-note", "", ""}};
-constexpr sv a418[] = {"asparagus",
+constexpr sv a433[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1526,17 +1540,15 @@ constexpr sv a418[] = {"asparagus",
     "potatoes-sweet",
     "pumpkin",
     "squash-winter",
-    "chicken-with-bones",
     "chicken-without-bones",
     "ground-meat",
     "meat-stock-beef",
     "meat-stock-poultry",
     "meat-strips-cubes-chunks",
-    "poultry-other-with-bones",
     "poultry-other-without-bones",
     "wild-game-ground",
     "wild-game-strips"};
-constexpr condition a419[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
+constexpr condition a434[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
     {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false},
     {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false},
     {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false},
@@ -1550,10 +1562,10 @@ constexpr condition a419[] = {{"Every solid ingredient must have canning directi
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false},
     {"Fill up with the hot liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a420[] = {{"pint", a259},
-    {"quart", a190}};
-constexpr table a421[] = {{a414, "hot", "vegetable, dried bean or pea, meat or poultry; jars half solids, half liquid", 1000, a420, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension newsletter asks for the longest time of any single ingredient instead, 60 to 90 min in most cases; the guide's times are the least that is accepted."}};
-constexpr sv a422[] = {"vegetable soup",
+constexpr jar_minutes a435[] = {{"pint", a274},
+    {"quart", a205}};
+constexpr table a436[] = {{a429, "hot", "vegetable, dried bean or pea, meat or poultry; jars half solids, half liquid", 1000, a435, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension newsletter asks for the longest time of any single ingredient instead, 60 to 90 min in most cases; the guide's times are the least that is accepted."}};
+constexpr sv a437[] = {"vegetable soup",
     "vegetable soups",
     "bean soup",
     "dried bean soup",
@@ -1568,46 +1580,46 @@ constexpr sv a422[] = {"vegetable soup",
     "soup without seafood",
     "sopa de verduras",
     "sopa de frijol"};
-constexpr citation a423[] = {{"usda-guide-3", "3", "3-14"}};
-constexpr condition a424[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
+constexpr citation a438[] = {{"usda-guide-3", "3", "3-14"}};
+constexpr condition a439[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
     {"Brown the ground beef or sausage before it goes into the sauce.", {}, "meat precooked", "", false},
     {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false},
     {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false},
     {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false}};
-constexpr jar_minutes a425[] = {{"pint", a259},
-    {"quart", a260}};
-constexpr table a426[] = {{a192, "hot", "sieved tomatoes with browned ground beef or sausage and vegetables, cooked down by nearly one half", 1000, a425, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a427[] = {"spaghetti sauce",
+constexpr jar_minutes a440[] = {{"pint", a274},
+    {"quart", a275}};
+constexpr table a441[] = {{a207, "hot", "sieved tomatoes with browned ground beef or sausage and vegetables, cooked down by nearly one half", 1000, a440, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a442[] = {"spaghetti sauce",
     "pasta sauce"};
-constexpr sv a428[] = {"spaghetti sauce with meat",
+constexpr sv a443[] = {"spaghetti sauce with meat",
     "spaghetti meat sauce",
     "meat spaghetti sauce",
     "meat sauce",
     "pasta sauce with meat",
     "spaghetti sauce with ground beef",
     "spaghetti sauce with sausage"};
-constexpr citation a429[] = {{"usda-guide-3", "3", "3-13"}};
-constexpr condition a430[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
+constexpr citation a444[] = {{"usda-guide-3", "3", "3-13"}};
+constexpr condition a445[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
     {"Put no meat in: with meat the longer process holds.", {}, "", "", false},
     {"Cook the vegetables soft in oil, with no more oil than printed.", {}, "", "", false},
     {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false},
     {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false},
     {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false}};
-constexpr table a431[] = {{a192, "hot", "sieved tomatoes with sauteed vegetables, cooked down by nearly one half", 1000, a223, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy heads both of its tables as weighted; the first is plainly the dial table."}};
-constexpr sv a432[] = {"spaghetti sauce without meat",
+constexpr table a446[] = {{a207, "hot", "sieved tomatoes with sauteed vegetables, cooked down by nearly one half", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy heads both of its tables as weighted; the first is plainly the dial table."}};
+constexpr sv a447[] = {"spaghetti sauce without meat",
     "meatless spaghetti sauce",
     "vegetarian spaghetti sauce",
     "pasta sauce without meat",
     "meatless pasta sauce"};
-constexpr condition a433[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false},
+constexpr condition a448[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false},
     {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
     {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
     {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
     {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr table a434[] = {{a408, "hot", "peeled, 1-inch cubes", 1000, a407, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide sends winter squash to the pumpkin table. A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr sv a435[] = {"winter squash",
+constexpr table a449[] = {{a423, "hot", "peeled, 1-inch cubes", 1000, a422, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide sends winter squash to the pumpkin table. A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
+constexpr sv a450[] = {"winter squash",
     "winter squashes",
     "acorn squash",
     "banana squash",
@@ -1618,34 +1630,34 @@ constexpr sv a435[] = {"winter squash",
     "hubbard squash",
     "winter squash cubes",
     "cubed winter squash"};
-constexpr condition a436[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false},
+constexpr condition a451[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false},
     {"Scald the ears of corn and cut the kernels off as for whole kernel corn.", {}, "blanched", "", false},
-    {"Mix the vegetables, cover with water and bring to a boil.", a178, "boiled before filling", "", false},
-    {"Boil gently 5 minutes.", a178, "boiled 5 min", "", false},
-    {"Fill the jars with the vegetables and their cooking liquid.", a178, "covered with liquid", "", false},
-    {"Mix equal parts of the prepared vegetables.", a179, "", "", false},
-    {"Fill the jars without shaking or pressing down.", a179, "packed loosely", "", false},
-    {"Cover with fresh boiling water.", a179, "covered with liquid", "", false}};
-constexpr jar_minutes a437[] = {{"pint", a259},
-    {"quart", a266}};
-constexpr table a438[] = {{a348, "hot", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a437, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."},
-    {a348, "raw", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a437, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."}};
-constexpr sv a439[] = {"succotash",
+    {"Mix the vegetables, cover with water and bring to a boil.", a193, "boiled before filling", "", false},
+    {"Boil gently 5 minutes.", a193, "boiled 5 min", "", false},
+    {"Fill the jars with the vegetables and their cooking liquid.", a193, "covered with liquid", "", false},
+    {"Mix equal parts of the prepared vegetables.", a194, "", "", false},
+    {"Fill the jars without shaking or pressing down.", a194, "packed loosely", "", false},
+    {"Cover with fresh boiling water.", a194, "covered with liquid", "", false}};
+constexpr jar_minutes a452[] = {{"pint", a274},
+    {"quart", a281}};
+constexpr table a453[] = {{a363, "hot", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a452, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."},
+    {a363, "raw", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a452, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."}};
+constexpr sv a454[] = {"succotash",
     "corn and lima beans"};
-constexpr citation a440[] = {{"usda-guide-3", "3", "3-12"}};
-constexpr condition a441[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false},
+constexpr citation a455[] = {{"usda-guide-3", "3", "3-12"}};
+constexpr condition a456[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false},
     {"Peel and core the tomatoes and quarter them.", {}, "peeled", "", false},
     {"Leave okra pods whole or cut them in 1-inch pieces; slice or cube zucchini.", {}, "", "", false},
     {"Bring the tomatoes to a boil and simmer them 10 minutes before the vegetable goes in.", {}, "boiled before filling", "", false},
     {"Boil them gently 5 minutes more with the vegetable.", {}, "boiled 5 min", "", false},
     {"At most 4 or 5 pearl onions, or 2 slices of onion, may go into each jar.", {}, "", "", false},
     {"Added acid does not make this mixture fit for boiling water.", {}, "", "", false}};
-constexpr sv a442[] = {"whole",
-    "1-inch-pieces",
-    "sliced",
-    "cubes"};
-constexpr table a443[] = {{a442, "hot", "peeled quartered tomatoes with okra (whole or 1-inch pieces) or zucchini (sliced or cubed)", 1000, a231, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a444[] = {"tomatoes with okra",
+constexpr sv a457[] = {"okra-whole",
+    "okra-1-inch-pieces",
+    "zucchini-sliced",
+    "zucchini-cubed"};
+constexpr table a458[] = {{a457, "hot", "peeled quartered tomatoes with okra (whole or 1-inch pieces) or zucchini (sliced or cubed)", 1000, a246, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr sv a459[] = {"tomatoes with okra",
     "tomatoes and okra",
     "okra and tomatoes",
     "okra with tomatoes",
@@ -1657,36 +1669,36 @@ constexpr sv a444[] = {"tomatoes with okra",
     "tomatoes and courgettes",
     "courgettes and tomatoes",
     "tomatoes with okra or zucchini"};
-constexpr citation a445[] = {{"usda-guide-5", "5", "5-14"}};
-constexpr condition a446[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false},
-    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a178, "meat precooked", "", false},
-    {"Refrigerate it overnight to firm it.", a178, "chilled", "", false},
-    {"The pieces go in raw.", a179, "meat not precooked", "", false},
+constexpr citation a460[] = {{"usda-guide-5", "5", "5-14"}};
+constexpr condition a461[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false},
+    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a193, "meat precooked", "", false},
+    {"Refrigerate it overnight to firm it.", a193, "chilled", "", false},
+    {"The pieces go in raw.", a194, "meat not precooked", "", false},
     {"Take off the skin and cut the meat from the bones.", {}, "skin and bones removed", "", false},
     {"Leave out every bone, the fin bases and the dark flesh.", {}, "bones removed", "", false},
     {"Press the chunks gently into a solid pack.", {}, "", "", false},
-    {"Add water or oil up to the headspace.", a178, "covered with liquid", "", false},
+    {"Add water or oil up to the headspace.", a193, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a447[] = {{"half-pint", a288},
-    {"pint", a288}};
-constexpr sv a448[] = {"chunks"};
-constexpr table a449[] = {{a448, "hot", "chunks without skin, bone and dark flesh", 1000, a447, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date."},
-    {a448, "raw", "chunks without skin, bone and dark flesh", 1000, a447, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date. The guide speaks of water or oil in the jar; packing raw tuna without added liquid is printed elsewhere only."}};
-constexpr sv a450[] = {"tuna",
+constexpr jar_minutes a462[] = {{"half-pint", a303},
+    {"pint", a303}};
+constexpr sv a463[] = {"chunks"};
+constexpr table a464[] = {{a463, "hot", "chunks without skin, bone and dark flesh", 1000, a462, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date."},
+    {a463, "raw", "chunks without skin, bone and dark flesh", 1000, a462, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date. The guide speaks of water or oil in the jar; packing raw tuna without added liquid is printed elsewhere only."}};
+constexpr sv a465[] = {"tuna",
     "tuna fish",
     "albacore",
     "albacore tuna",
     "atun",
     "atún"};
-constexpr condition a451[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
+constexpr condition a466[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
     {"Use fresh meat, never cured, brined or smoked.", {}, "not smoked", "", false},
     {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
     {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
     {"Cook it until lightly browned.", {}, "meat precooked", "", false},
     {"Drain off excess fat.", {}, "fat removed", "", false},
     {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
-constexpr table a452[] = {{a318, "hot", "patties, balls, links or loose", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as ground or chopped meat, which names bear and venison."}};
-constexpr sv a453[] = {"venison",
+constexpr table a467[] = {{a333, "hot", "patties, balls, links or loose", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as ground or chopped meat, which names bear and venison."}};
+constexpr sv a468[] = {"venison",
     "deer",
     "deer meat",
     "bear",
@@ -1702,18 +1714,13 @@ constexpr sv a453[] = {"venison",
     "minced venison",
     "ground bear",
     "ground bear meat",
-    "venison sausage",
-    "wild game",
-    "game meat"};
-constexpr sv a454[] = {"ground wild game",
-    "ground game",
-    "ground game meat",
-    "minced game",
+    "venison sausage"};
+constexpr sv a469[] = {"minced game",
     "chopped wild game",
     "game mince"};
-constexpr citation a455[] = {{"usda-guide-5", "5", "5-6"},
+constexpr citation a470[] = {{"usda-guide-5", "5", "5-6"},
     {"pnw-361", "", ""}};
-constexpr condition a456[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
+constexpr condition a471[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
     {"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Use well chilled meat.", {}, "chilled", "", false},
     {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
@@ -1721,14 +1728,14 @@ constexpr condition a456[] = {{"Take no meat from a deer or elk that looked sick
     {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
     {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a178, "meat precooked", "", false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a193, "meat precooked", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a178, "covered with liquid", "", false},
-    {"The pieces go in raw.", a179, "meat not precooked", "", false},
-    {"Add no liquid.", a179, "no liquid added", "", false}};
-constexpr table a457[] = {{a331, "hot", "strips, cubes or chunks, large bones removed", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read."},
-    {a331, "raw", "strips, cubes or chunks, large bones removed", 1000, a202, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read. One copy of the 1994 text lists the hot pack alone in its dial table."}};
-constexpr sv a458[] = {"venison",
+    {"Cover with boiling broth, drippings, water or tomato juice.", a193, "covered with liquid", "", false},
+    {"The pieces go in raw.", a194, "meat not precooked", "", false},
+    {"Add no liquid.", a194, "no liquid added", "", false}};
+constexpr table a472[] = {{a346, "hot", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read."},
+    {a346, "raw", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read. One copy of the 1994 text lists the hot pack alone in its dial table."}};
+constexpr sv a473[] = {"venison",
     "deer",
     "deer meat",
     "bear",
@@ -1746,106 +1753,135 @@ constexpr sv a458[] = {"venison",
     "deer stew meat",
     "bear cubes",
     "bear chunks",
-    "bear strips",
-    "wild game",
-    "game meat"};
-constexpr sv a459[] = {"wild game strips",
+    "bear strips"};
+constexpr sv a474[] = {"wild game strips",
     "wild game cubes",
     "wild game chunks",
     "cubed wild game",
-    "elk",
-    "elk meat",
     "elk strips",
     "elk cubes",
     "elk chunks",
     "elk stew meat"};
-constexpr process a460[] = {{"asparagus", "asparagus", a186, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a185, a180, {}, {0, 0, 0, 0}, {}, a177},
-    {"beans-baked", "baked beans", a195, a194, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a193, a188, {}, {0, 0, 0, 0}, {}, a187},
-    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a199, a194, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a198, a196, {}, {0, 0, 0, 0}, {}, a187},
-    {"beans-dry", "dried beans or peas", a206, a205, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a204, a200, {}, {0, 0, 0, 0}, {}, a177},
-    {"beans-lima-fresh", "fresh lima beans", a218, a217, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a216, a208, {}, {0, 0, 0, 0}, {}, a207},
-    {"beans-snap", "snap and Italian beans", a227, a226, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a225, a220, {}, {0, 0, 0, 0}, {}, a219},
-    {"beets", "beets", a234, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a233, a229, {}, {0, 0, 0, 0}, {}, a228},
-    {"carrots", "carrots", a240, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a239, a236, {}, {0, 0, 0, 0}, {}, a235},
-    {"chicken-with-bones", "chicken or rabbit with bones", a246, a245, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a244, a242, {}, {0, 0, 0, 0}, {}, a241},
-    {"chicken-without-bones", "chicken or rabbit without bones", a250, a245, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a249, a247, {}, {0, 0, 0, 0}, {}, a241},
-    {"chile-con-carne", "chile con carne", a256, a255, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a254, a252, {}, {0, 0, 0, 0}, {}, a251},
-    {"clams", "clams", a264, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a263, a258, {}, {0, 0, 0, 0}, {}, a257},
-    {"corn-cream-style", "cream style corn", a271, a270, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a269, a265, {}, {0, 0, 0, 0}, {}, a235},
-    {"corn-whole-kernel", "whole kernel corn", a278, a270, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a277, a273, {}, {0, 0, 0, 0}, {}, a272},
-    {"crab-king-dungeness", "king or Dungeness crab", a285, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a284, a280, a279, {0, 0, 0, 0}, {}, a257},
-    {"fish-pint-jars", "fish in pint jars", a294, a293, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a292, a287, {}, {0, 0, 0, 0}, {}, a286},
-    {"fish-quart-jars", "fish in quart jars", a301, a293, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a300, a296, {}, {20, 3, 0, 0}, {}, a295},
-    {"fish-smoked", "smoked fish", a309, a308, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a307, a303, {}, {0, 4, 16, 0}, {}, a302},
-    {"greens", "spinach and other greens", a315, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a314, a311, {}, {0, 0, 0, 0}, {}, a310},
-    {"ground-meat", "ground or chopped meat", a321, a320, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a319, a317, {}, {0, 0, 0, 0}, {}, a316},
-    {"meat-stock-beef", "beef stock", a327, a326, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a325, a323, {}, {0, 0, 0, 0}, {}, a322},
-    {"meat-stock-poultry", "chicken or turkey stock", a329, a326, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a325, a328, {}, {0, 0, 0, 0}, {}, a322},
-    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a334, a333, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a332, a330, {}, {0, 0, 0, 0}, {}, a316},
-    {"mexican-tomato-sauce", "Mexican tomato sauce", a338, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a337, a336, {}, {0, 0, 0, 0}, {}, a335},
-    {"mincemeat-pie-filling", "mincemeat pie filling", a344, a343, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a342, a340, {}, {0, 0, 0, 0}, {}, a339},
-    {"mixed-vegetables", "mixed vegetables", a350, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a349, a347, {}, {0, 0, 0, 0}, a346, a345},
-    {"mushrooms", "mushrooms", a357, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a356, a352, {}, {0, 0, 0, 0}, {}, a351},
-    {"okra", "okra", a362, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a361, a359, {}, {0, 0, 0, 0}, {}, a358},
-    {"onions", "onions", a367, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a366, a364, {}, {0, 0, 0, 0}, {}, a363},
-    {"oysters", "oysters", a373, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a372, a369, {}, {0, 0, 0, 0}, {}, a368},
-    {"peas-green", "green peas", a378, a377, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a376, a374, {}, {0, 0, 0, 0}, {}, a358},
-    {"peppers", "peppers", a384, a255, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a383, a380, {}, {0, 0, 0, 0}, {}, a379},
-    {"potatoes-sweet", "sweet potatoes", a391, a390, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a389, a386, {}, {0, 0, 0, 0}, {}, a385},
-    {"potatoes-white", "white potatoes", a397, a390, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a396, a393, {}, {0, 0, 0, 0}, {}, a392},
-    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a402, a401, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a400, a399, {}, {0, 0, 0, 0}, {}, a398},
-    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a405, a401, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a404, a403, {}, {0, 0, 0, 0}, {}, a398},
-    {"pumpkin", "pumpkin", a410, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a409, a406, {}, {0, 0, 0, 0}, {}, a310},
-    {"soups-with-seafood", "soup with seafood", a416, a414, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a415, a412, {}, {0, 0, 0, 50}, a411, a143},
-    {"soups", "soup without seafood", a422, a414, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a421, a419, {}, {0, 0, 0, 50}, a418, a417},
-    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a428, a427, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a426, a424, {}, {0, 0, 0, 0}, {}, a423},
-    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a432, a427, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a431, a430, {}, {0, 0, 0, 0}, {}, a429},
-    {"squash-winter", "winter squash", a435, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a434, a433, {}, {0, 0, 0, 0}, {}, a310},
-    {"succotash", "succotash", a439, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a438, a436, {}, {0, 0, 0, 0}, {}, a310},
-    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a444, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a443, a441, {}, {0, 0, 0, 0}, {}, a440},
-    {"tuna", "tuna", a450, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a449, a446, {}, {0, 0, 0, 0}, {}, a445},
-    {"wild-game-ground", "ground or chopped wild game", a454, a453, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a452, a451, {}, {0, 0, 0, 0}, {}, a316},
-    {"wild-game-strips", "wild game in strips, cubes or chunks", a459, a458, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a457, a456, {}, {0, 0, 0, 0}, {}, a455}};
-constexpr prepared_word a461[] = {{"beans rehydrated", "dried beans or peas soaked and boiled until they have taken up their water", "", ""},
-    {"beans not rehydrated", "dried beans or peas put in dry", "beans rehydrated", ""},
-    {"meat precooked", "meat, poultry or seafood cooked before filling", "meat not precooked", ""},
-    {"meat not precooked", "meat, poultry or seafood put in raw", "meat precooked", ""},
-    {"boiled before filling", "boiled, simmered or steamed before filling, as long as the process says", "", ""},
-    {"not boiled before filling", "put in without that cooking", "boiled before filling", ""},
-    {"boiled 5 min", "boiled or simmered for 5 minutes before filling", "", ""},
-    {"boiled under 5 min", "boiled or simmered for less than 5 minutes before filling", "boiled 5 min", ""},
-    {"reheated to a boil", "brought back to a boil before filling", "", ""},
-    {"not reheated", "put in without reheating", "reheated to a boil", ""},
-    {"jars sterilized", "empty jars boiled before filling", "", ""},
-    {"peeled", "skins taken off", "", ""},
-    {"unpeeled", "skins left on", "peeled", ""},
-    {"fat removed", "excess fat cut off, drained off or skimmed off", "", ""},
-    {"fat left in", "excess fat left in", "fat removed", ""},
-    {"skin and bones removed", "skin and bones taken off", "bones left in", ""},
-    {"skin or bones left in", "skin, bones or both left in", "skin and bones removed", ""},
-    {"bones removed", "bones taken out", "bones left in", ""},
-    {"bones left in", "bones left in", "bones removed", ""},
-    {"covered with liquid", "filled up with the liquid that the process names", "no liquid added", ""},
-    {"no liquid added", "packed without added liquid", "covered with liquid", ""},
-    {"drained", "soaking, washing or cooking water poured off where the process says so", "", ""},
-    {"not drained", "that water kept", "drained", ""},
-    {"blanched", "scalded in boiling water or steam, as long as the process says", "", ""},
-    {"not blanched", "put in without scalding", "blanched", ""},
-    {"packed loosely", "filled loosely", "", ""},
-    {"packed tightly", "filled tightly, pressed or shaken down", "packed loosely", ""},
-    {"fresh water used", "jars filled up with fresh hot water", "", ""},
-    {"cooking water used", "jars filled up with the water the food was cooked in", "fresh water used", ""},
-    {"not thickened", "no flour, starch, batter or other thickener used", "", ""},
-    {"thickened", "flour, starch, batter or another thickener used", "not thickened", "thickener-in-jar"},
-    {"not smoked", "put in unsmoked", "lightly smoked", ""},
-    {"lightly smoked", "lightly smoked", "not smoked", "not-in-process"},
-    {"chilled", "chilled in the refrigerator or on ice, as long as the process says", "", ""},
-    {"not chilled", "put in without chilling", "chilled", ""},
-    {"boiled in acidified water", "boiled 2 minutes in water with lemon juice or citric acid", "", ""},
-    {"not boiled in acidified water", "put in without that boiling", "boiled in acidified water", ""},
-    {"cultivated mushrooms", "grown mushrooms", "", ""},
-    {"wild mushrooms", "gathered mushrooms", "cultivated mushrooms", "not-in-process"}};
-constexpr form_word a462[] = {{"whole", "left whole", ""},
+constexpr process a475[] = {{"asparagus", "asparagus", a201, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a200, a195, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a192},
+    {"beans-baked", "baked beans", a210, a209, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a208, a203, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a202},
+    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a214, a209, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a213, a211, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a202},
+    {"beans-dry", "dried beans or peas", a221, a220, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a219, a215, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a192},
+    {"beans-lima-fresh", "fresh lima beans", a233, a232, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a231, a223, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a222},
+    {"beans-snap", "snap and Italian beans", a242, a241, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a240, a235, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a234},
+    {"beets", "beets", a249, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a248, a244, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a243},
+    {"carrots", "carrots", a255, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a254, a251, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a250},
+    {"chicken-with-bones", "chicken or rabbit with bones", a261, a260, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a259, a257, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a256},
+    {"chicken-without-bones", "chicken or rabbit without bones", a265, a260, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a264, a262, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a256},
+    {"chile-con-carne", "chile con carne", a271, a270, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a269, a267, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a266},
+    {"clams", "clams", a279, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a278, a273, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a272},
+    {"corn-cream-style", "cream style corn", a286, a285, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a284, a280, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a250},
+    {"corn-whole-kernel", "whole kernel corn", a293, a285, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a292, a288, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a287},
+    {"crab-king-dungeness", "king or Dungeness crab", a300, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a299, a295, a294, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a272},
+    {"fish-pint-jars", "fish other than tuna, by the pint-jar table", a309, a308, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a307, a302, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a301},
+    {"fish-quart-jars", "fish other than tuna, by the quart-jar table", a316, a308, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a315, a311, {}, {20, 3, 0, 0, 0, 0, 0, false}, {}, "", a310},
+    {"fish-smoked", "smoked fish", a324, a323, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a322, a318, {}, {0, 4, 16, 22, 7, 0, 24, false}, {}, "The time is printed by USDA and Pacific Northwest Extension; the dial pressures were carried over from the table for fish in pints and could not be read again.", a317},
+    {"greens", "spinach and other greens", a330, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a329, a326, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
+    {"ground-meat", "ground or chopped meat", a336, a335, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a334, a332, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
+    {"meat-stock-beef", "beef stock", a342, a341, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a340, a338, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a337},
+    {"meat-stock-poultry", "chicken or turkey stock", a344, a341, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a340, a343, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a337},
+    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a349, a348, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a347, a345, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
+    {"mexican-tomato-sauce", "Mexican tomato sauce", a353, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a352, a351, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a350},
+    {"mincemeat-pie-filling", "mincemeat pie filling", a359, a358, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a357, a355, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a354},
+    {"mixed-vegetables", "mixed vegetables", a365, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a364, a362, {}, {0, 0, 0, 0, 0, 0, 0, false}, a361, "", a360},
+    {"mushrooms", "mushrooms", a372, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a371, a367, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a366},
+    {"okra", "okra", a377, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a376, a374, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a373},
+    {"onions", "onions", a382, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a381, a379, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA guide has no table for onions; these numbers are printed by university Extension.", a378},
+    {"oysters", "oysters", a388, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a387, a384, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a383},
+    {"peas-green", "green peas", a393, a392, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a391, a389, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a373},
+    {"peppers", "peppers", a399, a270, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a398, a395, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a394},
+    {"potatoes-sweet", "sweet potatoes", a406, a405, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a404, a401, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a400},
+    {"potatoes-white", "white potatoes", a412, a405, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a411, a408, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a407},
+    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a417, a416, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a415, a414, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a413},
+    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a420, a416, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a419, a418, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a413},
+    {"pumpkin", "pumpkin", a425, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a424, a421, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
+    {"soups-with-seafood", "soup with seafood", a431, a429, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a430, a427, {}, {0, 0, 0, 0, 0, 50, 0, false}, a426, "", a155},
+    {"soups", "soup without seafood", a437, a429, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a436, a434, {}, {0, 0, 0, 0, 0, 50, 0, false}, a433, "", a432},
+    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a443, a442, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a441, a439, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a438},
+    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a447, a442, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a446, a445, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a444},
+    {"squash-winter", "winter squash", a450, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a449, a448, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
+    {"succotash", "succotash", a454, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a453, a451, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
+    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a459, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a458, a456, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a455},
+    {"tuna", "tuna", a465, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a464, a461, {}, {0, 0, 0, 0, 0, 0, 0, true}, {}, "", a460},
+    {"wild-game-ground", "ground or chopped wild game", a469, a468, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a467, a466, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
+    {"wild-game-strips", "wild game in strips, cubes or chunks", a474, a473, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a472, a471, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a470}};
+constexpr sv a476[] = {"washed",
+    "rinsed",
+    "cleaned",
+    "trimmed",
+    "fresh",
+    "sorted",
+    "stemmed",
+    "cored",
+    "seeded",
+    "husked",
+    "shucked",
+    "shelled",
+    "strung",
+    "topped",
+    "topped and tailed",
+    "washed and trimmed",
+    "washed and cut",
+    "trimmed and cut",
+    "cut",
+    "cut up",
+    "cut in pieces",
+    "cut in 1-inch pieces",
+    "sliced",
+    "diced",
+    "chopped",
+    "cubed",
+    "quartered",
+    "halved",
+    "peeled",
+    "peeled and sliced",
+    "peeled and diced",
+    "peeled and cubed",
+    "peeled and cut"};
+constexpr prepared_word a477[] = {{"beans rehydrated", "dried beans or peas soaked and boiled until they have taken up their water", "", "", false},
+    {"beans not rehydrated", "dried beans or peas put in dry", "beans rehydrated", "beans-not-rehydrated", false},
+    {"meat precooked", "meat, poultry or seafood cooked before filling", "meat not precooked", "", false},
+    {"meat not precooked", "meat, poultry or seafood put in raw", "meat precooked", "", false},
+    {"boiled before filling", "boiled, simmered or steamed before filling, as long as the process says", "", "", false},
+    {"not boiled before filling", "put in without that cooking", "boiled before filling", "", false},
+    {"boiled 5 min", "boiled or simmered for 5 minutes before filling", "", "", false},
+    {"boiled under 5 min", "boiled or simmered for less than 5 minutes before filling", "boiled 5 min", "", false},
+    {"reheated to a boil", "brought back to a boil before filling", "", "", true},
+    {"not reheated", "put in without reheating", "reheated to a boil", "", false},
+    {"jars sterilized", "empty jars boiled before filling", "", "", true},
+    {"peeled", "skins taken off", "", "", false},
+    {"unpeeled", "skins left on", "peeled", "", false},
+    {"fat removed", "excess fat cut off, drained off or skimmed off", "", "", false},
+    {"fat left in", "excess fat left in", "fat removed", "", false},
+    {"skin and bones removed", "skin and bones taken off", "bones left in", "", false},
+    {"skin or bones left in", "skin, bones or both left in", "skin and bones removed", "", false},
+    {"bones removed", "bones taken out", "bones left in", "", false},
+    {"bones left in", "bones left in", "bones removed", "", false},
+    {"covered with liquid", "filled up with the liquid that the process names", "no liquid added", "", false},
+    {"no liquid added", "packed without added liquid", "covered with liquid", "", false},
+    {"drained", "soaking, washing or cooking water poured off where the process says so", "", "", false},
+    {"not drained", "that water kept", "drained", "", false},
+    {"blanched", "scalded in boiling water or steam, as long as the process says", "", "", false},
+    {"not blanched", "put in without scalding", "blanched", "", false},
+    {"packed loosely", "filled loosely", "", "", false},
+    {"packed tightly", "filled tightly, pressed or shaken down", "packed loosely", "", false},
+    {"fresh water used", "jars filled up with fresh hot water", "", "", false},
+    {"cooking water used", "jars filled up with the water the food was cooked in", "fresh water used", "", false},
+    {"not thickened", "no flour, starch, batter or other thickener used", "", "", false},
+    {"thickened", "flour, starch, batter or another thickener used", "not thickened", "thickener-in-jar", false},
+    {"not smoked", "put in unsmoked", "lightly smoked", "", false},
+    {"lightly smoked", "lightly smoked", "not smoked", "not-in-process", false},
+    {"chilled", "chilled in the refrigerator or on ice, as long as the process says", "", "", false},
+    {"not chilled", "put in without chilling", "chilled", "", false},
+    {"boiled in acidified water", "boiled 2 minutes in water with lemon juice or citric acid", "", "", false},
+    {"not boiled in acidified water", "put in without that boiling", "boiled in acidified water", "", false},
+    {"cultivated mushrooms", "grown mushrooms", "", "", false},
+    {"wild mushrooms", "gathered mushrooms", "cultivated mushrooms", "not-in-process", false}};
+constexpr form_word a478[] = {{"whole", "left whole", ""},
     {"spears", "whole spears, 4 to 6 inches long", ""},
     {"1-inch-pieces", "cut in pieces of 1 inch", ""},
     {"half-inch-cubes", "cut in cubes of 1/2 inch", ""},
@@ -1866,6 +1902,10 @@ constexpr form_word a462[] = {{"whole", "left whole", ""},
     {"soup", "soup, half of it solids and half liquid", ""},
     {"stock", "strained stock", ""},
     {"in-sauce", "in thin sauce", ""},
+    {"okra-whole", "whole okra pods", ""},
+    {"okra-1-inch-pieces", "okra cut in pieces of 1 inch", ""},
+    {"zucchini-sliced", "sliced zucchini", ""},
+    {"zucchini-cubed", "zucchini in cubes", ""},
     {"as-recipe", "made as the printed recipe says", ""},
     {"strips", "cut in strips", ""},
     {"cubes", "cut in cubes", ""},
@@ -1885,7 +1925,7 @@ constexpr form_word a462[] = {{"whole", "left whole", ""},
     {"pureed", "pureed or blended smooth", "low-acid-puree"},
     {"mashed-beans", "mashed or refried beans", "low-acid-puree"},
     {"butter", "cooked down to a butter", "low-acid-puree"}};
-constexpr citation a463[] = {{"usda-guide-1", "1", ""},
+constexpr citation a479[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
     {"pnw-421", "", ""},
     {"nchfp-equipment", "", ""},
@@ -1893,22 +1933,22 @@ constexpr citation a463[] = {{"usda-guide-1", "1", ""},
     {"iowa-gauges", "", ""},
     {"missouri-gauges", "", ""},
     {"wyoming-pressure", "", ""}};
-constexpr int a464[] = {34,
+constexpr int a480[] = {34,
     35,
     69,
     70,
     103,
     105};
-constexpr int a465[] = {5,
+constexpr int a481[] = {5,
     10,
     15};
-constexpr sv a466[] = {"pressure canner",
+constexpr sv a482[] = {"pressure canner",
     "pressure canning",
     "pressure canned",
     "pressure can",
     "stovetop pressure canner",
     "steam pressure canner"};
-constexpr sv a467[] = {"boiling water",
+constexpr sv a483[] = {"boiling water",
     "boiling-water canner",
     "boiling-water canning",
     "boiling water bath",
@@ -1924,17 +1964,17 @@ constexpr sv a467[] = {"boiling water",
     "hot water bath canner",
     "hot water bath canning",
     "bwb"};
-constexpr citation a468[] = {{"nchfp-steam-canner", "", ""},
+constexpr citation a484[] = {{"nchfp-steam-canner", "", ""},
     {"wisconsin-steam-canner", "", ""},
     {"nchfp-equipment", "", ""}};
-constexpr sv a469[] = {"steam canner",
+constexpr sv a485[] = {"steam canner",
     "steam canning",
     "atmospheric steam",
     "atmospheric steam canner",
     "atmospheric steam canning"};
-constexpr citation a470[] = {{"nchfp-low-temperature", "", ""},
+constexpr citation a486[] = {{"nchfp-low-temperature", "", ""},
     {"usda-guide-6", "6", ""}};
-constexpr sv a471[] = {"low temperature",
+constexpr sv a487[] = {"low temperature",
     "low-temperature pasteurization",
     "low-temperature pasteurisation",
     "low-temp pasteurization",
@@ -1942,10 +1982,10 @@ constexpr sv a471[] = {"low temperature",
     "low-temperature treatment",
     "pasteurization",
     "pasteurisation"};
-constexpr citation a472[] = {{"msu-unsafe-methods", "", ""},
+constexpr citation a488[] = {{"msu-unsafe-methods", "", ""},
     {"sdsu-how-not-to-can", "", ""},
     {"nchfp-equipment", "", ""}};
-constexpr sv a473[] = {"oven",
+constexpr sv a489[] = {"oven",
     "oven canning",
     "oven method",
     "oven processing",
@@ -1955,10 +1995,10 @@ constexpr sv a473[] = {"oven",
     "electric oven",
     "gas oven",
     "toaster oven"};
-constexpr citation a474[] = {{"msu-unsafe-methods", "", ""},
+constexpr citation a490[] = {{"msu-unsafe-methods", "", ""},
     {"kstate-mistakes", "", ""},
     {"nchfp-equipment", "", ""}};
-constexpr sv a475[] = {"open kettle",
+constexpr sv a491[] = {"open kettle",
     "open-kettle canning",
     "open-kettle method",
     "kettle canning",
@@ -1970,10 +2010,10 @@ constexpr sv a475[] = {"open kettle",
     "fill and seal",
     "hot lid seal",
     "seal without processing"};
-constexpr citation a476[] = {{"missouri-inversion", "", ""},
+constexpr citation a492[] = {{"missouri-inversion", "", ""},
     {"kstate-mistakes", "", ""},
     {"illinois-unsafe-methods", "", ""}};
-constexpr sv a477[] = {"inversion",
+constexpr sv a493[] = {"inversion",
     "inversion canning",
     "inversion method",
     "invert",
@@ -1991,29 +2031,29 @@ constexpr sv a477[] = {"inversion",
     "flipping jars",
     "flip jars",
     "flip method"};
-constexpr citation a478[] = {{"msu-unsafe-methods", "", ""},
+constexpr citation a494[] = {{"msu-unsafe-methods", "", ""},
     {"nchfp-equipment", "", ""}};
-constexpr sv a479[] = {"dishwasher",
+constexpr sv a495[] = {"dishwasher",
     "dish washer",
     "dishwasher canning",
     "dishwasher method",
     "dishwasher cycle"};
-constexpr citation a480[] = {{"msu-unsafe-methods", "", ""},
+constexpr citation a496[] = {{"msu-unsafe-methods", "", ""},
     {"nchfp-equipment", "", ""},
     {"illinois-unsafe-methods", "", ""}};
-constexpr sv a481[] = {"microwave",
+constexpr sv a497[] = {"microwave",
     "microwave oven",
     "microwave canning",
     "microwave method",
     "microwaving"};
-constexpr citation a482[] = {{"illinois-unsafe-methods", "", ""}};
-constexpr sv a483[] = {"slow cooker",
+constexpr citation a498[] = {{"illinois-unsafe-methods", "", ""}};
+constexpr sv a499[] = {"slow cooker",
     "slow-cooker canning",
     "slow-cooker method",
     "slow cooking"};
-constexpr citation a484[] = {{"kstate-mistakes", "", ""},
+constexpr citation a500[] = {{"kstate-mistakes", "", ""},
     {"illinois-unsafe-methods", "", ""}};
-constexpr sv a485[] = {"sun",
+constexpr sv a501[] = {"sun",
     "sun canning",
     "sun method",
     "sunlight",
@@ -2021,7 +2061,7 @@ constexpr sv a485[] = {"sun",
     "solar canning",
     "solar cooker",
     "solar oven"};
-constexpr sv a486[] = {"paraffin",
+constexpr sv a502[] = {"paraffin",
     "paraffin wax",
     "paraffin seal",
     "paraffin sealing",
@@ -2029,11 +2069,11 @@ constexpr sv a486[] = {"paraffin",
     "wax seal",
     "wax sealing",
     "melted wax"};
-constexpr citation a487[] = {{"nchfp-equipment", "", ""},
+constexpr citation a503[] = {{"nchfp-equipment", "", ""},
     {"sdsu-how-not-to-can", "", ""},
     {"nchfp-vegetable-questions", "", ""},
     {"missouri-aspirin", "", ""}};
-constexpr sv a488[] = {"canning powder",
+constexpr sv a504[] = {"canning powder",
     "canning powders",
     "preserving powder",
     "aspirin",
@@ -2042,10 +2082,10 @@ constexpr sv a488[] = {"canning powder",
     "canning tablets",
     "preservative tablets",
     "preserving tablets"};
-constexpr citation a489[] = {{"nchfp-dry-canning", "", ""},
+constexpr citation a505[] = {{"nchfp-dry-canning", "", ""},
     {"psu-dry-canning", "", ""},
     {"missouri-dry-canning", "", ""}};
-constexpr sv a490[] = {"dry canning",
+constexpr sv a506[] = {"dry canning",
     "dry canned",
     "dry-canning method",
     "dry pack canning",
@@ -2056,9 +2096,9 @@ constexpr sv a490[] = {"dry canning",
     "no-water canning",
     "canning without liquid",
     "canning without water"};
-constexpr citation a491[] = {{"nchfp-multi-cooker", "", ""},
+constexpr citation a507[] = {{"nchfp-multi-cooker", "", ""},
     {"wisconsin-multi-cooker", "", ""}};
-constexpr sv a492[] = {"electric pressure cooker",
+constexpr sv a508[] = {"electric pressure cooker",
     "electric pressure canner",
     "electric multi-cooker",
     "electric multicooker",
@@ -2071,9 +2111,9 @@ constexpr sv a492[] = {"electric pressure cooker",
     "digital pressure cooker",
     "digital pressure canner",
     "countertop pressure cooker"};
-constexpr citation a493[] = {{"clemson-pressure-saucepan", "", ""},
+constexpr citation a509[] = {{"clemson-pressure-saucepan", "", ""},
     {"psu-equipment", "", ""}};
-constexpr sv a494[] = {"pressure cooker",
+constexpr sv a510[] = {"pressure cooker",
     "pressure cooker canning",
     "pressure cooking",
     "small pressure cooker",
@@ -2082,9 +2122,9 @@ constexpr sv a494[] = {"pressure cooker",
     "pressure saucepot",
     "pressure pan",
     "pressure pot"};
-constexpr citation a495[] = {{"usu-vacuum", "", ""},
+constexpr citation a511[] = {{"usu-vacuum", "", ""},
     {"ncsu-vacuum", "", ""}};
-constexpr sv a496[] = {"vacuum sealing",
+constexpr sv a512[] = {"vacuum sealing",
     "vacuum sealer",
     "vacuum seal",
     "vacuum sealed",
@@ -2096,48 +2136,48 @@ constexpr sv a496[] = {"vacuum sealing",
     "vacuum canning",
     "jar vacuum sealer",
     "jar sealer"};
-constexpr citation a497[] = {{"illinois-unsafe-methods", "", ""},
+constexpr citation a513[] = {{"illinois-unsafe-methods", "", ""},
     {"psu-equipment", "", ""},
     {"nchfp-equipment", "", ""},
     {"wisconsin-steam-canner", "", ""}};
-constexpr sv a498[] = {"air fryer",
+constexpr sv a514[] = {"air fryer",
     "air-fryer canning",
     "air frying",
     "airfryer"};
-constexpr citation a499[] = {{"usda-guide-1", "1", ""},
+constexpr citation a515[] = {{"usda-guide-1", "1", ""},
     {"illinois-unsafe-methods", "", ""},
     {"psu-equipment", "", ""},
     {"nchfp-equipment", "", ""}};
-constexpr sv a500[] = {"sous vide",
+constexpr sv a516[] = {"sous vide",
     "sous-vide canning",
     "sous-vide cooker",
     "sous-vide bath",
     "sous-vide circulator",
     "immersion circulator"};
-constexpr sv a501[] = {"steam oven",
+constexpr sv a517[] = {"steam oven",
     "steam-oven canning",
     "combi oven",
     "combi steam oven",
     "combination steam oven"};
-constexpr sv a502[] = {"pressure fryer",
+constexpr sv a518[] = {"pressure fryer",
     "pressure-fryer canning",
     "pressure frying"};
-constexpr citation a503[] = {{"illinois-unsafe-methods", "", ""},
+constexpr citation a519[] = {{"illinois-unsafe-methods", "", ""},
     {"psu-equipment", "", ""},
     {"nchfp-equipment", "", ""},
     {"wisconsin-steam-canner", "", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr sv a504[] = {"smoker",
+constexpr sv a520[] = {"smoker",
     "smoker canning",
     "smokehouse",
     "pellet smoker",
     "grill",
     "pellet grill",
     "barbecue"};
-constexpr citation a505[] = {{"nchfp-safety", "", ""},
+constexpr citation a521[] = {{"nchfp-safety", "", ""},
     {"illinois-unsafe-methods", "", ""},
     {"psu-equipment", "", ""}};
-constexpr sv a506[] = {"cold water",
+constexpr sv a522[] = {"cold water",
     "cold water bath",
     "cold water bath canning",
     "cold water canning",
@@ -2149,10 +2189,10 @@ constexpr sv a506[] = {"cold water",
     "no heat",
     "no-heat canning",
     "no-cook canning"};
-constexpr citation a507[] = {{"msu-unsafe-methods", "", ""},
+constexpr citation a523[] = {{"msu-unsafe-methods", "", ""},
     {"illinois-unsafe-methods", "", ""},
     {"psu-equipment", "", ""}};
-constexpr sv a508[] = {"hot fill",
+constexpr sv a524[] = {"hot fill",
     "hot filling",
     "hot fill and hold",
     "hot fill hold",
@@ -2160,9 +2200,9 @@ constexpr sv a508[] = {"hot fill",
     "hot tap water bath",
     "tap water bath",
     "tap water"};
-constexpr citation a509[] = {{"illinois-unsafe-methods", "", ""},
+constexpr citation a525[] = {{"illinois-unsafe-methods", "", ""},
     {"psu-equipment", "", ""}};
-constexpr sv a510[] = {"electric canner",
+constexpr sv a526[] = {"electric canner",
     "electric canning machine",
     "automatic canner",
     "automatic canning machine",
@@ -2170,92 +2210,92 @@ constexpr sv a510[] = {"electric canner",
     "electric automatic canner",
     "canning machine",
     "canning appliance"};
-constexpr method a511[] = {{"pressure", "pressure canner", a466, true, "", "", 10, 15, a465, a464, 4, 10, 2, 0, a463},
-    {"boiling-water", "boiling-water canner", a467, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a93},
-    {"steam", "atmospheric steam canner", a469, true, "", "", 0, 0, {}, {}, 0, 0, 0, 45, a468},
-    {"low-temperature", "low-temperature pasteurization", a471, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a470},
-    {"oven", "oven canning", a473, false, "Dry oven heat enters a jar slowly and the temperature of an oven varies, and there are no tested times for it. Jars can also shatter.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a472},
-    {"open-kettle", "open-kettle canning", a475, false, "The jar gets no heat once the lid is on, so microbes in it live on. The lid may pull down all the same and look sealed, which adds the risk of botulism.", "Process the closed jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a474},
-    {"inversion", "turning jars over (inversion)", a477, false, "Turning hot jars over is open-kettle canning by another name. So short a contact with hot food does not kill mold or yeast, and many jars do not seal.", "Leave the jars upright and process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a476},
-    {"dishwasher", "dishwasher canning", a479, false, "A dishwasher never gets as hot as boiling water (212 F): even a sanitizing cycle reaches only about 171 to 180 F.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a478},
-    {"microwave", "microwave canning", a481, false, "A microwave oven heats unevenly, so nothing assures that all of the food in the jar gets hot enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a480},
-    {"slow-cooker", "slow-cooker canning", a483, false, "Extension counts the slow cooker among the appliances that are very dangerous for canning, and allows a boiling-water canner or a pressure canner in its place.", "Process low-acid food in a pressure canner, by a tested recipe and for its full time.", 0, 0, {}, {}, 0, 0, 0, 0, a482},
-    {"sun", "sun canning", a485, false, "The heat of the sun cannot be relied on even for acid food, and for low-acid food it is never enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a484},
-    {"paraffin", "sealing with paraffin or wax", a486, false, "Under a cover of wax mold can grow. Mold on a jelly can carry poisons, the mycotoxins.", "Close the jars with new two-piece lids and process them in a canner by the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a482},
-    {"canning-powder", "canning powders, aspirin or tablets in place of heat", a488, false, "Canning powders do not preserve food and cannot stand in for heat. Aspirin is too weak to be relied on against spoilage: it does not stop enzymes, and no vacuum forms in the jar.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a487},
-    {"dry-canning", "dry canning", a490, false, "Tested vegetable times count on liquid in the jar to carry the heat; spores survive dry heat longer, and botulism can follow. Dry goods heated in jars in an oven are untested too: in pockets of moisture bacteria or mold can grow.", "Cover vegetables with liquid as their table says and pressure can them; keep dry goods as they are, closed and cool, or frozen.", 0, 0, {}, {}, 0, 0, 0, 0, a489},
-    {"electric-multi-cooker", "electric pressure cooker or multi-cooker", a492, false, "The USDA times were made for stovetop canners that hold four or more upright quart jars. These cookers warm up and cool down differently, no measurements of the heat inside the jars back them, and several models that were tested did not get hot enough. A canning button changes none of this.", "Use a stovetop pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a491},
-    {"pressure-saucepan", "pressure cooker or pressure saucepan", a494, false, "A small pot heats and cools too quickly, and the heat of warming up and cooling down is part of the tested process.", "Use a pressure canner that holds at least four quart jars upright on its rack; if your pot is one, write \"pressure\" as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a493},
-    {"vacuum-sealing", "vacuum sealing", a496, false, "Taking the air out does not preserve food by itself, and a lack of oxygen favors the bacteria of botulism. Perishable food still has to be kept cold.", "Keep vacuum-sealed perishable food in the refrigerator or freezer, or can it in a canner by a tested process.", 0, 0, {}, {}, 0, 0, 0, 0, a495},
-    {"air-fryer", "air-fryer canning", a498, false, "No published process heats jars in an air fryer, so nobody can say how long would be enough. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a497},
-    {"sous-vide", "sous-vide canning", a500, false, "No published process uses a sous-vide bath. Low-acid food needs 240 to 250 F, and a bath of water cannot get hotter than boiling.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a499},
-    {"steam-oven", "steam-oven canning", a501, false, "No published process heats jars in a steam oven. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a497},
-    {"pressure-fryer", "pressure-fryer canning", a502, false, "No published process heats jars in a pressure fryer. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Use a pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a497},
-    {"smoker", "canning in a smoker or on a grill", a504, false, "No published process heats jars in a smoker or on a grill. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process the jars in a pressure canner; for fish that was smoked first there is a table of its own.", 0, 0, {}, {}, 0, 0, 0, 0, a503},
-    {"cold-water", "cold-water canning", a506, false, "No published process does without heat. Even boiling water does not kill the spores of botulism in low-acid food, and cold water does less.", "Process low-acid food in a pressure canner by the food's table; if you mean food that goes into the jar raw, write \"raw\" as the pack and the canner as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a505},
-    {"hot-fill", "hot filling without processing", a508, false, "No published process leaves it at hot food in the jar or hot water from the tap. A closed jar that gets no tested heat is open-kettle canning: microbes live on under a lid that looks sealed.", "Fill the jars hot and then process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a507},
-    {"electric-canner", "automatic electric canner", a510, false, "The automatic electric canner on sale is made for acid foods and goes by recipes of its own; USDA times do not apply to it. Extension allows boiling-water canners and pressure canners.", "Use the maker's own acid recipes in it and nothing else; process low-acid food in a stovetop pressure canner.", 0, 0, {}, {}, 0, 0, 0, 0, a509}};
-constexpr citation a512[] = {{"kstate-odd-jars", "", ""},
+constexpr method a527[] = {{"pressure", "pressure canner", a482, true, "", "", 10, 15, a481, a480, 4, 10, 2, 0, a479},
+    {"boiling-water", "boiling-water canner", a483, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a97},
+    {"steam", "atmospheric steam canner", a485, true, "", "", 0, 0, {}, {}, 0, 0, 0, 45, a484},
+    {"low-temperature", "low-temperature pasteurization", a487, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a486},
+    {"oven", "oven canning", a489, false, "Dry oven heat enters a jar slowly and the temperature of an oven varies, and there are no tested times for it. Jars can also shatter.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a488},
+    {"open-kettle", "open-kettle canning", a491, false, "The jar gets no heat once the lid is on, so microbes in it live on. The lid may pull down all the same and look sealed, which adds the risk of botulism.", "Process the closed jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a490},
+    {"inversion", "turning jars over (inversion)", a493, false, "Turning hot jars over is open-kettle canning by another name. So short a contact with hot food does not kill mold or yeast, and many jars do not seal.", "Leave the jars upright and process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a492},
+    {"dishwasher", "dishwasher canning", a495, false, "A dishwasher never gets as hot as boiling water (212 F): even a sanitizing cycle reaches only about 171 to 180 F.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a494},
+    {"microwave", "microwave canning", a497, false, "A microwave oven heats unevenly, so nothing assures that all of the food in the jar gets hot enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a496},
+    {"slow-cooker", "slow-cooker canning", a499, false, "Extension counts the slow cooker among the appliances that are very dangerous for canning, and allows a boiling-water canner or a pressure canner in its place.", "Process low-acid food in a pressure canner, by a tested recipe and for its full time.", 0, 0, {}, {}, 0, 0, 0, 0, a498},
+    {"sun", "sun canning", a501, false, "The heat of the sun cannot be relied on even for acid food, and for low-acid food it is never enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a500},
+    {"paraffin", "sealing with paraffin or wax", a502, false, "Under a cover of wax mold can grow. Mold on a jelly can carry poisons, the mycotoxins.", "Close the jars with new two-piece lids and process them in a canner by the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a498},
+    {"canning-powder", "canning powders, aspirin or tablets in place of heat", a504, false, "Canning powders do not preserve food and cannot stand in for heat. Aspirin is too weak to be relied on against spoilage: it does not stop enzymes, and no vacuum forms in the jar.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a503},
+    {"dry-canning", "dry canning", a506, false, "Tested vegetable times count on liquid in the jar to carry the heat; spores survive dry heat longer, and botulism can follow. Dry goods heated in jars in an oven are untested too: in pockets of moisture bacteria or mold can grow.", "Cover vegetables with liquid as their table says and pressure can them; keep dry goods as they are, closed and cool, or frozen.", 0, 0, {}, {}, 0, 0, 0, 0, a505},
+    {"electric-multi-cooker", "electric pressure cooker or multi-cooker", a508, false, "The USDA times were made for stovetop canners that hold four or more upright quart jars. These cookers warm up and cool down differently, no measurements of the heat inside the jars back them, and several models that were tested did not get hot enough. A canning button changes none of this.", "Use a stovetop pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a507},
+    {"pressure-saucepan", "pressure cooker or pressure saucepan", a510, false, "A small pot heats and cools too quickly, and the heat of warming up and cooling down is part of the tested process.", "Use a pressure canner that holds at least four quart jars upright on its rack; if your pot is one, write \"pressure\" as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a509},
+    {"vacuum-sealing", "vacuum sealing", a512, false, "Taking the air out does not preserve food by itself, and a lack of oxygen favors the bacteria of botulism. Perishable food still has to be kept cold.", "Keep vacuum-sealed perishable food in the refrigerator or freezer, or can it in a canner by a tested process.", 0, 0, {}, {}, 0, 0, 0, 0, a511},
+    {"air-fryer", "air-fryer canning", a514, false, "No published process heats jars in an air fryer, so nobody can say how long would be enough. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a513},
+    {"sous-vide", "sous-vide canning", a516, false, "No published process uses a sous-vide bath. Low-acid food needs 240 to 250 F, and a bath of water cannot get hotter than boiling.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a515},
+    {"steam-oven", "steam-oven canning", a517, false, "No published process heats jars in a steam oven. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a513},
+    {"pressure-fryer", "pressure-fryer canning", a518, false, "No published process heats jars in a pressure fryer. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Use a pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a513},
+    {"smoker", "canning in a smoker or on a grill", a520, false, "No published process heats jars in a smoker or on a grill. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process the jars in a pressure canner; for fish that was smoked first there is a table of its own.", 0, 0, {}, {}, 0, 0, 0, 0, a519},
+    {"cold-water", "cold-water canning", a522, false, "No published process does without heat. Even boiling water does not kill the spores of botulism in low-acid food, and cold water does less.", "Process low-acid food in a pressure canner by the food's table; if you mean food that goes into the jar raw, write \"raw\" as the pack and the canner as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a521},
+    {"hot-fill", "hot filling without processing", a524, false, "No published process leaves it at hot food in the jar or hot water from the tap. A closed jar that gets no tested heat is open-kettle canning: microbes live on under a lid that looks sealed.", "Fill the jars hot and then process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a523},
+    {"electric-canner", "automatic electric canner", a526, false, "The automatic electric canner on sale is made for acid foods and goes by recipes of its own; USDA times do not apply to it. Extension allows boiling-water canners and pressure canners.", "Use the maker's own acid recipes in it and nothing else; process low-acid food in a stovetop pressure canner.", 0, 0, {}, {}, 0, 0, 0, 0, a525}};
+constexpr citation a528[] = {{"kstate-odd-jars", "", ""},
     {"usda-guide-1", "1", ""}};
-constexpr sv a513[] = {"half pint",
+constexpr sv a529[] = {"half pint",
     "half-pints",
     "1/2 pint",
     "8 oz jar"};
-constexpr citation a514[] = {{"kstate-odd-jars", "", ""}};
-constexpr sv a515[] = {"12-ounce",
+constexpr citation a530[] = {{"kstate-odd-jars", "", ""}};
+constexpr sv a531[] = {"12-ounce",
     "12 oz jar"};
-constexpr sv a516[] = {"pints",
+constexpr sv a532[] = {"pints",
     "pt"};
-constexpr sv a517[] = {"pint-and-a-half",
+constexpr sv a533[] = {"pint-and-a-half",
     "1 1/2 pint",
     "1 1/2 pints",
     "1.5 pint",
     "1½ pint"};
-constexpr sv a518[] = {"quarts",
+constexpr sv a534[] = {"quarts",
     "qt"};
-constexpr citation a519[] = {{"psu-half-gallon", "", ""},
+constexpr citation a535[] = {{"psu-half-gallon", "", ""},
     {"iowa-half-gallon", "", ""}};
-constexpr sv a520[] = {"half gallon",
+constexpr sv a536[] = {"half gallon",
     "half-gallons",
     "1/2 gallon",
     "2 quart"};
-constexpr jar_size a521[] = {{"half-pint", "half-pint", 8, a513, "", a512},
-    {"12-oz", "12 oz", 12, a515, "", a514},
-    {"pint", "pint", 16, a516, "", a18},
-    {"pint-and-half", "pint-and-a-half", 24, a517, "", a514},
-    {"quart", "quart", 32, a518, "", a18},
-    {"half-gallon", "half-gallon", 64, a520, "Half-gallon jars have a tested process for apple juice and grape juice only.", a519}};
-constexpr citation a522[] = {{"sdsu-onion", "", ""}};
-constexpr altitude_step a523[] = {{0, 2000, 11, "", {}},
+constexpr jar_size a537[] = {{"half-pint", "half-pint", 8, a529, "", a528},
+    {"12-oz", "12 oz", 12, a531, "", a530},
+    {"pint", "pint", 16, a532, "", a18},
+    {"pint-and-half", "pint-and-a-half", 24, a533, "", a530},
+    {"quart", "quart", 32, a534, "", a18},
+    {"half-gallon", "half-gallon", 64, a536, "Half-gallon jars have a tested process for apple juice and grape juice only.", a535}};
+constexpr citation a538[] = {{"sdsu-onion", "", ""}};
+constexpr altitude_step a539[] = {{0, 2000, 11, "", {}},
     {2001, 4000, 12, "", {}},
     {4001, 6000, 13, "", {}},
     {6001, 8000, 14, "", {}},
-    {8001, 10000, 15, "The USDA dial table stops at 8,000 ft. The 15 psi for 8,001 to 10,000 ft is printed by South Dakota State University Extension, not by USDA.", a522}};
-constexpr altitude_step a524[] = {{0, 1000, 10, "", {}},
+    {8001, 10000, 15, "The USDA dial table stops at 8,000 ft. The 15 psi for 8,001 to 10,000 ft is printed by South Dakota State University Extension, not by USDA.", a538}};
+constexpr altitude_step a540[] = {{0, 1000, 10, "", {}},
     {1001, 0, 15, "", {}}};
-constexpr altitude_step a525[] = {{0, 2000, 11, "", {}},
+constexpr altitude_step a541[] = {{0, 2000, 11, "", {}},
     {2001, 4000, 12, "", {}},
     {4001, 6000, 13, "", {}},
     {6001, 8000, 14, "", {}},
     {8001, 10000, 15, "", {}}};
-constexpr citation a526[] = {{"usda-guide-2", "2", ""},
+constexpr citation a542[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-3", "3", ""}};
-constexpr altitude_step a527[] = {{0, 1000, 0, "", {}},
+constexpr altitude_step a543[] = {{0, 1000, 0, "", {}},
     {1001, 3000, 0, "", {}},
     {3001, 6000, 0, "", {}},
     {6001, 0, 0, "", {}}};
-constexpr citation a528[] = {{"usda-guide-2", "2", ""},
+constexpr citation a544[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-6", "6", ""},
     {"usda-guide-7", "7", ""}};
-constexpr altitude_step a529[] = {{0, 1000, 0, "", {}},
+constexpr altitude_step a545[] = {{0, 1000, 0, "", {}},
     {1001, 6000, 0, "", {}},
     {6001, 0, 0, "", {}}};
-constexpr band_set a530[] = {{"low-acid-dial", "Dial gauge, low-acid food", "dial", a523, a10},
-    {"low-acid-weighted", "Weighted gauge, low-acid food", "weighted", a524, a10},
-    {"extension-dial", "Dial gauge, Extension leaflet", "dial", a525, a522},
-    {"boiling-water-4", "Boiling water, fruit and tomato tables", "", a527, a526},
-    {"boiling-water-3", "Boiling water, jam, pickle and juice tables", "", a529, a528}};
-constexpr source a531[] = {{"usda-guide-1", "Complete Guide to Home Canning, Guide 1, Principles", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+constexpr band_set a546[] = {{"low-acid-dial", "Dial gauge, low-acid food", "dial", a539, a10},
+    {"low-acid-weighted", "Weighted gauge, low-acid food", "weighted", a540, a10},
+    {"extension-dial", "Dial gauge, Extension leaflet", "dial", a541, a538},
+    {"boiling-water-4", "Boiling water, fruit and tomato tables", "", a543, a542},
+    {"boiling-water-3", "Boiling water, jam, pickle and juice tables", "", a545, a544}};
+constexpr source a547[] = {{"usda-guide-1", "Complete Guide to Home Canning, Guide 1, Principles", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
     {"usda-guide-2", "Complete Guide to Home Canning, Guide 2, Fruit", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
     {"usda-guide-3", "Complete Guide to Home Canning, Guide 3, Tomatoes", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
     {"usda-guide-4", "Complete Guide to Home Canning, Guide 4, Vegetables", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
@@ -2314,7 +2354,7 @@ constexpr source a531[] = {{"usda-guide-1", "Complete Guide to Home Canning, Gui
     {"wisconsin-mixtures", "Canning mixtures", "University of Wisconsin Extension", "11 August 2015", "http://fyi.uwex.edu/safepreserving/2015/08/11/safe-preserving-canning-mixtures/"},
     {"extension-beans-answer", "Answer 859353, beans canned without soaking", "Ask Extension", "", "https://ask2.extension.org/kb/faq.php?id=859353"}};
 
-constexpr edition data = {"jarproof low-acid tables", "2026.11.1", "Low-acid foods of the USDA Complete Guide to Home Canning (2015 revision), parts 2 to 5, with the university Extension tables for onions and for poultry other than chicken.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a531, a530, a521, a511, a462, a461, a460, a176};
+constexpr edition data = {"jarproof low-acid tables", "2026.11.1", "Low-acid foods of the USDA Complete Guide to Home Canning (2015 revision), parts 2 to 5, with the university Extension tables for onions and for poultry other than chicken.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a547, a546, a537, a527, a478, a477, a476, a475, a191};
 
 }  // namespace
 

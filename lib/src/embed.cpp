@@ -17,7 +17,7 @@ class writer {
                value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
                array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
                array("form_word", e.forms), array("prepared_word", e.prepared),
-               array("process", e.processes), array("check_rule", e.checks));
+               words(e.plain_words), array("process", e.processes), array("check_rule", e.checks));
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
@@ -95,7 +95,8 @@ class writer {
     return braces(value(f.id), value(f.says), value(f.refused_by));
   }
   [[nodiscard]] static std::string value(const prepared_word& p) {
-    return braces(value(p.id), value(p.says), value(p.denies), value(p.refused_by));
+    return braces(value(p.id), value(p.says), value(p.denies), value(p.refused_by),
+                  value(p.general));
   }
   [[nodiscard]] std::string value(const jar_minutes& m) {
     return braces(value(m.jar), array("int", m.minutes));
@@ -115,13 +116,14 @@ class writer {
   }
   [[nodiscard]] static std::string value(const process_needs& n) {
     return braces(value(n.heat_up_min), value(n.water_qt), value(n.canner_volume_qt),
-                  value(n.solids_percent));
+                  value(n.canner_volume_most_qt), value(n.canner_quarts), value(n.solids_percent),
+                  value(n.held_most_h), value(n.packed_cold));
   }
   [[nodiscard]] std::string value(const process& p) {
     return braces(value(p.id), value(p.title), words(p.names), words(p.shared_names),
                   value(p.covers), value(p.kind), value(p.recipe), array("table", p.tables),
                   array("condition", p.conditions), array("acid_choice", p.acids), value(p.needs),
-                  words(p.made_of), cited(p.sources));
+                  words(p.made_of), value(p.source_note), cited(p.sources));
   }
   [[nodiscard]] std::string value(const example& x) {
     return braces(value(x.name), value(x.plan), words(x.expect));

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <boost/json/basic_parser_impl.hpp>
 #include <string>
 #include <utility>
@@ -141,6 +142,14 @@ struct handler {
                   std::move(parser.handler().errors)};
 }
 
+/// Paths inside an element of an array begin at the element.
+void strip_path(node& n, std::size_t place) {
+  n.path.erase(0, std::min(n.path.size(), place));
+  if (!n.path.empty() && n.path.front() == '.') n.path.erase(0, 1);
+  for (member& m : n.members) strip_path(m.value, place);
+  for (node& item : n.items) strip_path(item, place);
+}
+
 }  // namespace
 
 result<std::vector<document>> read_json(std::string_view text, std::string_view name) {
@@ -153,10 +162,15 @@ result<std::vector<document>> read_json(std::string_view text, std::string_view 
     return out;
   }
   for (node& item : whole->root.items) {
-    document d{std::string(name) + item.path, std::move(item), {}};
-    for (const problem& p : whole->faults) {
-      if (p.path.compare(0, d.root.path.size() + 1, d.root.path + ".") == 0) d.faults.push_back(p);
+    const std::string place = item.path;
+    document d{std::string(name) + place, std::move(item), {}};
+    for (problem& p : whole->faults) {
+      if (p.path.compare(0, place.size() + 1, place + ".") != 0) continue;
+      p.path.erase(0, place.size() + 1);
+      p.file = d.name;
+      d.faults.push_back(std::move(p));
     }
+    strip_path(d.root, place.size());
     out.push_back(std::move(d));
   }
   return out;

@@ -48,6 +48,27 @@ class rule_reader {
   edition edition_;
   std::vector<std::function<void()>> later_;  // what can be checked only when all files are read
   std::string file_;
+  std::set<std::string> unread_;  // files that gave no entries; what rests on them is not checked
+
+  /// The file in which an entry of a list of the edition stands.
+  [[nodiscard]] static std::string file_of(const source*, std::string_view) {
+    return "sources.yaml";
+  }
+  [[nodiscard]] static std::string file_of(const band_set*, std::string_view) {
+    return "altitude.yaml";
+  }
+  [[nodiscard]] static std::string file_of(const form_word*, std::string_view) {
+    return "vocabulary.yaml";
+  }
+  [[nodiscard]] static std::string file_of(const prepared_word*, std::string_view) {
+    return "vocabulary.yaml";
+  }
+  [[nodiscard]] static std::string file_of(const process*, std::string_view id) {
+    return "processes/" + std::string(id) + ".yaml";
+  }
+  [[nodiscard]] static std::string file_of(const check_rule*, std::string_view id) {
+    return "checks/" + std::string(id) + ".yaml";
+  }
 
   void fault(const std::string& file, int line, int column, std::string message,
              std::string write) {
@@ -69,6 +90,7 @@ class rule_reader {
 
   [[nodiscard]] const node* value(const node& map, std::string_view key, bool needed) {
     const node* found = find(map, key);
+    if (found != nullptr && found->faulty) return nullptr;  // reported already
     if (found == nullptr && needed)
       fault(map, "`" + std::string(key) + "` is missing", "add `" + std::string(key) + ": ...`");
     return found;
@@ -92,17 +114,25 @@ class rule_reader {
     for (const char c : n.text) good = good && detail::is_digit(c);
     if (good && n.text.size() > 1 && n.text[0] == '0') good = false;
     if (!good) {
+      // `20 min` holds the number; of `25.5` or `1,000` no part may be kept.
       std::string digits;
       for (const char c : n.text) {
         if (!detail::is_digit(c)) break;
+        if (digits == "0") digits.clear();
         digits.push_back(c);
       }
+      const std::size_t rest = n.text.find_first_not_of("0123456789");
+      const bool unit = rest != std::string::npos &&
+                        (n.text[rest] == ' ' || detail::lower(n.text[rest]) != n.text[rest] ||
+                         (n.text[rest] >= 'a' && n.text[rest] <= 'z'));
+      std::string write = "write digits only";
+      if (!digits.empty() && rest == std::string::npos) write = "write `" + digits + "`";
+      if (!digits.empty() && unit) write = "write `" + digits + "`; the unit is part of the key";
       fault(n,
             n.kind == node_kind::scalar ? "`" + n.text + "` is no whole number"
                                         : "a whole number is needed here",
-            digits.empty() ? "write digits only"
-                           : "write `" + digits + "`; the unit is part of the key");
-      return least;
+            std::move(write));
+      return 0;
     }
     number = std::stoi(n.text);
     if (number < least || number > most) {
@@ -238,6 +268,7 @@ class rule_reader {
     if (id.empty()) return;
     afterwards([this, &at, id, entries_of] {
       if (find(edition_.*entries_of, id) != nullptr) return;
+      if (unread_.count(file_of(static_cast<const T*>(nullptr), id)) != 0) return;
       std::vector<std::string_view> known;
       for (const T& e : edition_.*entries_of) known.push_back(e.id);
       const std::string near = detail::nearest(id, known);

@@ -25,6 +25,7 @@ class loader : public rule_reader {
     for (const rule_file& f : files) read_file(f);
     for (const std::string_view name : single_files) {
       if (documents_.count(std::string(name)) == 0) {
+        unread_.insert(std::string(name));
         errors_.push_back(
             {std::string(name), 1, 1, "", "this rule file is missing", "add it (rules/FORMAT.md)"});
       }
@@ -61,6 +62,7 @@ class loader : public rule_reader {
     if (!read) {
       errors_.insert(errors_.end(), read.errors().begin(), read.errors().end());
       documents_[f.name];  // so that it does not count as missing too
+      unread_.insert(f.name);
       return;
     }
     if (read->size() != 1) {
@@ -68,12 +70,14 @@ class loader : public rule_reader {
             read->empty() ? "the rule file is empty" : "the rule file holds several documents",
             "write exactly one document");
       documents_[f.name];
+      unread_.insert(f.name);
       return;
     }
     document& d = read->front();
     errors_.insert(errors_.end(), d.faults.begin(), d.faults.end());
     if (documents_.count(f.name) != 0)
       fault(f.name, 1, 1, "this rule file was given twice", "give it once");
+    if (d.broken) unread_.insert(f.name);
     documents_[f.name] = d.broken ? document{} : std::move(d);
   }
 
@@ -82,8 +86,12 @@ class loader : public rule_reader {
     if (root.line == 0) return;  // reported already
     const bool single =
         std::find(std::begin(single_files), std::end(single_files), name) != std::end(single_files);
-    const bool in_processes = name.rfind("processes/", 0) == 0;
-    const bool in_checks = name.rfind("checks/", 0) == 0;
+    const auto in_folder = [&](const std::string& folder) {
+      return name.rfind(folder, 0) == 0 && name.find('/', folder.size()) == std::string::npos &&
+             name.size() > 5 && name.compare(name.size() - 5, 5, ".yaml") == 0;
+    };
+    const bool in_processes = in_folder("processes/");
+    const bool in_checks = in_folder("checks/");
     if (!single && !in_processes && !in_checks) {
       fault(root, "this is no rule file of an edition",
             "use processes/<food-id>.yaml, checks/<check-id>.yaml or " +
@@ -183,7 +191,9 @@ class loader : public rule_reader {
     edition_.jars = entries<jar_size>(root, "jars", &loader::read_jar, false);
     const node* jars = find(root, "jars");
     for (std::size_t i = 1; i < edition_.jars.size(); ++i) {
-      if (edition_.jars[i].volume_floz <= edition_.jars[i - 1].volume_floz) {
+      const int before = edition_.jars[i - 1].volume_floz;
+      if (before == 0 || edition_.jars[i].volume_floz == 0) continue;  // reported already
+      if (edition_.jars[i].volume_floz <= before) {
         fault(jars->items[i], "this jar is not larger than the one before it",
               "list jars from small to large");
       }
@@ -225,7 +235,8 @@ class loader : public rule_reader {
   }
 
   void read_vocabulary(const node& root) {
-    only(root, {"forms", "prepared"});
+    only(root, {"forms", "prepared", "plain_words"});
+    edition_.plain_words = words(root, "plain_words", true);
     edition_.forms = entries<form_word>(root, "forms", &loader::read_form, false);
     edition_.prepared = entries<prepared_word>(root, "prepared", &loader::read_prepared, false);
   }
@@ -234,9 +245,9 @@ class loader : public rule_reader {
     return {text(n, "id"), text(n, "says"), reference(n, "refused_by", &edition::checks, false)};
   }
   [[nodiscard]] prepared_word read_prepared(const node& n) {
-    only(n, {"id", "says", "denies", "refused_by"});
+    only(n, {"id", "says", "denies", "refused_by", "general"});
     return {text(n, "id"), text(n, "says"), reference(n, "denies", &edition::prepared, false),
-            reference(n, "refused_by", &edition::checks, false)};
+            reference(n, "refused_by", &edition::checks, false), truth(n, "general", false)};
   }
 
   void same_as_file(const node& root, std::string_view id, const std::string& stem_of_file) {
@@ -248,7 +259,7 @@ class loader : public rule_reader {
 
   [[nodiscard]] process read_process(const node& root, const std::string& stem_of_file) {
     only(root, {"id", "title", "names", "shared_names", "covers", "class", "recipe", "tables",
-                "conditions", "acids", "needs", "made_of", "sources"});
+                "conditions", "acids", "needs", "made_of", "source_note", "sources"});
     process p;
     p.id = text(root, "id");
     same_as_file(root, p.id, stem_of_file);
@@ -277,17 +288,22 @@ class loader : public rule_reader {
     }
     p.acids = storage_.keep(std::move(acids));
     if (const node* needs = find(root, "needs")) {
-      only(*needs, {"heat_up_min", "water_qt", "canner_volume_qt", "solids_percent"});
-      p.needs = {number(*needs, "heat_up_min", 1, 120, false),
-                 number(*needs, "water_qt", 1, 30, false),
-                 number(*needs, "canner_volume_qt", 1, 60, false),
-                 number(*needs, "solids_percent", 1, 100, false)};
+      only(*needs, {"heat_up_min", "water_qt", "canner_volume_qt", "canner_volume_most_qt",
+                    "canner_quarts", "solids_percent", "held_most_h", "packed_cold"});
+      const auto at_most = [&](std::string_view key, int most) {
+        return number(*needs, key, 1, most, false);
+      };
+      p.needs = {at_most("heat_up_min", 120),     at_most("water_qt", 30),
+                 at_most("canner_volume_qt", 60), at_most("canner_volume_most_qt", 60),
+                 at_most("canner_quarts", 20),    at_most("solids_percent", 100),
+                 at_most("held_most_h", 72),      truth(*needs, "packed_cold", false)};
     }
+    p.source_note = text(root, "source_note", false);
     p.made_of = words(root, "made_of");
     if (const node* made_of = find(root, "made_of")) {
       for (const node& f : made_of->items) refer(f, storage_.keep(f.text), &edition::processes);
     }
-    if (p.made_of.empty() == (p.recipe == recipe_kind::frame)) {
+    if (!recipe.empty() && p.made_of.empty() == (p.recipe == recipe_kind::frame)) {
       fault(root, "`made_of` belongs to `recipe: frame`, and to that alone",
             "list the ids of the foods that may go in, or change `recipe`");
     }
@@ -317,7 +333,7 @@ class loader : public rule_reader {
         jars.push_back(
             {storage_.keep(m.key), storage_.keep(std::vector<int>{number_of(m.value, 1, 240)})});
         afterwards([this, key, id = jars.back().jar] {
-          if (find(edition_.jars, id) == nullptr)
+          if (unread_.count("jars.yaml") == 0 && find(edition_.jars, id) == nullptr)
             fault(key, "`" + std::string(id) + "` is no jar of jars.yaml", "use the id of a jar");
         });
       }
@@ -333,7 +349,8 @@ class loader : public rule_reader {
     t.entries = number(n, "entries", 1, 9);
     t.use = truth(n, "use");
     t.note = text(n, "note", false);
-    if (!t.use && t.note.empty())
+    const node* use = find(n, "use");
+    if (use != nullptr && (use->text == "no" || use->text == "false") && t.note.empty())
       fault(n, "a table that is not to be used says why", "add `note: ...`");
     return t;
   }
@@ -450,53 +467,72 @@ class loader : public rule_reader {
     return storage_.keep(std::move(out));
   }
 
+  using owners_of = std::map<std::string, std::string>;  // folded name, id of its owner
+
+  /// Gives a name to its owner; a name that another entry has already is an error.
+  void own(owners_of& owners, const std::string& owner, const std::string& file, const node& name,
+           const char* write) {
+    const auto [old, is_new] = owners.try_emplace(detail::folded(name.text), owner);
+    if (is_new || old->second == owner) return;
+    fault(file, name.line, name.column,
+          "the name `" + name.text + "` belongs to `" + old->second + "` too", write);
+  }
+
+  /// Names of the entries of one file: ids first, so that no name hides another entry's id.
+  void check_names_of(const std::string& file, std::string_view key) {
+    const auto document = documents_.find(file);
+    const node* entries_node =
+        document == documents_.end() ? nullptr : find(document->second.root, key);
+    if (entries_node == nullptr) return;
+    owners_of owners;
+    constexpr const char* write = "keep it in one place";
+    for (const node& entry : entries_node->items) {
+      const node* id = find(entry, "id");
+      if (id != nullptr) own(owners, id->text, file, *id, write);
+    }
+    for (const node& entry : entries_node->items) {
+      const node* id = find(entry, "id");
+      const node* names = find(entry, "names");
+      if (id == nullptr || names == nullptr) continue;
+      for (const node& name : names->items) own(owners, id->text, file, name, write);
+    }
+  }
+
   /// A name means one entry, unless all its owners declare it as shared.
   void check_names() {
-    std::map<std::string, std::string> owners;
-    std::map<std::string, int> shared;
-    const auto own = [&](std::string_view name, const std::string& owner, const std::string& file,
-                         const node& at) {
-      const auto [old, is_new] = owners.try_emplace(detail::folded(name), owner);
-      if (!is_new && old->second != owner) {
-        fault(file, at.line, at.column,
-              "the name `" + std::string(name) + "` belongs to `" + old->second + "` too",
-              "keep it in one place, or list it under `shared_names` in all");
+    check_names_of("jars.yaml", "jars");
+    check_names_of("methods.yaml", "methods");
+    owners_of owners;
+    std::map<std::string, std::set<std::string>> sharers;
+    const auto each = [&](const char* key, const auto& visit) {
+      for (const auto& [file, d] : documents_) {
+        if (file.rfind("processes/", 0) != 0) continue;
+        const node* found = find(d.root, key);
+        if (found == nullptr) continue;
+        if (found->kind == node_kind::scalar) visit(file, *found);
+        for (const node& n : found->items) visit(file, n);
       }
     };
-    const auto each = [&](bool of_shared, const auto& visit) {
-      for (const auto& [name, d] : documents_) {
-        if (name.rfind("processes/", 0) != 0) continue;
-        const node* names = find(d.root, of_shared ? "shared_names" : "names");
-        if (names == nullptr) continue;
-        for (const node& n : names->items) visit(name, n);
-      }
-    };
-    for (const process& p : edition_.processes)
-      own(p.id, std::string(p.id), "processes/" + std::string(p.id) + ".yaml", node{});
-    each(false, [&](const std::string& file, const node& n) { own(n.text, stem(file), file, n); });
-    each(true, [&](const std::string&, const node& n) { ++shared[detail::folded(n.text)]; });
-    each(true, [&](const std::string& file, const node& n) {
+    for (const char* key : {"id", "title", "names"}) {
+      each(key, [&](const std::string& file, const node& n) {
+        own(owners, stem(file), file, n,
+            "keep it in one place, or list it under `shared_names` in all");
+      });
+    }
+    each("shared_names", [&](const std::string& file, const node& n) {
+      sharers[detail::folded(n.text)].insert(file);
+    });
+    each("shared_names", [&](const std::string& file, const node& n) {
       const std::string plain = detail::folded(n.text);
-      if (owners.count(plain) != 0)
+      if (owners.count(plain) != 0) {
         fault(file, n.line, n.column,
               "the shared name `" + n.text + "` is the only name of `" + owners[plain] + "`",
               "list it under `shared_names` there, or drop it here");
-      if (shared[plain] < 2)
+      } else if (sharers[plain].size() < 2) {
         fault(file, n.line, n.column, "the shared name `" + n.text + "` is shared with nobody",
               "move it to `names`");
-    });
-    std::map<std::string, std::string_view> methods;
-    for (const method& m : edition_.methods) {
-      for (const std::string_view name : m.names) {
-        const auto [old, is_new] = methods.try_emplace(detail::folded(name), m.id);
-        if (!is_new && old->second != m.id) {
-          fault("methods.yaml", 1, 1,
-                "the name `" + std::string(name) + "` belongs to `" + std::string(old->second) +
-                    "` and to `" + std::string(m.id) + "`",
-                "keep it in one place");
-        }
       }
-    }
+    });
   }
 };
 

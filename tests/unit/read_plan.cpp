@@ -73,8 +73,8 @@ constexpr keyed bad_values[] = {
     {"pack", "warm", "`warm` is no pack"},
     {"jar", "12", "`12` has no unit"},
     {"jar", "0 oz", "the jar is empty"},
-    {"jar", "-1 pint", "the amount `-1 pint` has a sign"},
-    {"jar", "12 stone", "`12 stone` has a unit that is not known here"},
+    {"jar", "-1", "the amount `-1` has a sign"},
+    {"jar", "1,5", "`1,5` has a comma that does not group thousands"},
     {"method", "[pressure]", "`method` takes one value"},
     {"gauge", "both", "`both` is no gauge"},
     {"gauge-error", "+1", "`+1` has no unit"},
@@ -180,6 +180,7 @@ TEST_CASE("bad values are refused at their place, with what to write") {
     const std::string faults = faults_of(line_with(k));
     const std::string head = "1:" + std::to_string(k.key.size() + 3) + " " + std::string(k.key) +
                              " | " + std::string(k.message) + " | ";
+    CAPTURE(k.value);
     CAPTURE(faults);
     CHECK(begins(faults, head));
     CHECK(faults.size() > head.size() + 1);
@@ -272,6 +273,19 @@ TEST_CASE("every jar, method and form of the edition can be written by its id") 
   for (const auto& jar : rules.jars) CHECK(faults_of("jar: " + std::string(jar.id) + "\n") == "");
   for (const auto& m : rules.methods) CHECK(faults_of("method: " + std::string(m.id) + "\n") == "");
   for (const auto& f : rules.forms) CHECK(faults_of("form: " + std::string(f.id) + "\n") == "");
+}
+
+TEST_CASE("a jar in words that nobody knows is read, and then not accepted") {
+  const jarproof::edition& rules = fixtures::loaded_edition();
+  const auto judged = [&](std::string_view jar) {
+    const std::string text = fixtures::plan_text(fixtures::beans(), {{"jar", std::string(jar)}});
+    return jarproof::check(plan_from(text), rules).verdict;
+  };
+  REQUIRE(judged("pint") == jarproof::verdict::accepted);
+  for (const std::string_view jar : {"-1 pint", "12 stone", "1,5 pints", "1/0 pint", "big", "\u00BD", "pint pint"}) {
+    CAPTURE(jar);
+    CHECK(judged(jar) != jarproof::verdict::accepted);
+  }
 }
 
 TEST_CASE("conversions are rounded against the cook") {

@@ -57,6 +57,14 @@ inline bool judge_low_acid(judging& j, const method& m, const std::vector<const 
   return rows;
 }
 
+/// Facts that a table is looked up and compared with.
+inline void missing_for_table(judging& j, bool by_pressure) {
+  if (!j.what.time) missing(j, "time");
+  if (!j.what.pack) missing(j, "pack");
+  if (by_pressure && !j.what.pressure) missing(j, "pressure");
+  if (by_pressure && !j.what.gauge) missing(j, "gauge");
+}
+
 inline void judge_process(judging& j, const process& p, const method* m, bool comparable) {
   const plan& what = j.what;
   j.out.process = &p;
@@ -73,23 +81,48 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
            {},
            {}});
   }
-  if (!what.time && (fitting.empty() || !by_pressure)) missing(j, "time");
-  if (fitting.empty()) {
-    if (!what.pack) missing(j, "pack");
-    if (by_pressure && !what.pressure) missing(j, "pressure");
-    if (by_pressure && !what.gauge) missing(j, "gauge");
-  } else if (by_pressure) {
+  // Numbers that nobody could read again are shown, and nothing is compared with them.
+  const bool numbers_hold = !fitting.empty() && fitting.front().row->use;
+  if (by_pressure && numbers_hold) {
     judge_time(j, p, fitting);
+    judge_unsaid_pack(j, p, fitting);
     judge_pressure(j, p, *m, fitting, comparable);
     judge_headspace(j, fitting);
-  } else if (!what.pack) {
-    missing(j, "pack");
+  } else {
+    missing_for_table(j, by_pressure);
   }
   judge_conditions(j, p);
-  judge_refused_words(j, p);
+  judge_other_words(j, p);
   judge_needs(j, p);
   judge_acid(j, p);
   judge_recipe(j, p);
+  if (!p.source_note.empty()) {
+    finding& f = j.say("numbers-by-extension",
+                       what.food ? place_of("food", *what.food) : place_of("food", what),
+                       {{}, {}, std::string(p.source_note), {}, {}});
+    cite_first(j.rules, p.sources, f);
+  }
+}
+
+/// Order, verdict, and what the verdict makes pointless.
+inline void settle(report& out) {
+  std::stable_sort(
+      out.findings.begin(), out.findings.end(), [](const finding& a, const finding& b) {
+        return std::tie(a.line, a.column, a.check) < std::tie(b.line, b.column, b.check);
+      });
+  out.findings.erase(std::unique(out.findings.begin(), out.findings.end(),
+                                 [](const finding& a, const finding& b) {
+                                   return a.check == b.check && a.line == b.line &&
+                                          a.column == b.column && a.field == b.field &&
+                                          a.message == b.message;
+                                 }),
+                     out.findings.end());
+  out.verdict = verdict_of(out.findings);
+  if (out.verdict != verdict::rejected && out.verdict != verdict::untested) return;
+  // "More than that is accepted" beside a rejection reads as if it made up for something.
+  out.findings.erase(std::remove_if(out.findings.begin(), out.findings.end(),
+                                    [](const finding& f) { return f.check == "over-required"; }),
+                     out.findings.end());
 }
 
 }  // namespace detail
@@ -111,8 +144,8 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
 
   const method* m = judge_method(j);
   judge_words(j);
-  judge_held(j);
   const std::vector<const process*> foods = judge_food(j);
+  judge_held(j, foods.size() == 1 ? foods.front()->needs : process_needs{});
   if (m != nullptr) judge_low_acid(j, *m, foods);
   const method* canner = find(rules.methods, "pressure");
   const bool by_pressure = m != nullptr && m == canner;
@@ -124,10 +157,8 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
   if (foods.size() == 1) {
     judge_process(j, *foods.front(), m, comparable);
   } else {
-    if (!what.time) missing(j, "time");
-    if (!what.pack) missing(j, "pack");
-    if (by_pressure && !what.pressure) missing(j, "pressure");
-    if (by_pressure && !what.gauge) missing(j, "gauge");
+    missing_for_table(j, by_pressure);
+    judge_refused_words(j, foods);
     if (what.altitude && out.altitude_ft > rules.highest_ft) {
       j.say("altitude-outside-table", place_of("altitude", *what.altitude),
             {what.altitude->text, "at most " + altitude_text(rules.highest_ft), {}, {}, {}});
@@ -142,11 +173,7 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
            {},
            {}});
   }
-  std::stable_sort(
-      out.findings.begin(), out.findings.end(), [](const finding& a, const finding& b) {
-        return std::tie(a.line, a.column, a.check) < std::tie(b.line, b.column, b.check);
-      });
-  out.verdict = verdict_of(out.findings);
+  settle(out);
   return out;
 }
 

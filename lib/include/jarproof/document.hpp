@@ -28,7 +28,7 @@ struct node {
   node_kind kind = node_kind::null;
   scalar_style style = scalar_style::plain;
   bool faulty = false;  ///< a fault of the document stands here; nothing more is to be said
-  std::string text;  ///< of a scalar
+  std::string text;     ///< of a scalar
   int line = 0;
   int column = 0;               ///< in characters
   std::string path;             ///< keys from the root, such as `canner.quarts` or `prepared[2]`

@@ -90,7 +90,8 @@ struct prepared_word {
   std::string_view says;
   std::string_view denies;  ///< the prepared word that this one contradicts; may be empty
   std::string_view
-      refused_by;  ///< check that refuses it where no condition asks for it; may be empty
+      refused_by;        ///< check that refuses it where no condition asks for it; may be empty
+  bool general = false;  ///< has a meaning for every food, also where no condition names it
 };
 
 /// Minutes for one listed jar: one number, or one for each altitude band.
@@ -135,8 +136,12 @@ struct acid_choice {
 struct process_needs {
   int heat_up_min = 0;
   int water_qt = 0;
-  int canner_volume_qt = 0;
-  int solids_percent = 0;  ///< at most
+  int canner_volume_qt = 0;       ///< at least
+  int canner_volume_most_qt = 0;  ///< at most
+  int canner_quarts = 0;          ///< quart jars that the canner holds, at least
+  int solids_percent = 0;         ///< at most
+  int held_most_h = 0;            ///< cold, before canning
+  bool packed_cold = false;       ///< the process itself chills the food and fills it cold
 };
 
 enum class food_class { acid, low_acid };
@@ -162,6 +167,7 @@ struct process {
   list<acid_choice> acids;
   process_needs needs;
   list<std::string_view> made_of;  ///< of a frame: foods that may go in, by process id
+  std::string_view source_note;    ///< where its numbers are not the USDA guide's; may be empty
   list<citation> sources;
 };
 
@@ -202,6 +208,8 @@ struct edition {
   list<method> methods;
   list<form_word> forms;
   list<prepared_word> prepared;
+  list<std::string_view>
+      plain_words;  ///< said of an ingredient, they change nothing that is checked
   list<process> processes;
   list<check_rule> checks;
 };

@@ -54,12 +54,8 @@ namespace detail {
   const auto consider = [&](std::string_view name) {
     const std::string plain = detail::folded(name);
     const std::size_t d = detail::distance(wanted, plain);
-    if (d <= std::max<std::size_t>(1, wanted.size() / 3)) {
-      ranked.emplace_back(d, name);
-    } else if (wanted.size() > 3 &&
-               (" " + plain + " ").find(" " + wanted + " ") != std::string::npos) {
-      ranked.emplace_back(wanted.size(), name);
-    }
+    // Only slips of the pen: a food that merely sounds alike is another food.
+    if (d <= std::clamp<std::size_t>(wanted.size() / 5, 1, 2)) ranked.emplace_back(d, name);
   };
   for (const process& p : rules.processes) {
     for (const std::string_view name : p.names) consider(name);

@@ -295,7 +295,14 @@ inline constexpr fraction_sign fraction_signs[] = {
         write.empty() ? "write it like `" + std::string(words.example) + "`" : std::move(write);
     return out;
   };
-  std::string_view text = trim(written);
+  // Blanks of other widths come along when text is copied from a page.
+  std::string plain(written);
+  for (const std::string_view blank : {"\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x89"}) {
+    for (std::size_t at = plain.find(blank); at != std::string::npos; at = plain.find(blank, at)) {
+      plain.replace(at, blank.size(), " ");
+    }
+  }
+  std::string_view text = trim(plain);
   if (text.empty()) return fault("the amount is empty");
   bool negative = false;
   if (text.front() == '+' || text.front() == '-') {
@@ -324,6 +331,10 @@ inline constexpr fraction_sign fraction_signs[] = {
                      "use a point for decimals (`1.5`) and a comma only as in `5,200`");
       case number_fault::zero_under:
         return fault(quoted + " divides by zero");
+    }
+    if (d == dimension::altitude && n.under == 1000) {
+      return fault(quoted + " may mean thousands",
+                   "write thousands with a comma or without, such as `5,200 ft` or `5200 ft`");
     }
     text = trim(text);
     // `12-oz`: a hyphen may join the number to its unit.
@@ -354,6 +365,10 @@ inline constexpr fraction_sign fraction_signs[] = {
     out.value += divide(over, n.under * found->divisor, direction) + found->offset;
     out.metric = found->metric;
     text = trim(text);
+  }
+  // The lowest land lies about 1,400 ft below the sea; a stray dash would make 5,200 ft count as 0.
+  if (d == dimension::altitude && out.value < -1'500'000) {
+    return fault(quoted + " lies deeper than any land", "leave the minus out");
   }
   if (d == dimension::share && out.value > micro_per_unit) {
     return fault(quoted + " is more than the whole");

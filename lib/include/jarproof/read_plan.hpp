@@ -198,6 +198,10 @@ class plan_reader {
   /// A list of lines: a sequence, or one literal block with a line each.
   [[nodiscard]] std::vector<word> lines(const node& value, std::string_view key) {
     std::vector<word> out;
+    if (value.kind == node_kind::map) {
+      fault(value, "`" + std::string(key) + "` takes a list", "write `" + example_of(key) + "`");
+      return out;
+    }
     if (value.kind == node_kind::sequence) {
       for (const node& item : value.items) {
         if (std::optional<word> line = text(item, key)) out.push_back(std::move(*line));
@@ -231,6 +235,32 @@ class plan_reader {
       return out;
     }
     if (std::optional<word> single = text(value, key)) out.push_back(std::move(*single));
+    return out;
+  }
+
+  /// `peeled, drained` in one line are two words; no word of the list holds a comma.
+  [[nodiscard]] static std::vector<word> split(const std::vector<word>& lines) {
+    std::vector<word> out;
+    for (const word& line : lines) {
+      std::string_view rest = line.text;
+      int column = line.column;
+      while (true) {
+        const std::size_t comma = rest.find(',');
+        const std::string_view one = rest.substr(0, comma);
+        const std::size_t blanks = one.size() - trim(one).size();
+        const int at =
+            line.column == 0
+                ? 0
+                : column + static_cast<int>(one.empty() ? 0
+                                            : one.find_first_not_of(' ') == std::string_view::npos
+                                                ? blanks
+                                                : one.find_first_not_of(' '));
+        if (!trim(one).empty()) out.push_back({{}, std::string(trim(one)), line.line, at});
+        if (comma == std::string_view::npos) break;
+        column += static_cast<int>(characters(one)) + 1;
+        rest.remove_prefix(comma + 1);
+      }
+    }
     return out;
   }
 
@@ -270,14 +300,17 @@ class plan_reader {
   void read_jar(const node& value) {
     plan_.jar = text(value, "jar");
     if (!plan_.jar) return;
-    const char first = plan_.jar->text.front();
     const amount_reading r = read_amount(plan_.jar->text, dimension::volume, rounding::up);
-    // `1/2 pint` is both an amount and a size's name; as an amount it means the same.
+    // `1/2 pint` is both an amount and a size's name; as an amount it means the same. What is no
+    // amount, such as `8 oz jar`, may still be the name of a size in the edition.
     if (r.ok() && r.value > 0) {
       plan_.jar_volume = amount{r.value, r.metric};
-    } else if (is_digit(first) || first == '-' || first == '+') {
-      fault(value, r.ok() ? "the jar is empty" : r.message, r.ok() ? "write `jar: pint`" : r.write);
+      return;
     }
+    const bool has_word =
+        plan_.jar->text.find_first_not_of("+-.,/0123456789 ") != std::string::npos;
+    if (r.ok()) fault(value, "the jar is empty", "write `jar: pint`");
+    if (!r.ok() && !has_word) fault(value, r.message, r.write);
   }
 
   void read_held(const node& value) {
@@ -357,7 +390,7 @@ class plan_reader {
     else if (key == "solids")
       plan_.solids = measure(value, key, dimension::share, rounding::up);
     else if (key == "prepared")
-      plan_.prepared = lines(value, key);
+      plan_.prepared = split(lines(value, key));
     else if (key == "held")
       read_held(value);
     else if (key == "batch")

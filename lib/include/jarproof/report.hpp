@@ -94,6 +94,7 @@ struct requirement {
   std::string style;  ///< the preparation as the table describes it
   int headspace_thousandths_in = 0;
   std::optional<int> vent_min;
+  bool verified = true;  ///< false where nobody could read the numbers again: not to be used
   std::vector<std::string> sources;
 };
 

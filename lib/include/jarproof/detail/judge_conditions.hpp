@@ -22,26 +22,40 @@ inline void remind(judging& j, const process& p, std::string_view field, std::st
   cite_first(j.rules, p.sources, f);
 }
 
+/// The word of the plan that contradicts a condition, or null.
+[[nodiscard]] inline const word* denial_of(const judging& j, const condition& c) {
+  if (c.prepared.empty()) return nullptr;
+  for (const word& w : j.what.prepared) {
+    for (const prepared_word& known : j.rules.prepared) {
+      if (known.denies == c.prepared && folded(known.id) == folded(w.text)) return &w;
+    }
+  }
+  return nullptr;
+}
+
+/// True where the condition is a step of every pack the food has.
+[[nodiscard]] inline bool in_every_pack(const process& p, const condition& c) {
+  for (const table& t : p.tables) {
+    const bool here =
+        std::any_of(p.conditions.begin(), p.conditions.end(), [&](const condition& other) {
+          return other.prepared == c.prepared &&
+                 (other.packs.empty() || other.packs.contains(t.pack));
+        });
+    if (!here) return false;
+  }
+  return true;
+}
+
 inline void judge_conditions(judging& j, const process& p) {
   const plan& what = j.what;
   for (const condition& c : p.conditions) {
     if (!c.packs.empty() && what.pack && !c.packs.contains(what.pack->text)) continue;
-    const word* denied_by = nullptr;
-    for (const word& w : what.prepared) {
-      for (const prepared_word& known : j.rules.prepared) {
-        if (!c.prepared.empty() && known.denies == c.prepared &&
-            folded(known.id) == folded(w.text)) {
-          denied_by = &w;
-        }
+    const std::string_view id = c.check.empty() ? std::string_view("step-left-out") : c.check;
+    if (const word* denied_by = denial_of(j, c)) {
+      if (!what.pack && !in_every_pack(p, c)) {
+        missing(j, "pack");  // one pack has this step, the other has not
+        continue;
       }
-    }
-    // With the pack unsaid, a word against one pack's step leaves the pack to be said.
-    if (!c.packs.empty() && !what.pack) {
-      if (denied_by != nullptr) missing(j, "pack");
-      continue;
-    }
-    if (denied_by != nullptr) {
-      const std::string_view id = c.check.empty() ? std::string_view("step-left-out") : c.check;
       finding& f = j.say(id, place_of("prepared", *denied_by),
                          {denied_by->text, std::string(c.prepared), std::string(c.says), {}, {}});
       cite_first(j.rules, p.sources, f);
@@ -49,30 +63,54 @@ inline void judge_conditions(judging& j, const process& p) {
     }
     if (!c.prepared.empty() && has_prepared(what, c.prepared)) continue;
     if (c.must_be_said && !follows_publication(what)) {
-      const std::string_view id = c.check.empty() ? std::string_view("step-left-out") : c.check;
       finding& f = j.unsaid(id, place_of("prepared", what),
                             {{}, std::string(c.prepared), std::string(c.says), {}, {}});
       cite_first(j.rules, p.sources, f);
       continue;
     }
-    remind(j, p, "prepared", std::string(c.says));
+    const std::string pack = !what.pack && !c.packs.empty() ? joined(c.packs) + " pack: " : "";
+    remind(j, p, "prepared", pack + std::string(c.says));
   }
 }
 
-/// Words that no table allows unless a condition of its own asks for them, such as `thickened`.
-inline void judge_refused_words(judging& j, const process& p) {
+/// Words that have no place in this process: refused outright where the vocabulary says so, such
+/// as `thickened`; otherwise these rules cannot tell what they do to it.
+inline void judge_other_words(judging& j, const process& p) {
+  for (const word& w : j.what.prepared) {
+    for (const prepared_word& known : j.rules.prepared) {
+      if (known.general || folded(known.id) != folded(w.text)) continue;
+      const bool placed =
+          std::any_of(p.conditions.begin(), p.conditions.end(), [&](const condition& c) {
+            const bool other_pack =
+                !c.packs.empty() && j.what.pack && !c.packs.contains(j.what.pack->text);
+            return !other_pack && !c.prepared.empty() &&
+                   (c.prepared == known.id || c.prepared == known.denies);
+          });
+      if (placed) continue;
+      const std::string reason = "The process for " + std::string(p.title) + " has no such step.";
+      j.say(known.refused_by.empty() ? "word-without-place" : known.refused_by,
+            place_of("prepared", w), {w.text, {}, reason, {}, {}});
+    }
+  }
+}
+
+/// The same for a plan whose food is not clear: what is refused for all of its candidates.
+inline void judge_refused_words(judging& j, const std::vector<const process*>& foods) {
   for (const word& w : j.what.prepared) {
     for (const prepared_word& known : j.rules.prepared) {
       if (known.refused_by.empty() || folded(known.id) != folded(w.text)) continue;
-      bool settled = false;  // asked for, or found as a contradiction already
-      for (const condition& c : p.conditions) {
-        settled = settled || c.prepared == known.id ||
-                  (!c.prepared.empty() && c.prepared == known.denies);
-      }
-      if (settled) continue;
+      const bool asked_for = std::any_of(foods.begin(), foods.end(), [&](const process* p) {
+        return std::any_of(p->conditions.begin(), p->conditions.end(),
+                           [&](const condition& c) { return c.prepared == known.id; });
+      });
+      if (asked_for) continue;
       j.say(known.refused_by, place_of("prepared", w),
-            {w.text, {}, "No published process for " + std::string(p.title) + " has it.", {}, {}});
+            {w.text, {}, "No published process for low-acid food has it.", {}, {}});
     }
+  }
+  const form_word* form = form_of(j);
+  if (form != nullptr && !form->refused_by.empty()) {
+    j.say(form->refused_by, place_of("form", *j.what.form), {j.what.form->text, {}, {}, {}, {}});
   }
 }
 
@@ -91,6 +129,36 @@ inline void judge_least(judging& j, const process& p, std::string_view key, std:
   }
 }
 
+/// A process that was tested in canners of a certain size.
+inline void judge_canner_of_process(judging& j, const process& p) {
+  const process_needs& needs = p.needs;
+  if (needs.canner_volume_qt == 0) return;
+  const std::string range =
+      std::to_string(needs.canner_volume_qt) +
+      (needs.canner_volume_most_qt > 0 ? " to " + std::to_string(needs.canner_volume_most_qt)
+                                       : "") +
+      " qt";
+  const auto object = [&](std::string_view check, const auto& given, std::string found) {
+    finding& f = j.say(check, place_of("canner", given),
+                       {std::move(found), "a canner of " + range, {}, {}, {}});
+    cite_first(j.rules, p.sources, f);
+  };
+  const canner_size* size = j.what.canner ? &j.what.canner->value : nullptr;
+  if (size != nullptr && size->volume) {
+    const std::int64_t volume = size->volume->value.value;
+    if (volume < needs.canner_volume_qt * 32 * micro_per_unit) {
+      object("canner-too-small", *size->volume, size->volume->text);
+    } else if (needs.canner_volume_most_qt > 0 &&
+               volume > needs.canner_volume_most_qt * 32 * micro_per_unit) {
+      object("canner-too-large", *size->volume, size->volume->text);
+    }
+  } else if (size != nullptr && size->quarts && size->quarts->value < needs.canner_quarts) {
+    object("canner-too-small", *size->quarts, size->quarts->text + " quart jars");
+  } else {
+    remind(j, p, "canner", "Use a canner of " + range + ".");
+  }
+}
+
 inline void judge_needs(judging& j, const process& p) {
   const plan& what = j.what;
   const process_needs& needs = p.needs;
@@ -102,19 +170,7 @@ inline void judge_needs(judging& j, const process& p) {
     judge_least(j, p, "water", "water-too-little", what.water, needs.water_qt * 32 * micro_per_unit,
                 std::to_string(needs.water_qt) + " qt");
   }
-  if (needs.canner_volume_qt > 0) {
-    const std::string least =
-        "a canner of at least " + std::to_string(needs.canner_volume_qt) + " qt";
-    const bool stated = what.canner && what.canner->value.volume;
-    if (stated &&
-        what.canner->value.volume->value.value < needs.canner_volume_qt * 32 * micro_per_unit) {
-      finding& f = j.say("canner-too-small", place_of("canner", *what.canner->value.volume),
-                         {what.canner->value.volume->text, least, {}, {}, {}});
-      cite_first(j.rules, p.sources, f);
-    } else if (!stated) {
-      remind(j, p, "canner", "Use " + least + ".");
-    }
-  }
+  judge_canner_of_process(j, p);
   if (needs.solids_percent > 0) {
     const std::string most =
         needs.solids_percent == 50 ? "half" : std::to_string(needs.solids_percent) + " %";
@@ -189,8 +245,20 @@ inline void judge_acid(judging& j, const process& p) {
     return;
   }
   for (const acid_choice& a : p.acids) {
+    const std::string tested = folded(a.acid);
+    // `lemon juice` may be the bottled juice that was tested, or not.
+    const bool half_said = tested != given->name && tested.size() > given->name.size() &&
+                           tested.compare(tested.size() - given->name.size() - 1, std::string::npos,
+                                          " " + given->name) == 0;
+    if (half_said) {
+      missing(j, "acid",
+              "acid: " +
+                  std::string(trim(what.acid->text.substr(0, what.acid->text.find(given->name)))) +
+                  " " + std::string(a.acid) + " per ...");
+      return;
+    }
     // The whole name: fresh lemon juice is not the bottled juice that was tested.
-    if (given->name != folded(a.acid)) continue;
+    if (given->name != tested) continue;
     // Thousandths of a tsp per pint, for the jar the plan speaks of; a tsp is a sixth of a fl oz.
     const std::int64_t least =
         divide(a.thousandths_tsp_per_pint * (given->jar_micro_floz / 1000), 6 * 16, rounding::down);
@@ -204,10 +272,36 @@ inline void judge_acid(judging& j, const process& p) {
   cite_first(j.rules, p.sources, f);
 }
 
+/// The other published position on a mixture: one part alone would need longer, or has no process
+/// in a jar of this size. It is a note and changes nothing.
+inline void judge_longest_part(judging& j, const process& frame, const word& line,
+                               const std::vector<const process*>& foods) {
+  const std::optional<std::int64_t> volume = jar_volume(j);
+  if (!volume || foods.size() != 1) return;
+  const table* hot = nullptr;
+  for (const table& t : foods.front()->tables) {
+    if (t.pack == "hot" && t.use) hot = &t;
+  }
+  if (hot == nullptr) return;
+  const jar_minutes* alone = listed_jar(j.rules, *hot, *volume);
+  const jar_minutes* mixed = listed_jar(j.rules, frame.tables[0], *volume);
+  if (mixed == nullptr || (alone != nullptr && alone->minutes[0] <= mixed->minutes[0])) return;
+  const std::string name(foods.front()->title);
+  j.say(
+      "other-position", place_of("ingredients", line),
+      {line.text,
+       {},
+       alone == nullptr ? "Canned alone, " + name + " has no process in this jar size."
+                        : "Canned alone, " + name + " takes " + time_text(alone->minutes[0]) + ".",
+       {},
+       {}});
+}
+
 /// Ingredients of a frame: each must be one of the foods that it may hold, whatever its name means.
 inline void judge_frame(judging& j, const process& p) {
   for (const word& line : j.what.ingredients) {
-    for (const process* food : foods_named(j.rules, plain_food(line.text))) {
+    const std::vector<const process*> foods = foods_named(j.rules, plain_food(line.text));
+    for (const process* food : foods) {
       if (p.made_of.contains(food->id)) continue;
       finding& f = j.say("no-tested-process", place_of("ingredients", line),
                          {line.text,
@@ -220,24 +314,29 @@ inline void judge_frame(judging& j, const process& p) {
       cite_first(j.rules, p.sources, f);
       break;
     }
+    judge_longest_part(j, p, line, foods);
   }
 }
 
 inline void judge_recipe(judging& j, const process& p) {
-  if (p.recipe == recipe_kind::plain) return;
   if (p.recipe == recipe_kind::frame) judge_frame(j, p);
+  const plan& what = j.what;
   std::string_view reason;
-  if (!follows_publication(j.what)) {
-    reason = p.recipe == recipe_kind::fixed
-                 ? "The process belongs to the published recipe with its tested proportions"
-                 : "The cook may choose what goes in, but only inside the published rules";
-  } else if (p.recipe == recipe_kind::fixed && !j.what.ingredients.empty()) {
+  if (what.as_published && !what.as_published->value) {
+    reason = "It says that the publication is not followed";
+  } else if (p.recipe == recipe_kind::fixed && !follows_publication(what)) {
+    reason = "The process belongs to the published recipe with its tested proportions";
+  } else if (p.recipe == recipe_kind::frame && !follows_publication(what)) {
+    reason = "The cook may choose what goes in, but only inside the published rules";
+  } else if (p.recipe == recipe_kind::fixed && !what.ingredients.empty()) {
     reason =
         "It lists ingredients of its own, and these rules hold no proportions to compare them with";
   } else {
     return;
   }
-  finding& f = j.unsaid("recipe-not-shown", place_of("as-published", j.what),
+  finding& f = j.unsaid("recipe-not-shown",
+                        what.as_published ? place_of("as-published", *what.as_published)
+                                          : place_of("as-published", what),
                         {{}, "the published recipe", std::string(reason), {}, {}});
   cite_first(j.rules, p.sources, f);
 }

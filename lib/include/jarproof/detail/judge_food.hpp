@@ -28,20 +28,39 @@ namespace jarproof::detail {
   return rest;
 }
 
+/// True where all that stands behind the commas of a line are words that change nothing. What is
+/// not read could be flour, cream or bacon.
+[[nodiscard]] inline bool rest_is_plain(const edition& rules, std::string_view line) {
+  std::size_t comma = line.find(',');
+  while (comma != std::string_view::npos) {
+    line.remove_prefix(comma + 1);
+    comma = line.find(',');
+    if (!names_it(rules.plain_words, folded(line.substr(0, comma)))) return false;
+  }
+  return true;
+}
+
 /// Looks every ingredient line up and says which are unknown; returns the foods that fit all lines.
 [[nodiscard]] inline std::vector<const process*> judge_ingredients(judging& j) {
   std::vector<const process*> common;
   bool first = true;
   for (const word& line : j.what.ingredients) {
     const std::string_view name = plain_food(line.text);
-    const std::vector<const process*> foods = foods_named(j.rules, name);
+    const bool plain = rest_is_plain(j.rules, line.text);
+    const std::vector<const process*> foods =
+        plain ? foods_named(j.rules, name) : std::vector<const process*>();
     ingredient_line entry{line.line, line.text, {}, {}, food_class::low_acid};
     entry.amount = std::string(trim(std::string_view(line.text).substr(0, line.text.find(name))));
     if (foods.empty()) {
       sentence_facts facts;
       facts.found = line.text;
       facts.choices = joined(names_near(j.rules, name));
-      if (!facts.choices.empty()) facts.instead = "Nearest names: " + facts.choices + ".";
+      if (!plain) {
+        facts.instead =
+            "What stands behind the comma may only be words such as `washed` or `sliced`.";
+      } else if (!facts.choices.empty()) {
+        facts.instead = "If it is only spelled otherwise: " + facts.choices + ".";
+      }
       j.say("ingredient-unknown", place_of("ingredients", line), std::move(facts));
     } else {
       entry.ingredient = std::string(name);
@@ -79,7 +98,7 @@ namespace jarproof::detail {
       facts.found = found;
       facts.choices = joined(names_near(j.rules, found));
       facts.instead =
-          facts.choices.empty() ? "" : "Nearest names in this edition: " + facts.choices + ".";
+          facts.choices.empty() ? "" : "If it is only spelled otherwise: " + facts.choices + ".";
       facts.reason = "No published process in this edition goes by the name \"" + found + "\".";
       j.say("no-tested-process", at, std::move(facts));
     }

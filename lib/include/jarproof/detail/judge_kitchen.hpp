@@ -38,6 +38,18 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
   return value;
 }
 
+/// True where a dial stands above the highest pressure. In kPa the limit is the mark of the highest
+/// weight: here the metric reading counts as it is, because rounding it down would let more pass.
+[[nodiscard]] inline bool over_the_limit(const method& canner, const plan& p) noexcept {
+  if (!p.pressure->value.metric || canner.weights_kpa.empty()) {
+    return dial_pressure(p) > canner.highest_psi * micro_per_unit;
+  }
+  const std::int64_t error =
+      p.gauge_error && p.gauge_error->value.value > 0 ? p.gauge_error->value.value : 0;
+  const std::int64_t mark = canner.weights_kpa[canner.weights_kpa.size() - 1];
+  return p.pressure->value.value - error > mark * 145'038;
+}
+
 /// The weight a stated pressure names, in psi, or nothing where no weight holds it.
 [[nodiscard]] inline std::optional<int> weight_of(const method& canner,
                                                   const amount& pressure) noexcept {
@@ -81,9 +93,10 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
   } else {
     facts.reason = "No published process goes by that name.";
     const std::string near = nearest(p.method->text, names);
-    facts.instead = near.empty()
-                        ? "Write one of: " + facts.required + "."
-                        : "Did you mean `" + near + "`? Write one of: " + facts.required + ".";
+    facts.instead = (near.empty() ? "" : "Did you mean `" + near + "`? ") +
+                    "Write one of: " + facts.required +
+                    ". An electric cooker, a multi-cooker or a pressure cooker " +
+                    "is no pressure canner, so do not write `pressure` for one.";
   }
   finding& f = j.say("method-not-accepted", place_of("method", *p.method), std::move(facts));
   if (m != nullptr) cite_first(j.rules, m->sources, f);
@@ -113,9 +126,8 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
     facts.found = p.pressure->text;
     facts.required = "at most " + pressure_text(canner.highest_psi);
     const std::optional<int> weight = weight_of(canner, p.pressure->value);
-    const bool too_high = weighted && weight
-                              ? *weight > canner.highest_psi
-                              : dial_pressure(p) > canner.highest_psi * micro_per_unit;
+    const bool too_high =
+        weighted && weight ? *weight > canner.highest_psi : over_the_limit(canner, p);
     if (too_high) {
       j.say("pressure-too-high", place_of("pressure", *p.pressure), std::move(facts));
       comparable = false;
@@ -139,6 +151,10 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
     if (size.quarts && size.quarts->value < canner.smallest_canner_quarts) {
       j.say("canner-too-small", place_of("canner", *size.quarts),
             {size.quarts->text + " quart jars", least, {}, {}, {}});
+    } else if (size.pints && size.pints->value < canner.smallest_canner_quarts) {
+      // What does not take that many pints does not take that many quarts.
+      j.say("canner-too-small", place_of("canner", *size.pints),
+            {size.pints->text + " pint jars", least, {}, {}, {}});
     } else if (size.volume &&
                size.volume->value.value < canner.smallest_canner_volume_qt * 32 * micro_per_unit) {
       j.say("canner-too-small", place_of("canner", *size.volume),
@@ -163,7 +179,7 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
 
 /// Cooked food kept before canning. Limits: USDA two-hour rule, one hour above 90 F; cold food up
 /// to three days (contract of the plan file: the shorter of the published 3 to 4 days).
-inline void judge_held(judging& j) {
+inline void judge_held(judging& j, const process_needs& needs) {
   const plan& p = j.what;
   if (!p.held) return;
   const holding& h = p.held->value;
@@ -188,11 +204,13 @@ inline void judge_held(judging& j) {
     return;
   }
   if (!cold) return;
-  if (lasted > 72 * hours_ms) {
-    facts.required = "at most 3 days at 40 F (4 C) or colder";
+  const int most_h = needs.held_most_h > 0 ? needs.held_most_h : 72;
+  if (lasted > most_h * hours_ms) {
+    facts.required = "at most " + std::to_string(most_h) + " h at 40 F (4 C) or colder";
     j.say("held-too-long", at, std::move(facts));
     return;
   }
+  if (needs.packed_cold) return;  // chilling is a step of that process
   if (!has_prepared(p, "reheated to a boil")) {
     j.say("not-reheated", at, {facts.found, "reheated to a boil", {}, {}, {}});
   }
@@ -206,8 +224,9 @@ inline void judge_words(judging& j) {
                            const std::string& choices) {
     sentence_facts facts;
     facts.found = w.text;
-    facts.instead =
-        near.empty() ? "Write one of: " + choices + "." : "Did you mean `" + near + "`?";
+    facts.instead = !near.empty()          ? "Did you mean `" + near + "`?"
+                    : choices.size() > 200 ? "`jarproof rules` lists the words that may stand here."
+                                           : "Write one of: " + choices + ".";
     j.say("word-unknown", place_of(key, w), std::move(facts));
   };
   std::vector<std::string_view> prepared;

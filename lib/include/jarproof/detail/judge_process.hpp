@@ -189,9 +189,11 @@ struct fitting_row {
     out->pressure_psi = std::max(out->pressure_psi.value_or(0), step->psi);
     out->headspace_thousandths_in =
         std::max(out->headspace_thousandths_in, r.row->headspace_thousandths_in);
+    out->verified = out->verified && r.row->use;
     add_sources(j.rules, r.row->sources.empty() ? p.sources : r.row->sources, out->sources);
     add_sources(j.rules, step->sources, out->sources);
   }
+  if (out && !j.what.pack) out->pack = joined(packs_of(rows));
   return out;
 }
 
@@ -229,49 +231,76 @@ inline void find_required(judging& j, const process& p, const std::vector<fittin
   }
 }
 
-/// Minutes that hold for the plan's pack; where it is unsaid, for the mildest and the strictest.
-struct time_range {
+/// A number that holds for the plan's pack; where it is unsaid, the mildest and the strictest.
+struct number_range {
   int least = 0;
   int most = 0;
 };
 
-[[nodiscard]] inline time_range times_of(const std::vector<fitting_row>& rows) {
-  time_range out;
+template <class Number>
+[[nodiscard]] number_range by_pack(const std::vector<fitting_row>& rows, Number&& number) {
+  number_range out;
   for (const std::string_view pack : packs_of(rows)) {
-    int strictest_minutes = 0;
+    int strictest_number = 0;
     for (const fitting_row& r : rows) {
-      if (r.row->pack == pack) strictest_minutes = std::max(strictest_minutes, r.jar->minutes[0]);
+      if (r.row->pack == pack) strictest_number = std::max(strictest_number, number(r));
     }
-    out.least = out.least == 0 ? strictest_minutes : std::min(out.least, strictest_minutes);
-    out.most = std::max(out.most, strictest_minutes);
+    out.least = out.least == 0 ? strictest_number : std::min(out.least, strictest_number);
+    out.most = std::max(out.most, strictest_number);
   }
   return out;
 }
 
+[[nodiscard]] inline number_range times_of(const std::vector<fitting_row>& rows) {
+  return by_pack(rows, [](const fitting_row& r) { return r.jar->minutes[0]; });
+}
+
+[[nodiscard]] inline number_range headspaces_of(const std::vector<fitting_row>& rows) {
+  return by_pack(rows, [](const fitting_row& r) { return r.row->headspace_thousandths_in; });
+}
+
+/// Headspace up to 1 mm below the published one is reading precision.
+[[nodiscard]] inline bool headspace_reaches(std::int64_t given_nm, int thousandths_in) noexcept {
+  return given_nm >= thousandths_in * nm_per_in / 1000 - nm_per_mm;
+}
+
 inline void judge_time(judging& j, const process& p, const std::vector<fitting_row>& rows) {
   const plan& what = j.what;
-  const time_range needed = times_of(rows);
-  const std::int64_t ms = what.time ? what.time->value.value : 0;
+  const number_range needed = times_of(rows);
   if (!what.time) {
     missing(j, "time", "time: " + std::to_string(needed.most) + " min");
-  } else {
-    sentence_facts facts;
-    facts.found = what.time->text;
-    if (ms < needed.least * ms_per_min) {
-      facts.required = time_text(needed.least);
-      finding& f = j.say("time-too-short", place_of("time", *what.time), std::move(facts));
-      cite_first(j.rules, p.sources, f);
-    } else if (ms > needed.most * ms_per_min) {
-      facts.required = time_text(needed.most);
-      j.say("over-required", place_of("time", *what.time), std::move(facts));
+    return;
+  }
+  const std::int64_t ms = what.time->value.value;
+  sentence_facts facts;
+  facts.found = what.time->text;
+  if (ms < needed.least * ms_per_min) {
+    facts.required = time_text(needed.least);
+    finding& f = j.say("time-too-short", place_of("time", *what.time), std::move(facts));
+    cite_first(j.rules, p.sources, f);
+  } else if (ms > needed.most * ms_per_min) {
+    facts.required = time_text(needed.most);
+    j.say("over-required", place_of("time", *what.time), std::move(facts));
+  }
+}
+
+/// An unsaid pack does no harm only where both packs are published and the plan holds for both.
+inline void judge_unsaid_pack(judging& j, const process& p, const std::vector<fitting_row>& rows) {
+  const plan& what = j.what;
+  if (what.pack) return;
+  const std::vector<std::string_view> packs = packs_of(rows);
+  std::vector<std::string_view> published;
+  for (const table& t : p.tables) {
+    if (std::find(published.begin(), published.end(), t.pack) == published.end()) {
+      published.push_back(t.pack);
     }
   }
-  if (what.pack) return;
-  // Only where both packs are published does an unsaid pack do no harm.
-  const std::vector<std::string_view> packs = packs_of(rows);
-  if (packs.size() < 2) {
-    missing(j, "pack", "pack: " + std::string(packs.front()));
-  } else if (what.time && ms >= needed.most * ms_per_min) {
+  const bool time_holds = what.time && what.time->value.value >= times_of(rows).most * ms_per_min;
+  const bool headspace_holds =
+      !what.headspace || headspace_reaches(what.headspace->value.value, headspaces_of(rows).most);
+  if (published.size() < 2) {
+    missing(j, "pack", "pack: " + std::string(published.front()));
+  } else if (packs.size() == published.size() && time_holds && headspace_holds) {
     j.say("holds-either-way", place_of("pack", what), {{}, {}, "raw and hot pack", {}, {}});
   } else {
     missing(j, "pack");
@@ -367,24 +396,23 @@ inline void judge_pressure(judging& j, const process& p, const method& canner,
 }
 
 inline void judge_headspace(judging& j, const std::vector<fitting_row>& rows) {
-  int needed = 0;
-  for (const fitting_row& r : rows) needed = std::max(needed, r.row->headspace_thousandths_in);
+  const number_range needed = headspaces_of(rows);
   const plan& what = j.what;
   if (!what.headspace) {
     j.say("step-reminder", place_of("headspace", what),
-          {{}, {}, "Leave " + headspace_text(needed) + " of headspace.", {}, {}});
+          {{}, {}, "Leave " + headspace_text(needed.most) + " of headspace.", {}, {}});
     return;
   }
-  const std::int64_t needed_nm = needed * nm_per_in / 1000;
   const std::int64_t given = what.headspace->value.value;
-  sentence_facts facts{what.headspace->text, headspace_text(needed), {}, {}, {}};
+  const std::int64_t most_nm = needed.most * nm_per_in / 1000;
   const place at = place_of("headspace", *what.headspace);
-  if (given < needed_nm - nm_per_mm) {
-    j.say("headspace-too-small", at, std::move(facts));
-  } else if (given > needed_nm + nm_per_in / 4) {
-    j.say("headspace-too-large", at, std::move(facts));
-  } else if (given > needed_nm) {
-    j.say("headspace-too-large", at, std::move(facts)).level = level::note;
+  if (!headspace_reaches(given, needed.least)) {
+    j.say("headspace-too-small", at,
+          {what.headspace->text, headspace_text(needed.least), {}, {}, {}});
+  } else if (given > most_nm) {
+    finding& f = j.say("headspace-too-large", at,
+                       {what.headspace->text, headspace_text(needed.most), {}, {}, {}});
+    if (given <= most_nm + nm_per_in / 4) f.level = level::note;
   }
 }
 

@@ -127,6 +127,8 @@ inline void write_requirement(json_writer& w, const requirement& r) {
   w.key("headspace_in");
   w.raw(decimal_of_thousandths(r.headspace_thousandths_in));
   if (r.vent_min) w.member("vent_min", *r.vent_min);
+  w.key("verified");
+  w.raw(r.verified ? "true" : "false");
   w.texts("sources", r.sources);
   w.end('}');
 }

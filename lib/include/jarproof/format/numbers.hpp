@@ -45,9 +45,9 @@ namespace jarproof {
   return decimal_of_thousandths(thousandths);
 }
 
-/// A published altitude or a kitchen's, with the metres rounded up.
+/// An altitude, with the metres to the nearest.
 [[nodiscard]] inline std::string altitude_text(int feet) {
-  const std::int64_t metres = detail::divide(std::int64_t{feet} * 3048, 10'000, rounding::up);
+  const std::int64_t metres = (std::int64_t{feet} * 3048 + 5'000) / 10'000;
   return grouped(feet) + " ft (" + grouped(metres) + " m)";
 }
 

@@ -83,9 +83,9 @@ namespace detail {
 
 /// The page of one check in docs/checks/.
 [[nodiscard]] inline std::string check_page(const check_rule& c, const edition& rules) {
-  std::string out = "<!-- Written by `jarproof rules --pages docs/checks` from rules/checks/" +
-                    std::string(c.id) + ".yaml. Do not edit. -->\n# " + std::string(c.id) + "\n\n" +
-                    std::string(c.title) + ".\n\n";
+  std::string out = "<!-- Written from rules/checks/" + std::string(c.id) +
+                    ".yaml by the build target `update`. Do not edit. -->\n# " + std::string(c.id) +
+                    "\n\n" + std::string(c.title) + ".\n\n";
   const auto paragraph = [&](const std::string& text) {
     detail::text_writer w(text_style{100, false});
     w.paragraph(text);
@@ -113,6 +113,18 @@ namespace detail {
     out += known != nullptr && !known->url.empty()
                ? "- [" + text + "](" + std::string(known->url) + ")\n"
                : "- " + text + "\n";
+  }
+  return out;
+}
+
+/// The list of all checks in docs/checks/.
+[[nodiscard]] inline std::string check_index(const edition& rules) {
+  std::string out =
+      "<!-- Written from rules/checks/ by the build target `update`. Do not edit. -->\n"
+      "# Checks\n\n| check | outcome | asks |\n| --- | --- | --- |\n";
+  for (const check_rule& c : rules.checks) {
+    out += "| [" + std::string(c.id) + "](" + std::string(c.id) + ".md) | " +
+           std::string(c.outcome) + " | " + std::string(c.title) + " |\n";
   }
   return out;
 }

@@ -141,7 +141,10 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
     return std::string(jar == nullptr ? std::string_view(id) : jar->title);
   };
   w.blank();
-  w.heading("The published process at " + altitude_text(r.altitude_ft), "1");
+  w.heading(
+      (q.verified ? "The published process at " : "Not verified, not to be used: numbers at ") +
+          altitude_text(r.altitude_ft),
+      "1");
   w.row("food", std::string(r.process->title) + ": " + q.style);
   w.row("jar, pack", title_of_jar(q.jar) + " jars, " + q.pack + " pack");
   w.row("canner", "pressure canner, " + q.gauge + " gauge");
@@ -154,8 +157,17 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
     w.row("or", "with a " + o.gauge + " gauge " + pressure_text(*o.pressure_psi, o.gauge) + ", " +
                     time_text(o.time_min));
   }
+  // All steps, also those that the plan states: this list is what a cook works from.
+  for (const condition& c : r.process->conditions) {
+    if (!c.packs.empty() && !c.packs.contains(q.pack) && q.pack.find(" or ") == std::string::npos)
+      continue;
+    const bool of_one_pack = !c.packs.empty() && !c.packs.contains(q.pack);
+    w.paragraph((of_one_pack ? joined(c.packs) + " pack: " : "") + std::string(c.says), "  - ", 4);
+  }
   for (const finding& f : r.findings) {
-    if (f.check != "step-reminder" || f.field == "headspace" || f.field == "vent") continue;
+    if (f.check != "step-reminder" || f.field == "headspace" || f.field == "vent" ||
+        f.field == "prepared")
+      continue;
     w.paragraph(f.message, "  - ", 4);
   }
   w.paragraph(sources_text(q.sources), "  Source: ", 10);
@@ -168,7 +180,8 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
     case verdict::rejected:
       return "REJECTED: the plan goes against the published process. Do not can it this way.";
     case verdict::untested:
-      return "UNTESTED: no published process covers this plan. Do not can it this way.";
+      return "UNTESTED: no published process in these rules covers this plan. Do not can it this "
+             "way.";
     case verdict::incomplete:
       return "INCOMPLETE: the plan leaves out or leaves open what decides. Do not can before it is "
              "said.";
