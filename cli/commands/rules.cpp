@@ -112,8 +112,6 @@ exit_code run_rules(const arguments& args) {
                         "validate a rule folder and run its examples")(
       "embed", po::value<std::string>()->value_name("DIR"),
       "write the C++ source of the built-in edition from a rule folder")(
-      "pages", po::value<std::string>()->value_name("DIR"),
-      "write a Markdown page for each check into this folder")(
       "rules", po::value<std::string>()->value_name("DIR"), "use the rule files in this folder");
   const parsed p = parse(args, usage, options, {});
   if (!p.values) return p.status;

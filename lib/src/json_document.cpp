@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <boost/json/basic_parser_impl.hpp>
 #include <string>
+#include <unordered_set>
 #include <utility>
 
 #include "jarproof/detail/words.hpp"
@@ -27,6 +28,7 @@ struct handler {
   node root;
   problems errors;
   std::vector<node*> open;
+  std::vector<std::unordered_set<std::string>> keys;  // of each open value
   std::string key;
   std::string partial;
 
@@ -46,7 +48,7 @@ struct handler {
       return &top->items.back();
     }
     n.path = top->path.empty() ? key : top->path + "." + key;
-    if (find(*top, key) != nullptr) {
+    if (!keys.back().insert(key).second) {
       fault(n.path, "`" + key + "` stands twice", "keep one of the two");
     }
     top->members.push_back({key, 0, 0, std::move(n)});
@@ -57,6 +59,13 @@ struct handler {
     node n;
     n.kind = kind;
     open.push_back(add(std::move(n)));
+    keys.emplace_back();
+  }
+
+  bool end() {
+    open.pop_back();
+    keys.pop_back();
+    return true;
   }
 
   void scalar(std::string text, scalar_style style) {
@@ -70,9 +79,9 @@ struct handler {
   bool on_document_begin(error_code&) { return true; }
   bool on_document_end(error_code&) { return true; }
   bool on_object_begin(error_code&) { return begin(node_kind::map), true; }
-  bool on_object_end(std::size_t, error_code&) { return open.pop_back(), true; }
+  bool on_object_end(std::size_t, error_code&) { return end(); }
   bool on_array_begin(error_code&) { return begin(node_kind::sequence), true; }
-  bool on_array_end(std::size_t, error_code&) { return open.pop_back(), true; }
+  bool on_array_end(std::size_t, error_code&) { return end(); }
   bool on_key_part(string_view part, std::size_t, error_code&) {
     return partial.append(part.data(), part.size()), true;
   }

@@ -513,7 +513,7 @@ class loader : public rule_reader {
         for (const node& n : found->items) visit(file, n);
       }
     };
-    for (const char* key : {"id", "title", "names"}) {
+    for (const char* key : {"id", "names", "title"}) {
       each(key, [&](const std::string& file, const node& n) {
         own(owners, stem(file), file, n,
             "keep it in one place, or list it under `shared_names` in all");

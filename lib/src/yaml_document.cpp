@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <sstream>
 #include <string>
+#include <unordered_map>
 #include <utility>
 
 #include "jarproof/detail/words.hpp"
@@ -21,6 +22,8 @@ constexpr std::size_t deepest = 16;
 struct stop_reading {};
 
 constexpr const char* alias_message = "an alias (`*name`) repeats another value";
+constexpr const char* unclosed_message = "a bracket or brace is not closed";
+constexpr const char* unclosed_write = "close it with `]` or `}`";
 constexpr const char* alias_write = "write the value out here";
 
 /// What yaml-cpp's message means for somebody who wrote a plan.
@@ -28,7 +31,7 @@ constexpr const char* alias_write = "write the value out here";
   const auto says = [&](const char* part) { return message.find(part) != std::string::npos; };
   if (says("referenced anchor is not defined")) return {alias_message, alias_write};
   if (says("end of sequence flow") || says("end of map flow")) {
-    return {"a bracket or brace is not closed", "close it with `]` or `}`"};
+    return {unclosed_message, unclosed_write};
   }
   if (says("end of scalar") || says("illegal EOF in scalar") ||
       says("illegal document indicator")) {
@@ -122,6 +125,10 @@ class builder : public YAML::EventHandler {
     std::tie(d.root.line, d.root.column) = place(mark);
     documents.push_back(std::move(d));
     open_.clear();
+    if (documents.size() > 1 && !begins_document(mark)) {
+      fault(documents.back().root, "the text goes on after its plan",
+            "write `---` on a line of its own between two plans");
+    }
   }
   void OnDocumentEnd() override {}
 
@@ -131,6 +138,8 @@ class builder : public YAML::EventHandler {
     if (!open_.empty() && open_.back().value->kind == node_kind::map && open_.back().has_key) {
       n.line = open_.back().key.line;
       n.column = open_.back().key.column;
+    } else if (!open_.empty() && open_.back().value->kind == node_kind::sequence) {
+      std::tie(n.line, n.column) = dash_above(mark, {n.line, n.column});
     }
     add(std::move(n));
   }
@@ -153,7 +162,7 @@ class builder : public YAML::EventHandler {
       throw stop_reading();
     }
     n.style = style_of(mark, value);
-    if (n.style == scalar_style::literal) n.column = literal_column(mark);
+    if (n.style == scalar_style::literal) n.text_column = literal_column(mark, value, n.column);
     add(std::move(n));
   }
 
@@ -173,6 +182,7 @@ class builder : public YAML::EventHandler {
     node* value;
     bool has_key = false;
     member key;
+    std::unordered_map<std::string, int> lines = {};  // of the keys so far
   };
 
   std::string_view text_;
@@ -193,6 +203,32 @@ class builder : public YAML::EventHandler {
     }
     n.faulty = documents.back().faults.size() != faults_before;
     return n;
+  }
+
+  /// True where `---` stands at the mark, or `...` on the last line with text above it.
+  [[nodiscard]] bool begins_document(const YAML::Mark& mark) const {
+    if (mark.is_null()) return true;
+    const std::string_view before = text_.substr(0, std::min(offset(mark), text_.size()));
+    const std::string_view at = text_.substr(before.size());
+    if (at.substr(0, 3) == "---" || at.substr(0, 1) == "%") return true;
+    const std::string_view above = detail::trim(before);
+    const std::string_view last = above.substr(above.rfind('\n') + 1);
+    return last == "..." || last == "---";
+  }
+
+  /// The lone dash of an item without a value, which stands above its mark.
+  [[nodiscard]] std::pair<int, int> dash_above(const YAML::Mark& mark,
+                                               std::pair<int, int> otherwise) const {
+    if (mark.is_null()) return otherwise;
+    for (auto line = std::min(static_cast<std::size_t>(mark.line), line_starts_.size() - 1) + 1;
+         line-- > 0;) {
+      const std::string_view rest = text_.substr(line_starts_[line]);
+      const std::string_view whole = rest.substr(0, rest.find('\n'));
+      const std::string_view plain = detail::trim(whole);
+      if (plain == "-") return {static_cast<int>(line) + 1, static_cast<int>(whole.find('-')) + 1};
+      if (!plain.empty() && static_cast<int>(line) < mark.line) break;
+    }
+    return otherwise;
   }
 
   /// The line of a mark as far as the mark.
@@ -256,16 +292,20 @@ class builder : public YAML::EventHandler {
     return text_.substr(at, value.size()) == value ? scalar_style::plain : scalar_style::folded;
   }
 
-  /// Column of the first text of a literal block.
-  [[nodiscard]] int literal_column(const YAML::Mark& mark) const {
-    for (std::size_t line = static_cast<std::size_t>(mark.line) + 1; line < line_starts_.size();
-         ++line) {
+  /// Column where the lines of a literal block begin, or `otherwise` where it has no text.
+  [[nodiscard]] int literal_column(const YAML::Mark& mark, const std::string& value,
+                                   int otherwise) const {
+    const std::size_t text = value.find_first_not_of(" \n");
+    if (text == std::string::npos) return otherwise;
+    const std::size_t line_start = value.rfind('\n', text);
+    const std::size_t kept = text - (line_start == std::string::npos ? 0 : line_start + 1);
+    for (auto line = static_cast<std::size_t>(mark.line) + 1; line < line_starts_.size(); ++line) {
       const std::string_view rest = text_.substr(line_starts_[line]);
       const std::size_t first = rest.find_first_not_of(' ');
-      if (first != std::string_view::npos && rest[first] != '\n')
-        return static_cast<int>(first) + 1;
+      if (first == std::string_view::npos || rest[first] == '\n' || rest[first] == '\r') continue;
+      return static_cast<int>(first - std::min(first, kept)) + 1;
     }
-    return 1;
+    return otherwise;
   }
 
   void open(node n, node_kind kind) {
@@ -276,7 +316,7 @@ class builder : public YAML::EventHandler {
       throw stop_reading();
     }
     node* added = add(std::move(n));
-    open_.push_back({added, false, {}});
+    open_.push_back({added, false, {}, {}});
   }
 
   /// Puts a node where it belongs: the root, an item, a key, or the value of the last key.
@@ -294,7 +334,12 @@ class builder : public YAML::EventHandler {
     }
     if (!top.has_key) {
       if (n.kind != node_kind::scalar) {
-        fault(n, "a key must be a word", "write `key: value`");
+        const auto count = [&](char c) { return std::count(text_.begin(), text_.end(), c); };
+        if (count('{') + count('[') > count('}') + count(']')) {
+          fault(n, unclosed_message, unclosed_write);
+        } else {
+          fault(n, "a key must be a word", "write `key: value`");
+        }
         throw stop_reading();
       }
       top.key = {n.text, n.line, n.column, {}};
@@ -312,13 +357,12 @@ class builder : public YAML::EventHandler {
       fault(key_at, "`<<` merges another map into this one", "write the keys out");
       n.faulty = true;
     }
-    for (const member& m : top.value->members) {
-      if (m.key == top.key.key) {
-        fault(key_at,
-              "`" + m.key + "` stands twice; the first is on line " + std::to_string(m.line),
-              "keep one of the two");
-        break;
-      }
+    const auto [first, is_new] = top.lines.try_emplace(top.key.key, top.key.line);
+    if (!is_new) {
+      fault(key_at,
+            "`" + top.key.key + "` stands twice; the first is on line " +
+                std::to_string(first->second),
+            "keep one of the two");
     }
     member m = std::move(top.key);
     m.value = std::move(n);
@@ -356,7 +400,7 @@ class builder : public YAML::EventHandler {
     if (c == '\t' && line_start) {
       fault("a tab stands where the line is indented", "indent with blanks");
       line_start = false;
-    } else if (static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\r' && c != '\t') {
+    } else if (c != '\n' && c != '\r' && c != '\t' && detail::control_length(text.substr(i)) > 0) {
       fault("a control character stands in the text", "delete it");
     }
     if (c == '\n') {

@@ -80,6 +80,9 @@ const std::set<std::string>& said_ids() {
     for (const std::string& id :
          matches(code, "judge_least\\(\\s*\\w+,\\s*\\w+,\\s*\"[a-z-]+\",\\s*\"([a-z-]+)\""))
       out.insert(id);
+    for (const std::string& id : matches(code, "\\bobject\\(\\s*\"([a-z-]+)\"")) out.insert(id);
+    for (const std::string& id : matches(code, "refused_by\\.empty\\(\\) \\? \"([a-z-]+)\""))
+      out.insert(id);
     // The check of a condition that names none.
     for (const std::string& id :
          matches(code, "\\? std::string_view\\(\"([a-z-]+)\"\\) : c\\.check"))

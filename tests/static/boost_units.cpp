@@ -55,13 +55,15 @@ static_assert(!std::is_convertible_v<double, gauge_pressure>);
 static_assert(!std::is_invocable_v<add, gauge_pressure, gauge_pressure>);
 static_assert(!std::is_invocable_v<add, gauge_pressure, absolute_pressure>);
 
-static_assert(std::is_invocable_r_v<absolute_pressure, call_absolute, gauge_pressure, absolute_pressure>);
+static_assert(
+    std::is_invocable_r_v<absolute_pressure, call_absolute, gauge_pressure, absolute_pressure>);
 static_assert(!std::is_invocable_v<call_absolute, gauge_pressure, gauge_pressure>);
 static_assert(!std::is_invocable_v<call_absolute, absolute_pressure, absolute_pressure>);
 static_assert(!std::is_invocable_v<call_absolute, absolute_pressure, gauge_pressure>);
 static_assert(!std::is_invocable_v<call_absolute, double, absolute_pressure>);
 
-static_assert(std::is_invocable_r_v<gauge_pressure, call_gauge, absolute_pressure, absolute_pressure>);
+static_assert(
+    std::is_invocable_r_v<gauge_pressure, call_gauge, absolute_pressure, absolute_pressure>);
 static_assert(!std::is_invocable_v<call_gauge, gauge_pressure, absolute_pressure>);
 static_assert(!std::is_invocable_v<call_gauge, absolute_pressure, gauge_pressure>);
 
@@ -69,7 +71,8 @@ static_assert(std::is_invocable_r_v<double, call_psi_of, gauge_pressure>);
 static_assert(!std::is_invocable_v<call_psi_of, absolute_pressure>);
 static_assert(!std::is_invocable_v<call_psi_of, double>);
 
-static_assert(std::is_invocable_r_v<fahrenheit_temperature, call_fahrenheit_of, celsius_temperature>);
+static_assert(
+    std::is_invocable_r_v<fahrenheit_temperature, call_fahrenheit_of, celsius_temperature>);
 static_assert(!std::is_invocable_v<call_fahrenheit_of, celsius_difference>, "5 C is not 9 F");
 static_assert(!std::is_invocable_v<call_fahrenheit_of, fahrenheit_difference>);
 static_assert(!std::is_invocable_v<call_fahrenheit_of, double>);

@@ -23,7 +23,8 @@ constexpr altitude_step step(int from_ft, int through_ft, int psi) {
   return s;
 }
 
-constexpr altitude_step dial_steps[] = {step(0, 2'000, 11), step(2'001, 4'000, 12), step(4'001, 6'000, 13)};
+constexpr altitude_step dial_steps[] = {step(0, 2'000, 11), step(2'001, 4'000, 12),
+                                        step(4'001, 6'000, 13)};
 constexpr altitude_step weighted_steps[] = {step(0, 1'000, 10), step(1'001, 0, 15)};
 
 constexpr band_set bands(std::string_view id, list<altitude_step> steps) {
@@ -78,7 +79,8 @@ static_assert(unfilled.highest_ft == 0);
 constexpr jarproof::table row;
 static_assert(!row.use, "a row is not used unless somebody says so");
 constexpr jarproof::process food;
-static_assert(food.kind == jarproof::food_class::low_acid, "a food is low-acid unless somebody says otherwise");
+static_assert(food.kind == jarproof::food_class::low_acid,
+              "a food is low-acid unless somebody says otherwise");
 constexpr jarproof::method way;
 static_assert(!way.accepted, "a method is refused unless somebody accepts it");
 

@@ -34,8 +34,8 @@ problems problems_of(std::string_view text, std::string_view name) {
     }
     return all;
   }
-  const auto read = ends_with(name, ".json") ? jarproof::read_json(text, name)
-                                             : jarproof::read_yaml(text, name);
+  const auto read =
+      ends_with(name, ".json") ? jarproof::read_json(text, name) : jarproof::read_yaml(text, name);
   if (!read) return read.errors();
   for (const jarproof::document& d : *read) add_plan_faults(all, d);
   return all;
@@ -64,8 +64,8 @@ std::string fault_places_of(std::string_view text, std::string_view name) {
 }
 
 std::vector<jarproof::document> documents_of(std::string_view text, std::string_view name) {
-  const auto read = ends_with(name, ".json") ? jarproof::read_json(text, name)
-                                             : jarproof::read_yaml(text, name);
+  const auto read =
+      ends_with(name, ".json") ? jarproof::read_json(text, name) : jarproof::read_yaml(text, name);
   if (!read) FAIL(text << "\n" << line_of(read.errors().front()));
   return *read;
 }

@@ -62,7 +62,8 @@ constexpr jarproof::edition edition() {
   jarproof::edition e;
   e.name = "small \"tables\"";
   e.version = "2015.1.1";
-  e.caution = "A check reads the plan, not the kitchen: it cannot see the food, the gauge or the seal.";
+  e.caution =
+      "A check reads the plan, not the kitchen: it cannot see the food, the gauge or the seal.";
   e.highest_ft = 10'000;
   e.sources = sources;
   e.jars = jars;

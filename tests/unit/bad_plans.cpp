@@ -19,7 +19,8 @@ constexpr const char* folder = "tests/bad-input/plans/";
 std::vector<std::string> files_with(const std::vector<std::string>& endings) {
   namespace fs = std::filesystem;
   std::vector<std::string> out;
-  for (const auto& entry : fs::directory_iterator(std::string(JARPROOF_SOURCE_DIR) + "/" + folder)) {
+  for (const auto& entry :
+       fs::directory_iterator(std::string(JARPROOF_SOURCE_DIR) + "/" + folder)) {
     const std::string ending = entry.path().extension().string();
     if (std::find(endings.begin(), endings.end(), ending) != endings.end()) {
       out.push_back(entry.path().filename().string());

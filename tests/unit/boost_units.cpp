@@ -14,9 +14,13 @@ namespace {
 /// Pressure of the standard atmosphere (NIST SP 811, B.8: 101 325 Pa).
 absolute_pressure standard_atmosphere() { return {101'325.0 * boost::units::si::pascals}; }
 
-double fahrenheit_for(double degrees_celsius) { return fahrenheit_of(celsius(degrees_celsius)).value(); }
+double fahrenheit_for(double degrees_celsius) {
+  return fahrenheit_of(celsius(degrees_celsius)).value();
+}
 
-double celsius_for(double degrees_fahrenheit) { return celsius_of(fahrenheit(degrees_fahrenheit)).value(); }
+double celsius_for(double degrees_fahrenheit) {
+  return celsius_of(fahrenheit(degrees_fahrenheit)).value();
+}
 
 }  // namespace
 
@@ -66,7 +70,8 @@ TEST_CASE("an open vent is no gauge pressure at all") {
 
 TEST_CASE("the amounts of a plan become quantities") {
   const plan p = fixtures::plan_from(
-      "pressure: 11 psi\ntime: 1 h 15 min\nheadspace: 1 in\naltitude: 1000 ft\ntemperature: 182 F\n");
+      "pressure: 11 psi\ntime: 1 h 15 min\nheadspace: 1 in\naltitude: 1000 ft\ntemperature: 182 "
+      "F\n");
   CHECK(psi_of(gauge_pressure_of(p.pressure->value)) == Approx(11.0));
   CHECK(time_of(p.time->value).value() == Approx(4'500.0));
   CHECK(headspace_of(p.headspace->value).value() == Approx(0.0254));
@@ -75,7 +80,8 @@ TEST_CASE("the amounts of a plan become quantities") {
 }
 
 TEST_CASE("metric amounts of a plan become the same quantities") {
-  const plan p = fixtures::plan_from("pressure: 69 kPa\nheadspace: 25 mm\naltitude: 260 m\ntemperature: 116 C\n");
+  const plan p = fixtures::plan_from(
+      "pressure: 69 kPa\nheadspace: 25 mm\naltitude: 260 m\ntemperature: 116 C\n");
   CHECK(kilopascal_of(gauge_pressure_of(p.pressure->value)) == Approx(69.0).epsilon(1e-6));
   CHECK(headspace_of(p.headspace->value).value() == Approx(0.025));
   CHECK(altitude_of(p.altitude->value).value() == Approx(260.0).epsilon(1e-5));

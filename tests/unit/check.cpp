@@ -53,12 +53,14 @@ TEST_SUITE("check") {
 
   TEST_CASE("the verdict is the worst outcome, in the order of the contract") {
     CHECK(beans_with({{"time", "19 min"}, {"altitude", ""}}).verdict == verdict::rejected);
-    CHECK(beans_with({{"food", "artichoke hearts"}, {"altitude", ""}}).verdict == verdict::untested);
+    CHECK(beans_with({{"food", "artichoke hearts"}, {"altitude", ""}}).verdict ==
+          verdict::untested);
     CHECK(beans_with({{"altitude", ""}}).verdict == verdict::incomplete);
   }
 
   TEST_CASE("findings stand in the order of the plan, and reports are the same each time") {
-    const std::string text = plan_text(beans(), {{"time", "10 min"}, {"pressure", "5 psi"}, {"vent", "2 min"}});
+    const std::string text =
+        plan_text(beans(), {{"time", "10 min"}, {"pressure", "5 psi"}, {"vent", "2 min"}});
     const jarproof::report a = judged(text);
     const jarproof::report b = judged(text);
     CHECK(jarproof::json_line_of(a) == jarproof::json_line_of(b));
@@ -68,7 +70,10 @@ TEST_SUITE("check") {
   }
 
   TEST_CASE("every finding says what, why, what to do and where it is written") {
-    const jarproof::report r = beans_with({{"time", "10 min"}, {"pressure", "10 psi"}, {"headspace", "1/2 in"}, {"jar", "half-gallon"}});
+    const jarproof::report r = beans_with({{"time", "10 min"},
+                                           {"pressure", "10 psi"},
+                                           {"headspace", "1/2 in"},
+                                           {"jar", "half-gallon"}});
     for (const jarproof::finding& f : r.findings) {
       INFO(f.check);
       CHECK_FALSE(f.message.empty());
@@ -77,7 +82,8 @@ TEST_SUITE("check") {
       CHECK_FALSE(f.sources.empty());
       CHECK(f.line > 0);
       CHECK((f.outcome == outcome::none || f.level == jarproof::level::error));
-      for (const std::string* s : {&f.message, &f.why, &f.fix}) CHECK(s->find('{') == std::string::npos);
+      for (const std::string* s : {&f.message, &f.why, &f.fix})
+        CHECK(s->find('{') == std::string::npos);
     }
   }
 
@@ -93,8 +99,10 @@ TEST_SUITE("check") {
       CHECK(r.required->method == "pressure");
     }
     // The name fits two foods, but both are low-acid.
-    CHECK(has(beans_with({{"food", "chicken"}, {"method", "boiling-water"}}), "low-acid-needs-pressure"));
-    CHECK(beans_with({{"food", "chicken"}, {"method", "boiling-water"}}).verdict == verdict::rejected);
+    CHECK(has(beans_with({{"food", "chicken"}, {"method", "boiling-water"}}),
+              "low-acid-needs-pressure"));
+    CHECK(beans_with({{"food", "chicken"}, {"method", "boiling-water"}}).verdict ==
+          verdict::rejected);
   }
 
   TEST_CASE("refused methods get their own reason, unknown ones are not accepted either") {
@@ -105,7 +113,8 @@ TEST_SUITE("check") {
       INFO(m.id);
       REQUIRE(f != nullptr);
       CHECK(f->outcome == outcome::rejects);
-      CHECK((f->message + f->why + f->fix).find(std::string(m.why).substr(0, 20)) != std::string::npos);
+      CHECK((f->message + f->why + f->fix).find(std::string(m.why).substr(0, 20)) !=
+            std::string::npos);
     }
     const jarproof::report typo = beans_with({{"method", "presure"}});
     REQUIRE(has(typo, "method-not-accepted"));
@@ -119,9 +128,10 @@ TEST_SUITE("check") {
       const jarproof::report r = judged(plan_text(dial_beans(), {{key, ""}}));
       INFO(key);
       CHECK(r.verdict == verdict::incomplete);
-      const bool named = std::any_of(r.findings.begin(), r.findings.end(), [&](const jarproof::finding& f) {
-        return f.check == "fact-missing" && f.field == key && f.outcome == outcome::incomplete;
-      });
+      const bool named =
+          std::any_of(r.findings.begin(), r.findings.end(), [&](const jarproof::finding& f) {
+            return f.check == "fact-missing" && f.field == key && f.outcome == outcome::incomplete;
+          });
       CHECK(named);
     }
   }
@@ -132,23 +142,29 @@ TEST_SUITE("check") {
     CHECK(gauge.verdict == verdict::accepted);
     CHECK(has(gauge, "holds-either-way"));
     // 11 psi at 500 ft holds on a dial, but no weight holds 11 psi.
-    CHECK(beans_with({{"gauge", ""}, {"altitude", "500 ft"}, {"pressure", "11 psi"}}).verdict == verdict::incomplete);
+    CHECK(beans_with({{"gauge", ""}, {"altitude", "500 ft"}, {"pressure", "11 psi"}}).verdict ==
+          verdict::incomplete);
     // 10 psi at 500 ft holds on a weight only.
-    CHECK(beans_with({{"gauge", ""}, {"altitude", "500 ft"}, {"pressure", "10 psi"}}).verdict == verdict::incomplete);
+    CHECK(beans_with({{"gauge", ""}, {"altitude", "500 ft"}, {"pressure", "10 psi"}}).verdict ==
+          verdict::incomplete);
     // 12 psi at 4,600 ft holds on neither.
     CHECK(beans_with({{"gauge", ""}, {"pressure", "12 psi"}}).verdict == verdict::rejected);
     // Raw and hot beans share their numbers; beets have no raw table (part 4, page 4-9).
     const jarproof::report pack = beans_with({{"pack", ""}});
     CHECK(pack.verdict == verdict::accepted);
     CHECK(has(pack, "holds-either-way"));
-    CHECK(beans_with({{"food", "beets"}, {"pack", ""}, {"time", "30 min"}}).verdict == verdict::incomplete);
+    CHECK(beans_with({{"food", "beets"}, {"pack", ""}, {"time", "30 min"}}).verdict ==
+          verdict::incomplete);
     // A word that only one pack allows leaves the pack to be said.
-    CHECK(beans_with({{"pack", ""}, {"prepared", "[not boiled before filling]"}}).verdict == verdict::incomplete);
+    CHECK(beans_with({{"pack", ""}, {"prepared", "[not boiled before filling]"}}).verdict ==
+          verdict::incomplete);
   }
 
   TEST_CASE("without an altitude a pressure below every band is rejected all the same") {
-    CHECK(judged(plan_text(dial_beans(), {{"altitude", ""}, {"pressure", "10 psi"}})).verdict == verdict::rejected);
-    CHECK(judged(plan_text(dial_beans(), {{"altitude", ""}, {"pressure", "11 psi"}})).verdict == verdict::incomplete);
+    CHECK(judged(plan_text(dial_beans(), {{"altitude", ""}, {"pressure", "10 psi"}})).verdict ==
+          verdict::rejected);
+    CHECK(judged(plan_text(dial_beans(), {{"altitude", ""}, {"pressure", "11 psi"}})).verdict ==
+          verdict::incomplete);
   }
 
   TEST_CASE("weighted gauges hold 5, 10 and 15 psi, also as marked in kPa and bar") {
@@ -165,7 +181,8 @@ TEST_SUITE("check") {
       INFO(p);
       CHECK(has(beans_with({{"pressure", p}, {"altitude", "0 ft"}}), "pressure-too-low"));
     }
-    for (const char* p : {"11 psi", "13 psi", "14.9 psi", "90 kPa", "68 kPa", "71 kPa", "102 kPa", "104 kPa"}) {
+    for (const char* p :
+         {"11 psi", "13 psi", "14.9 psi", "90 kPa", "68 kPa", "71 kPa", "102 kPa", "104 kPa"}) {
       const jarproof::report r = beans_with({{"pressure", p}});
       INFO(p);
       CHECK(r.verdict == verdict::rejected);
@@ -181,7 +198,8 @@ TEST_SUITE("check") {
     };
     CHECK(with("+1 psi", "14 psi").verdict == verdict::accepted);
     CHECK(has(with("+1 psi", "13 psi"), "pressure-too-low"));
-    CHECK(finding_of(with("+1 psi", "13 psi"), "pressure-too-low")->required.find("14 psi on this gauge") != std::string::npos);
+    CHECK(finding_of(with("+1 psi", "13 psi"), "pressure-too-low")
+              ->required.find("14 psi on this gauge") != std::string::npos);
     CHECK(with("-2 psi", "13 psi").verdict == verdict::accepted);
     CHECK(with("+2 psi", "15 psi").verdict == verdict::accepted);
     CHECK(has(with("+2.1 psi", "15 psi"), "gauge-error-too-large"));
@@ -204,13 +222,16 @@ TEST_SUITE("check") {
   TEST_CASE("altitude: rounded up to whole feet, below sea level is 0, nothing above 10,000 ft") {
     CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "304 m"}}).verdict == verdict::accepted);
     CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "305 m"}}).verdict == verdict::rejected);
-    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "1000.1 ft"}}).verdict == verdict::rejected);
-    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "-280 ft"}}).verdict == verdict::accepted);
+    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "1000.1 ft"}}).verdict ==
+          verdict::rejected);
+    CHECK(beans_with({{"pressure", "10 psi"}, {"altitude", "-280 ft"}}).verdict ==
+          verdict::accepted);
     CHECK(beans_with({{"altitude", "10,000 ft"}}).verdict == verdict::accepted);
     CHECK(beans_with({{"altitude", "10,001 ft"}}).verdict == verdict::untested);
     CHECK(has(beans_with({{"altitude", "10,001 ft"}}), "altitude-outside-table"));
     CHECK_FALSE(beans_with({{"altitude", "10,001 ft"}}).required);
-    CHECK(judged(plan_text(dial_beans(), {{"altitude", "8,001 ft"}, {"pressure", "14 psi"}})).verdict == verdict::rejected);
+    CHECK(judged(plan_text(dial_beans(), {{"altitude", "8,001 ft"}, {"pressure", "14 psi"}}))
+              .verdict == verdict::rejected);
   }
 
   TEST_CASE("more than the table asks for is accepted with a note") {
@@ -231,13 +252,16 @@ TEST_SUITE("check") {
     CHECK(has(beans_with({{"jar", "1 L"}, {"time", "90 min"}}), "jar-too-large"));
     CHECK(has(beans_with({{"jar", "half-gallon"}, {"time", "90 min"}}), "jar-too-large"));
     const jarproof::report r = beans_with({{"jar", "half-gallon"}});
-    CHECK(finding_of(r, "jar-too-large")->message.find("apple juice and grape juice") != std::string::npos);
+    CHECK(finding_of(r, "jar-too-large")->message.find("apple juice and grape juice") !=
+          std::string::npos);
     REQUIRE(r.required);
     CHECK(r.required->jar == "quart");
     CHECK(has(beans_with({{"jar", "bucket"}}), "word-unknown"));
     CHECK(beans_with({{"jar", "bucket"}}).verdict == verdict::incomplete);
     // Mushrooms have no quart table (part 4, page 4-13).
-    CHECK(has(beans_with({{"food", "mushrooms"}, {"pack", "hot"}, {"jar", "24 oz"}, {"time", "200 min"}}), "jar-too-large"));
+    CHECK(has(
+        beans_with({{"food", "mushrooms"}, {"pack", "hot"}, {"jar", "24 oz"}, {"time", "200 min"}}),
+        "jar-too-large"));
   }
 
   TEST_CASE("pack and form that no table has are rejected, unknown words left open") {
@@ -247,13 +271,18 @@ TEST_SUITE("check") {
     CHECK(has(beans_with({{"form", "diced"}}), "form-not-tested"));
     CHECK(beans_with({{"form", "frenched"}}).verdict == verdict::incomplete);
     for (const char* form : {"mashed", "pureed"}) {
-      CHECK(has(beans_with({{"food", "pumpkin"}, {"pack", "hot"}, {"time", "90 min"}, {"form", form}}), "low-acid-puree"));
+      CHECK(has(
+          beans_with({{"food", "pumpkin"}, {"pack", "hot"}, {"time", "90 min"}, {"form", form}}),
+          "low-acid-puree"));
     }
   }
 
   TEST_CASE("of forms with different numbers the strictest holds unless the plan says which") {
     // Raw fresh limas in quarts: 1 1/2 in for small beans, 1 1/4 in for large (part 4, page 4-7).
-    const keys limas{{"food", "beans-lima-fresh"}, {"jar", "quart"}, {"time", "50 min"}, {"headspace", "1 1/4 in"}};
+    const keys limas{{"food", "beans-lima-fresh"},
+                     {"jar", "quart"},
+                     {"time", "50 min"},
+                     {"headspace", "1 1/4 in"}};
     CHECK(has(beans_with(limas), "headspace-too-small"));
     keys large = limas;
     large["form"] = "large";
@@ -265,13 +294,16 @@ TEST_SUITE("check") {
     CHECK(beans_with(small).verdict == verdict::accepted);
   }
 
-  TEST_CASE("headspace: 1 mm is reading precision, less rejects, more is a note and then a warning") {
+  TEST_CASE(
+      "headspace: 1 mm is reading precision, less rejects, more is a note and then a warning") {
     CHECK(beans_with({{"headspace", "25 mm"}}).verdict == verdict::accepted);
     CHECK(beans_with({{"headspace", "24.4 mm"}}).verdict == verdict::accepted);
     CHECK(has(beans_with({{"headspace", "24.3 mm"}}), "headspace-too-small"));
     CHECK(has(beans_with({{"headspace", "7/8 in"}}), "headspace-too-small"));
-    CHECK(finding_of(beans_with({{"headspace", "1 1/4 in"}}), "headspace-too-large")->level == jarproof::level::note);
-    CHECK(finding_of(beans_with({{"headspace", "1 3/8 in"}}), "headspace-too-large")->level == jarproof::level::warning);
+    CHECK(finding_of(beans_with({{"headspace", "1 1/4 in"}}), "headspace-too-large")->level ==
+          jarproof::level::note);
+    CHECK(finding_of(beans_with({{"headspace", "1 3/8 in"}}), "headspace-too-large")->level ==
+          jarproof::level::warning);
     CHECK(beans_with({{"headspace", "2 in"}}).verdict == verdict::accepted);
     CHECK(has(beans_with({}), "step-reminder"));
   }
@@ -285,8 +317,11 @@ TEST_SUITE("check") {
     CHECK(beans_with({{"canner", "{volume: 10 qt}"}}).verdict == verdict::accepted);
   }
 
-  TEST_CASE("food kept before canning: two hours warm, one where it is above 90 F, three days cold") {
-    const auto held = [](const char* text, const char* prepared) { return beans_with({{"held", text}, {"prepared", prepared}}); };
+  TEST_CASE(
+      "food kept before canning: two hours warm, one where it is above 90 F, three days cold") {
+    const auto held = [](const char* text, const char* prepared) {
+      return beans_with({{"held", text}, {"prepared", prepared}});
+    };
     CHECK(held("{for: 2 h, at: 70 F}", "").verdict == verdict::accepted);
     CHECK(has(held("{for: 121 min, at: 70 F}", ""), "held-too-warm"));
     CHECK(has(held("{for: 61 min, at: 91 F}", ""), "held-too-warm"));
@@ -315,17 +350,23 @@ TEST_SUITE("check") {
     CHECK(with({}).verdict == verdict::incomplete);
     CHECK(finding_of(with({}), "beans-not-rehydrated")->outcome == outcome::incomplete);
     CHECK(with({{"prepared", "[beans not rehydrated]"}}).verdict == verdict::rejected);
-    CHECK(with({{"prepared", "[beans not rehydrated]"}, {"as-published", "true"}}).verdict == verdict::rejected);
+    CHECK(with({{"prepared", "[beans not rehydrated]"}, {"as-published", "true"}}).verdict ==
+          verdict::rejected);
     CHECK(with({{"prepared", "[beans rehydrated]"}}).verdict == verdict::accepted);
     const jarproof::report covered = with({{"as-published", "true"}});
     CHECK(covered.verdict == verdict::accepted);
-    CHECK(std::any_of(covered.findings.begin(), covered.findings.end(), [](const jarproof::finding& f) {
-      return f.check == "step-reminder" && f.message.find("oak") != std::string::npos;
-    }));
+    CHECK(std::any_of(
+        covered.findings.begin(), covered.findings.end(), [](const jarproof::finding& f) {
+          return f.check == "step-reminder" && f.message.find("oak") != std::string::npos;
+        }));
   }
 
-  TEST_CASE("fixed recipes and frames need as-published; their ingredients are never taken on trust") {
-    const keys chili{{"food", "chile-con-carne"}, {"pack", "hot"}, {"time", "75 min"}, {"prepared", "[beans rehydrated]"}};
+  TEST_CASE(
+      "fixed recipes and frames need as-published; their ingredients are never taken on trust") {
+    const keys chili{{"food", "chile-con-carne"},
+                     {"pack", "hot"},
+                     {"time", "75 min"},
+                     {"prepared", "[beans rehydrated]"}};
     CHECK(beans_with(chili).verdict == verdict::incomplete);
     CHECK(has(beans_with(chili), "recipe-not-shown"));
     keys published = chili;
@@ -342,12 +383,17 @@ TEST_SUITE("check") {
     CHECK(beans_with(soup).verdict == verdict::untested);
     soup["ingredients"] = "[2 lb carrots, 1 lb noodles]";
     CHECK(beans_with(soup).verdict == verdict::incomplete);
-    keys mixed{{"food", "mixed-vegetables"}, {"pack", "hot"}, {"time", "75 min"}, {"as-published", "true"}, {"ingredients", "[3 lb spinach, 2 lb carrots]"}};
+    keys mixed{{"food", "mixed-vegetables"},
+               {"pack", "hot"},
+               {"time", "75 min"},
+               {"as-published", "true"},
+               {"ingredients", "[3 lb spinach, 2 lb carrots]"}};
     CHECK(beans_with(mixed).verdict == verdict::untested);
   }
 
   TEST_CASE("solids over half of the jar are rejected in a soup") {
-    const keys soup{{"food", "soups"}, {"pack", "hot"}, {"time", "60 min"}, {"as-published", "true"}};
+    const keys soup{
+        {"food", "soups"}, {"pack", "hot"}, {"time", "60 min"}, {"as-published", "true"}};
     const auto with = [&](const char* solids) {
       keys all = soup;
       all["solids"] = solids;
@@ -362,7 +408,8 @@ TEST_SUITE("check") {
   TEST_CASE("crab needs acid in every jar; what is there is compared") {
     // Part 5, page 5-9: pints 80 min; 1 tsp citric acid or 4 tbsp lemon juice a pint.
     const auto crab = [](const char* acid) {
-      return beans_with({{"food", "crab-king-dungeness"}, {"pack", "hot"}, {"time", "80 min"}, {"acid", acid}});
+      return beans_with(
+          {{"food", "crab-king-dungeness"}, {"pack", "hot"}, {"time", "80 min"}, {"acid", acid}});
     };
     CHECK(crab("").verdict == verdict::incomplete);
     CHECK(crab("1 tsp citric acid per pint").verdict == verdict::accepted);
@@ -394,13 +441,18 @@ TEST_SUITE("check") {
   }
 
   TEST_CASE("fish in quarts: shown, never accepted, because nobody could read its numbers again") {
-    const jarproof::report r = beans_with({{"food", "fish-quart-jars"}, {"jar", "quart"}, {"time", "160 min"},
+    const jarproof::report r = beans_with({{"food", "fish-quart-jars"},
+                                           {"jar", "quart"},
+                                           {"time", "160 min"},
                                            {"as-published", "true"}});
     CHECK(r.verdict == verdict::untested);
     CHECK(has(r, "table-not-verified"));
     REQUIRE(r.required);
     CHECK(r.required->time_min == 160);
-    CHECK(has(beans_with({{"food", "fish-quart-jars"}, {"jar", "quart"}, {"time", "160 min"}, {"heat-up", "19 min"}}),
+    CHECK(has(beans_with({{"food", "fish-quart-jars"},
+                          {"jar", "quart"},
+                          {"time", "160 min"},
+                          {"heat-up", "19 min"}}),
               "heat-up-too-short"));
   }
 
@@ -408,13 +460,18 @@ TEST_SUITE("check") {
     CHECK(has(beans_with({{"prepared", "[thickened]"}}), "thickener-in-jar"));
     CHECK(has(beans_with({{"prepared", "[lightly smoked]"}}), "not-in-process"));
     CHECK(has(beans_with({{"prepared", "[no liquid added]"}}), "step-left-out"));
-    CHECK(has(beans_with({{"food", "white potatoes"}, {"pack", "hot"}, {"time", "35 min"}, {"prepared", "[unpeeled]"}}), "step-left-out"));
+    CHECK(has(beans_with({{"food", "white potatoes"},
+                          {"pack", "hot"},
+                          {"time", "35 min"},
+                          {"prepared", "[unpeeled]"}}),
+              "step-left-out"));
     CHECK(beans_with({{"prepared", "[well stirred]"}}).verdict == verdict::incomplete);
     CHECK(has(beans_with({{"prepared", "[well stirred]"}}), "word-unknown"));
   }
 
   TEST_CASE("a name of several foods is asked back with the candidates") {
-    const jarproof::report r = beans_with({{"food", "chicken"}, {"time", "90 min"}, {"headspace", "1 1/4 in"}});
+    const jarproof::report r =
+        beans_with({{"food", "chicken"}, {"time", "90 min"}, {"headspace", "1 1/4 in"}});
     CHECK(r.verdict == verdict::incomplete);
     const jarproof::finding* f = finding_of(r, "food-ambiguous");
     REQUIRE(f != nullptr);
@@ -424,7 +481,9 @@ TEST_SUITE("check") {
   }
 
   TEST_CASE("without a food, ingredients are looked up as plain names; unknown is not accepted") {
-    const auto with = [](const char* lines) { return beans_with({{"food", ""}, {"ingredients", lines}}); };
+    const auto with = [](const char* lines) {
+      return beans_with({{"food", ""}, {"ingredients", lines}});
+    };
     const jarproof::report one = with("[\"7 lb green beans, washed and cut\"]");
     CHECK(one.verdict == verdict::accepted);
     REQUIRE(one.process != nullptr);
@@ -432,7 +491,8 @@ TEST_SUITE("check") {
     CHECK(with("[7 lb green beans, 1 cup mystery]").verdict == verdict::incomplete);
     CHECK(has(with("[7 lb green beans, 1 cup mystery]"), "ingredient-unknown"));
     CHECK(with("[7 lb green beans, 2 lb carrots]").verdict == verdict::untested);
-    CHECK(has(beans_with({{"ingredients", "[7 lb green beans, 2 lb carrots]"}}), "no-tested-process"));
+    CHECK(has(beans_with({{"ingredients", "[7 lb green beans, 2 lb carrots]"}}),
+              "no-tested-process"));
   }
 
   TEST_CASE("an unknown food is untested, with the nearest names") {
@@ -446,13 +506,15 @@ TEST_SUITE("check") {
   TEST_CASE("an edition without the texts of the checks still objects") {
     jarproof::edition bare = jarproof::builtin_edition();
     bare.checks = {};
-    const jarproof::report r = jarproof::check(fixtures::plan_from(plan_text(beans(), {{"time", "1 min"}})), bare);
+    const jarproof::report r =
+        jarproof::check(fixtures::plan_from(plan_text(beans(), {{"time", "1 min"}})), bare);
     CHECK(r.verdict == verdict::rejected);
   }
 
   TEST_CASE("an empty edition accepts nothing") {
     const jarproof::edition none;
-    CHECK(jarproof::check(fixtures::plan_from(plan_text(beans())), none).verdict != verdict::accepted);
+    CHECK(jarproof::check(fixtures::plan_from(plan_text(beans())), none).verdict !=
+          verdict::accepted);
   }
 }
 

@@ -41,9 +41,9 @@ std::vector<std::string> documented(const node& map, const std::vector<std::stri
 }
 
 report unreadable() {
-  return jarproof::unreadable_report("plans.jsonl:7",
-                                     {{"plans.jsonl:7", 0, 0, "time", "`75` has no unit", "write `75 min`"}},
-                                     small_edition);
+  return jarproof::unreadable_report(
+      "plans.jsonl:7", {{"plans.jsonl:7", 0, 0, "time", "`75` has no unit", "write `75 min`"}},
+      small_edition);
 }
 
 }  // namespace
@@ -52,8 +52,8 @@ TEST_SUITE_BEGIN("report");
 
 TEST_CASE("reports of every kind are JSON that can be read again") {
   const std::vector<report> reports = {full_report(), bare_report(verdict::accepted),
-                                       bare_report(verdict::untested), bare_report(verdict::incomplete),
-                                       unreadable()};
+                                       bare_report(verdict::untested),
+                                       bare_report(verdict::incomplete), unreadable()};
   const node root = parsed(json_of(reports, small_edition));
   CHECK(root.kind == node_kind::map);
   CHECK(find(root, "plans")->items.size() == reports.size());
@@ -76,15 +76,17 @@ TEST_CASE("keys stand in the documented order and none of them is left out") {
   const keys summary = {"accepted", "rejected", "untested", "incomplete", "unreadable"};
   CHECK(documented(*find(root, "summary"), summary) == summary);
   const node& plan = find(root, "plans")->items.front();
-  const keys plan_keys = {"source", "title", "verdict", "process", "required", "options", "ingredients", "findings"};
+  const keys plan_keys = {"source",   "title",   "verdict",     "process",
+                          "required", "options", "ingredients", "findings"};
   CHECK(documented(plan, plan_keys) == plan_keys);
-  const keys required = {"method", "gauge", "pressure_psi", "time_min", "pack", "jar", "headspace_in", "vent_min"};
+  const keys required = {"method", "gauge", "pressure_psi", "time_min",
+                         "pack",   "jar",   "headspace_in", "vent_min"};
   CHECK(documented(*find(plan, "required"), required) == required);
   CHECK(documented(find(plan, "options")->items.front(), required) == required);
   const keys line = {"line", "text", "ingredient", "amount", "class", "traits"};
   for (const node& item : find(plan, "ingredients")->items) CHECK(documented(item, line) == line);
-  const keys finding = {"check", "level", "outcome", "field", "line", "column",
-                        "found", "required", "message", "why", "fix", "sources"};
+  const keys finding = {"check", "level",    "outcome", "field", "line", "column",
+                        "found", "required", "message", "why",   "fix",  "sources"};
   CHECK(documented(find(plan, "findings")->items.front(), finding) == finding);
 }
 

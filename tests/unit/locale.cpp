@@ -40,7 +40,8 @@ const bool from_the_start = [] {
 /// A locale while it lives, then what was before.
 class under_locale {
  public:
-  explicit under_locale(const char* name) : c_(std::setlocale(LC_ALL, nullptr)), cpp_(std::locale()) {
+  explicit under_locale(const char* name)
+      : c_(std::setlocale(LC_ALL, nullptr)), cpp_(std::locale()) {
     use_locale(name);
   }
   under_locale(const under_locale&) = delete;
@@ -77,7 +78,10 @@ std::string described(const jarproof::amount_reading& r) {
   return std::to_string(r.value) + " " + r.message + " " + r.write;
 }
 
-std::string beans() { return fixtures::plan_text(fixtures::beans(), {{"headspace", "1.25 in"}, {"title", "\u00D1and\u00FA"}}); }
+std::string beans() {
+  return fixtures::plan_text(fixtures::beans(),
+                             {{"headspace", "1.25 in"}, {"title", "\u00D1and\u00FA"}});
+}
 
 }  // namespace
 
@@ -104,7 +108,8 @@ TEST_CASE("amounts are read the same") {
   CHECK_FALSE(read_amount("1,5 in", dimension::length).ok());
   check_same([] {
     std::string out;
-    for (const char* text : {"1.5 in", "1,5 in", "1.234,5 in", "1 234.5 in", "1,234.5 in", "\u00BD in"}) {
+    for (const char* text :
+         {"1.5 in", "1,5 in", "1.234,5 in", "1 234.5 in", "1,234.5 in", "\u00BD in"}) {
       out += described(read_amount(text, dimension::length)) + "\n";
     }
     return out;
@@ -112,24 +117,33 @@ TEST_CASE("amounts are read the same") {
 }
 
 TEST_CASE("plans are read the same from YAML and from JSON") {
-  check_same([] { return beans() + fixtures::faults_of(beans()) + fixtures::faults_of("time: 1,5\nvent: 75\n"); });
   check_same([] {
-    const auto root = fixtures::root_of("{\"a\": 1.50, \"b\": 1e-3, \"c\": 12345678.9}", "plan.json");
-    return root.members[0].value.text + " " + root.members[1].value.text + " " + root.members[2].value.text;
+    return beans() + fixtures::faults_of(beans()) + fixtures::faults_of("time: 1,5\nvent: 75\n");
+  });
+  check_same([] {
+    const auto root =
+        fixtures::root_of("{\"a\": 1.50, \"b\": 1e-3, \"c\": 12345678.9}", "plan.json");
+    return root.members[0].value.text + " " + root.members[1].value.text + " " +
+           root.members[2].value.text;
   });
 }
 
 TEST_CASE("reports are written the same as JSON and as text") {
-  check_same([] { return jarproof::json_of({fixtures::judged(beans())}, jarproof::builtin_edition()); });
+  check_same(
+      [] { return jarproof::json_of({fixtures::judged(beans())}, jarproof::builtin_edition()); });
   check_same([] { return jarproof::json_line_of(fixtures::full_report()); });
-  check_same([] { return jarproof::text_of(fixtures::judged(beans()), jarproof::builtin_edition()); });
-  check_same([] { return jarproof::text_of(fixtures::full_report(), fixtures::small_edition, {60, true}); });
+  check_same(
+      [] { return jarproof::text_of(fixtures::judged(beans()), jarproof::builtin_edition()); });
+  check_same([] {
+    return jarproof::text_of(fixtures::full_report(), fixtures::small_edition, {60, true});
+  });
 }
 
 TEST_CASE("numbers are written the same") {
   check_same([] {
-    return jarproof::grouped(1'234'567) + jarproof::decimal_of_thousandths(1'250) + jarproof::altitude_text(4'600) +
-           jarproof::pressure_text(15) + jarproof::headspace_text(1'250) + jarproof::time_text(75);
+    return jarproof::grouped(1'234'567) + jarproof::decimal_of_thousandths(1'250) +
+           jarproof::altitude_text(4'600) + jarproof::pressure_text(15) +
+           jarproof::headspace_text(1'250) + jarproof::time_text(75);
   });
 }
 

@@ -71,7 +71,8 @@ TEST_CASE("pressures carry kPa, on a dial rounded up (NIST SP 811, B.8: 1 psi = 
   CHECK(pressure_text(15) == "15 psi (104 kPa)");
 }
 
-TEST_CASE("weights carry the kPa that are marked on them (NIST SP 811, B.8: 1 psi = 6.894 757 kPa)") {
+TEST_CASE(
+    "weights carry the kPa that are marked on them (NIST SP 811, B.8: 1 psi = 6.894 757 kPa)") {
   CHECK(pressure_text(5, "weighted") == "5 psi (34 kPa)");
   CHECK(pressure_text(10, "weighted") == "10 psi (69 kPa)");
   CHECK(pressure_text(15, "weighted") == "15 psi (103 kPa)");
@@ -81,7 +82,8 @@ TEST_CASE("the kPa that are printed for a dial are enough when they are read aga
   for (int psi = 1; psi <= 15; ++psi) {
     const std::string text = pressure_text(psi);
     const std::size_t open = text.find('(') + 1;
-    const amount_reading again = read_amount(text.substr(open, text.find(')') - open), dimension::pressure);
+    const amount_reading again =
+        read_amount(text.substr(open, text.find(')') - open), dimension::pressure);
     REQUIRE(again.ok());
     CHECK(again.value >= psi * micro_per_unit);
   }

@@ -27,29 +27,67 @@ struct keyed {
   std::string_view message = {};
 };
 
-constexpr keyed good_values[] = {
-    {"title", "Green beans, first picking"}, {"title", "\"7 quarts: beans\""}, {"lot", "2026-08-14-a"},
-    {"date", "2026-08-14"},       {"date", "2028-02-29"},  {"date", "2000-02-29"},
-    {"food", "green beans"},      {"form", "1-inch-pieces"}, {"as-published", "true"},
-    {"as-published", "No"},       {"ingredients", "[7 lb green beans, 7 tsp salt]"},
-    {"ingredients", "7 lb green beans"}, {"pack", "raw"},  {"pack", "HOT"},
-    {"jar", "pint"},              {"jar", "pint-and-half"}, {"jar", "12 oz"},
-    {"jar", "500 mL"},            {"jar", "1/2 pint"},     {"method", "pressure"},
-    {"method", "open-kettle"},    {"gauge", "dial"},       {"gauge", "Weighted"},
-    {"gauge-error", "+1 psi"},    {"gauge-error", "-7 kPa"}, {"gauge-error", "0 psi"},
-    {"pressure", "11 psi"},       {"pressure", "69 kPa"},  {"pressure", "0.7 bar"},
-    {"time", "75 min"},           {"time", "1 h 15 min"},  {"temperature", "182 F"},
-    {"temperature", "83 C"},      {"altitude", "4,600 ft"}, {"altitude", "260 m"},
-    {"altitude", "-10 ft"},       {"headspace", "1 1/4 in"}, {"headspace", "25 mm"},
-    {"vent", "10 min"},           {"heat-up", "20 min"},   {"water", "4 qt"},
-    {"water", "3.8 L"},           {"acid", "2 tbsp bottled lemon juice per quart"},
-    {"vinegar", "5 %"},           {"solids", "1/2"},       {"solids", "50 %"},
-    {"prepared", "[beans rehydrated, boiled 5 min]"},      {"prepared", "jars sterilized"},
-    {"held", "{for: 14 h, at: 38 F}"}, {"held", "{at: 4 C}"}, {"batch", "9 qt"},
-    {"batch", "8.5 L"},           {"jars", "9"},           {"jars", "9999"},
-    {"keep-back", "2 qt"},        {"keep-back", "0 qt"},   {"canner", "{quarts: 7, pints: 9, volume: 16 qt}"},
-    {"canner", "{volume: 15 L}"}, {"start", "14:30"},      {"start", "00:00"},
-    {"finish-by", "23:59"}};
+constexpr keyed good_values[] = {{"title", "Green beans, first picking"},
+                                 {"title", "\"7 quarts: beans\""},
+                                 {"lot", "2026-08-14-a"},
+                                 {"date", "2026-08-14"},
+                                 {"date", "2028-02-29"},
+                                 {"date", "2000-02-29"},
+                                 {"food", "green beans"},
+                                 {"form", "1-inch-pieces"},
+                                 {"as-published", "true"},
+                                 {"as-published", "No"},
+                                 {"ingredients", "[7 lb green beans, 7 tsp salt]"},
+                                 {"ingredients", "7 lb green beans"},
+                                 {"pack", "raw"},
+                                 {"pack", "HOT"},
+                                 {"jar", "pint"},
+                                 {"jar", "pint-and-half"},
+                                 {"jar", "12 oz"},
+                                 {"jar", "500 mL"},
+                                 {"jar", "1/2 pint"},
+                                 {"method", "pressure"},
+                                 {"method", "open-kettle"},
+                                 {"gauge", "dial"},
+                                 {"gauge", "Weighted"},
+                                 {"gauge-error", "+1 psi"},
+                                 {"gauge-error", "-7 kPa"},
+                                 {"gauge-error", "0 psi"},
+                                 {"pressure", "11 psi"},
+                                 {"pressure", "69 kPa"},
+                                 {"pressure", "0.7 bar"},
+                                 {"time", "75 min"},
+                                 {"time", "1 h 15 min"},
+                                 {"temperature", "182 F"},
+                                 {"temperature", "83 C"},
+                                 {"altitude", "4,600 ft"},
+                                 {"altitude", "260 m"},
+                                 {"altitude", "-10 ft"},
+                                 {"headspace", "1 1/4 in"},
+                                 {"headspace", "25 mm"},
+                                 {"vent", "10 min"},
+                                 {"heat-up", "20 min"},
+                                 {"water", "4 qt"},
+                                 {"water", "3.8 L"},
+                                 {"acid", "2 tbsp bottled lemon juice per quart"},
+                                 {"vinegar", "5 %"},
+                                 {"solids", "1/2"},
+                                 {"solids", "50 %"},
+                                 {"prepared", "[beans rehydrated, boiled 5 min]"},
+                                 {"prepared", "jars sterilized"},
+                                 {"held", "{for: 14 h, at: 38 F}"},
+                                 {"held", "{at: 4 C}"},
+                                 {"batch", "9 qt"},
+                                 {"batch", "8.5 L"},
+                                 {"jars", "9"},
+                                 {"jars", "9999"},
+                                 {"keep-back", "2 qt"},
+                                 {"keep-back", "0 qt"},
+                                 {"canner", "{quarts: 7, pints: 9, volume: 16 qt}"},
+                                 {"canner", "{volume: 15 L}"},
+                                 {"start", "14:30"},
+                                 {"start", "00:00"},
+                                 {"finish-by", "23:59"}};
 
 constexpr keyed bad_values[] = {
     {"title", "\"\"", "`title` takes one line of text"},
@@ -282,7 +320,8 @@ TEST_CASE("a jar in words that nobody knows is read, and then not accepted") {
     return jarproof::check(plan_from(text), rules).verdict;
   };
   REQUIRE(judged("pint") == jarproof::verdict::accepted);
-  for (const std::string_view jar : {"-1 pint", "12 stone", "1,5 pints", "1/0 pint", "big", "\u00BD", "pint pint"}) {
+  for (const std::string_view jar :
+       {"-1 pint", "12 stone", "1,5 pints", "1/0 pint", "big", "\u00BD", "pint pint"}) {
     CAPTURE(jar);
     CHECK(judged(jar) != jarproof::verdict::accepted);
   }
@@ -332,10 +371,10 @@ TEST_CASE("a misspelt key is answered with the nearest one") {
   struct slip {
     std::string_view written, meant;
   };
-  for (const slip& s :
-       {slip{"presure", "pressure"}, slip{"altitud", "altitude"}, slip{"gauge_error", "gauge-error"},
-        slip{"Food", "food"}, slip{"tiem", "time"}, slip{"ingredient", "ingredients"},
-        slip{"head space", "headspace"}, slip{"as published", "as-published"}}) {
+  for (const slip& s : {slip{"presure", "pressure"}, slip{"altitud", "altitude"},
+                        slip{"gauge_error", "gauge-error"}, slip{"Food", "food"},
+                        slip{"tiem", "time"}, slip{"ingredient", "ingredients"},
+                        slip{"head space", "headspace"}, slip{"as published", "as-published"}}) {
     CHECK(faults_of(std::string(s.written) + ": x\n") ==
           "1:1 " + std::string(s.written) + " | `" + std::string(s.written) +
               "` is no key of a plan | did you mean `" + std::string(s.meant) + "`?\n");
@@ -353,8 +392,10 @@ TEST_CASE("a key that is near none is answered with all keys") {
 TEST_CASE("the parts of a canner are checked like keys") {
   CHECK(faults_of("canner: {quart: 7, pints: 9 pints, volume: 16}\n") ==
         "1:10 canner.quart | `quart` is no key of `canner` | did you mean `quarts`?\n"
-        "1:27 canner.pints | `9 pints` is no count | write a whole number without a unit, such as `7`\n"
-        "1:44 canner.volume | `16` has no unit | write the unit: `16 qt` (oz, cup, pt, qt, gal, mL or L)\n");
+        "1:27 canner.pints | `9 pints` is no count | write a whole number without a unit, such as "
+        "`7`\n"
+        "1:44 canner.volume | `16` has no unit | write the unit: `16 qt` (oz, cup, pt, qt, gal, mL "
+        "or L)\n");
   CHECK(fault_places_of("canner:\n  quarts: 0\n  volume: 0 qt\n") ==
         "2:11 canner.quarts\n3:11 canner.volume\n");
   CHECK(begins(faults_of("canner: {makers-name: x}\n"),
@@ -394,7 +435,8 @@ TEST_CASE("quoted null is a word") {
 }
 
 TEST_CASE("ingredients as a list keep their lines") {
-  const plan p = plan_from("ingredients:\n  - 3 lb venison, cubed\n\n  # the rest\n  - \"2 cups onion: chopped\"\n");
+  const plan p = plan_from(
+      "ingredients:\n  - 3 lb venison, cubed\n\n  # the rest\n  - \"2 cups onion: chopped\"\n");
   REQUIRE(p.ingredients.size() == 2);
   CHECK(p.ingredients[0].text == "3 lb venison, cubed");
   CHECK(place_of(p.ingredients[0]) == "2:5");
@@ -403,13 +445,14 @@ TEST_CASE("ingredients as a list keep their lines") {
 }
 
 TEST_CASE("ingredients as a literal block keep their lines") {
-  const plan p = plan_from("food: soup\n"
-                           "ingredients: |\n"
-                           "  3 lb venison\n"
-                           "  \u00BD cup onion: chopped  \n"
-                           "\n"
-                           "    2 tsp salt # not too much\n"
-                           "pack: hot\n");
+  const plan p = plan_from(
+      "food: soup\n"
+      "ingredients: |\n"
+      "  3 lb venison\n"
+      "  \u00BD cup onion: chopped  \n"
+      "\n"
+      "    2 tsp salt # not too much\n"
+      "pack: hot\n");
   REQUIRE(p.ingredients.size() == 3);
   CHECK(p.ingredients[0].text == "3 lb venison");
   CHECK(place_of(p.ingredients[0]) == "3:3");
@@ -458,14 +501,16 @@ TEST_CASE("folded text is refused with the reason, for lists and for lines of te
   const std::string of_text =
       " | the lines of this text are folded into one, so its line ends are lost | "
       "write it on one line, or lines of a list under `|`\n";
-  for (const std::string_view written :
-       {">\n  beans\n  salt", ">-\n  beans", "beans\n  salt", "\"beans\n  salt\"", "'beans\n  salt'"}) {
+  for (const std::string_view written : {">\n  beans\n  salt", ">-\n  beans", "beans\n  salt",
+                                         "\"beans\n  salt\"", "'beans\n  salt'"}) {
     CHECK(faults_of("ingredients: " + std::string(written) + "\npack: raw\n") ==
           "1:14 ingredients" + of_list);
-    CHECK(faults_of("prepared: " + std::string(written) + "\npack: raw\n") == "1:11 prepared" + of_list);
+    CHECK(faults_of("prepared: " + std::string(written) + "\npack: raw\n") ==
+          "1:11 prepared" + of_list);
     CHECK(faults_of("acid: " + std::string(written) + "\npack: raw\n") == "1:7 acid" + of_text);
   }
-  CHECK(faults_of("ingredients:\n  - beans\n  - salt and\n    pepper\n") == "3:5 ingredients[2]" + of_text);
+  CHECK(faults_of("ingredients:\n  - beans\n  - salt and\n    pepper\n") ==
+        "3:5 ingredients[2]" + of_text);
 }
 
 TEST_CASE("a list inside a list, a map inside a list and several lines in one item are refused") {
@@ -488,7 +533,8 @@ TEST_CASE("blanks around a value do not count") {
 
 TEST_CASE("control characters that escapes would bring in are refused") {
   for (const std::string_view escape : {"\\e[31m", "\\r", "\\0", "\\x07", "\\u009b31m", "\\x7f"}) {
-    CHECK(fault_places_of("food: corn\ntitle: \"a" + std::string(escape) + "b\"\n") == "2:8 title\n");
+    CHECK(fault_places_of("food: corn\ntitle: \"a" + std::string(escape) + "b\"\n") ==
+          "2:8 title\n");
   }
 }
 
@@ -499,8 +545,9 @@ TEST_CASE("what is no map is no plan") {
   CHECK(faults_of("food:green beans\n") == "1:1" + no_plan);
   CHECK(faults_of("- food\n- pack\n") == "1:1" + no_plan);
   CHECK(faults_of("---\n~\n") == "2:1" + no_plan);
-  CHECK(faults_of("{}\n") == "1:1 | the plan is empty | write at least `food`, `pack`, `jar`, "
-                             "`method`, `time` and `altitude`\n");
+  CHECK(faults_of("{}\n") ==
+        "1:1 | the plan is empty | write at least `food`, `pack`, `jar`, "
+        "`method`, `time` and `altitude`\n");
 }
 
 TEST_CASE("a plan starts where its document does") {

@@ -59,7 +59,8 @@ bool plain(const std::string& text) {
     const auto byte = static_cast<unsigned char>(text[i]);
     if ((byte < 0x20 && byte != '\n') || byte == 0x7F) return false;
     // U+0080 to U+009F
-    if (byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0) return false;
+    if (byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0)
+      return false;
   }
   return true;
 }
@@ -99,18 +100,25 @@ std::vector<report> reports_of(std::string_view text, const jarproof::edition& r
 
 std::vector<std::string> many_plans(const jarproof::edition& rules) {
   std::vector<std::string> out = {
-      "food: corn\n", "food: moon dust\n", "pack: warm\npresure: 11\ntime: 85\n", "- a\n", "food: [\n",
+      "food: corn\n",
+      "food: moon dust\n",
+      "pack: warm\npresure: 11\ntime: 85\n",
+      "- a\n",
+      "food: [\n",
       "food: soup\nmethod: oven\npressure: 10 psi\naltitude: 12000 ft\n",
       "ingredients: [3 lb venison, 2 cups corn, 1 cup flour]\nmethod: pressure\n",
       "food: corn\nheld: {for: 5 h, at: 70 F}\ncanner: {quarts: 2}\nprepared: [thickened]\n"};
   for (const jarproof::process& p : rules.processes) {
     std::map<std::string, std::string> keys = fixtures::beans();
     keys["food"] = std::string(p.id);
-    keys["title"] = "A rather long title for one batch of " + std::string(p.title) + ", first picking";
+    keys["title"] =
+        "A rather long title for one batch of " + std::string(p.title) + ", first picking";
     out.push_back(fixtures::plan_text(keys));
     out.push_back(fixtures::plan_text(keys, {{"time", "200 min"}, {"gauge", ""}, {"pack", "hot"}}));
-    out.push_back(fixtures::plan_text(keys, {{"jar", "half-gallon"}, {"pressure", "69 kPa"}, {"headspace", "5 mm"}}));
-    out.push_back(fixtures::plan_text(keys, {{"altitude", ""}, {"jar", "500 mL"}, {"as-published", "true"}}));
+    out.push_back(fixtures::plan_text(
+        keys, {{"jar", "half-gallon"}, {"pressure", "69 kPa"}, {"headspace", "5 mm"}}));
+    out.push_back(
+        fixtures::plan_text(keys, {{"altitude", ""}, {"jar", "500 mL"}, {"as-published", "true"}}));
   }
   return out;
 }
@@ -124,9 +132,10 @@ TEST_CASE("the verdict stands first, in words") {
     verdict v;
     std::string_view word;
   };
-  for (const shown& s : {shown{verdict::accepted, "ACCEPTED"}, shown{verdict::rejected, "REJECTED"},
-                         shown{verdict::untested, "UNTESTED"}, shown{verdict::incomplete, "INCOMPLETE"},
-                         shown{verdict::unreadable, "UNREADABLE"}}) {
+  for (const shown& s :
+       {shown{verdict::accepted, "ACCEPTED"}, shown{verdict::rejected, "REJECTED"},
+        shown{verdict::untested, "UNTESTED"}, shown{verdict::incomplete, "INCOMPLETE"},
+        shown{verdict::unreadable, "UNREADABLE"}}) {
     const std::string text = text_of(bare_report(s.v), small_edition);
     CHECK(text.rfind(s.word, 0) == 0);
     CHECK(text.find("plan.yaml") != std::string::npos);
@@ -134,8 +143,8 @@ TEST_CASE("the verdict stands first, in words") {
 }
 
 TEST_CASE("no verdict says that a food is safe") {
-  for (const verdict v : {verdict::accepted, verdict::rejected, verdict::untested, verdict::incomplete,
-                          verdict::unreadable}) {
+  for (const verdict v : {verdict::accepted, verdict::rejected, verdict::untested,
+                          verdict::incomplete, verdict::unreadable}) {
     const std::string text = text_of(bare_report(v), small_edition);
     CHECK(text.find("safe") == std::string::npos);
     CHECK(text.find("Safe") == std::string::npos);
@@ -155,8 +164,9 @@ TEST_CASE("a finding tells its check, its place, what, why and what to do") {
 
 TEST_CASE("the process is told in numbers, for both gauges") {
   const std::string text = text_of(full_report(), small_edition, text_style{1'000, false});
-  for (const std::string_view part : {"Made-up beans", "4,600 ft (1,402 m)", "pint", "hot pack", "15 psi",
-                                      "13 psi", "75 min (1 h 15 min)", "1 1/4 in (32 mm)", "10 min"}) {
+  for (const std::string_view part :
+       {"Made-up beans", "4,600 ft (1,402 m)", "pint", "hot pack", "15 psi", "13 psi",
+        "75 min (1 h 15 min)", "1 1/4 in (32 mm)", "10 min"}) {
     CAPTURE(part);
     CHECK(text.find(part) != std::string::npos);
   }
@@ -216,7 +226,8 @@ TEST_CASE("width counts characters, not bytes") {
   const std::string text = text_of(r, small_edition);
   CHECK(too_wide(text) == "");
   std::size_t widest = 0;
-  for (const std::string& line : lines_of(text)) widest = std::max(widest, jarproof::detail::characters(line));
+  for (const std::string& line : lines_of(text))
+    widest = std::max(widest, jarproof::detail::characters(line));
   CHECK(widest > 54);
 }
 
@@ -257,9 +268,10 @@ TEST_CASE("without colour there is no escape code, with colour every one is clos
 TEST_CASE("what a plan says cannot steer the terminal") {
   const jarproof::edition& rules = fixtures::loaded_edition();
   for (const std::string_view plan :
-       {"food: corn\ntitle: \"\\e[2J\\e[32mACCEPTED\"\n", "food: \"a\\rACCEPTED\"\n", "food: \"a\\u009b2Jb\"\n",
-        "\"\\e[2Jfood\": corn\n", "food: corn\nacid: \"\\x07\\b\\b\"\n", "time: \"\\e[1A 5\"\n",
-        "canner: {\"\\e[1A\": 7}\n", "food: \x1b[2J\n", "food: corn\nprepared: [\"\\x7f\"]\n",
+       {"food: corn\ntitle: \"\\e[2J\\e[32mACCEPTED\"\n", "food: \"a\\rACCEPTED\"\n",
+        "food: \"a\\u009b2Jb\"\n", "\"\\e[2Jfood\": corn\n", "food: corn\nacid: \"\\x07\\b\\b\"\n",
+        "time: \"\\e[1A 5\"\n", "canner: {\"\\e[1A\": 7}\n", "food: \x1b[2J\n",
+        "food: corn\nprepared: [\"\\x7f\"]\n",
         "food: corn\nfood: corn\n\"\\e[2J\": x\n\"\\e[2J\": y\n"}) {
     CAPTURE(plan);
     for (const report& r : reports_of(plan, rules)) CHECK(plain(text_of(r, rules)));
@@ -272,14 +284,17 @@ TEST_CASE("the same report gives the same bytes as text") {
     const auto once = reports_of(plan, rules);
     const auto again = reports_of(plan, rules);
     REQUIRE(once.size() == again.size());
-    for (std::size_t i = 0; i < once.size(); ++i) CHECK(text_of(once[i], rules) == text_of(again[i], rules));
+    for (std::size_t i = 0; i < once.size(); ++i)
+      CHECK(text_of(once[i], rules) == text_of(again[i], rules));
   }
 }
 
 TEST_CASE("what is unreadable shows every mistake with its place and what to write") {
-  const std::string text = text_of(reports_of("pack: warm\ntime: 85\n", small_edition).front(), small_edition);
-  for (const std::string_view part : {"plan.yaml:1:7 (pack)", "`warm` is no pack", "write raw or hot",
-                                      "plan.yaml:2:7 (time)", "`85` has no unit", "`85 min`"}) {
+  const std::string text =
+      text_of(reports_of("pack: warm\ntime: 85\n", small_edition).front(), small_edition);
+  for (const std::string_view part :
+       {"plan.yaml:1:7 (pack)", "`warm` is no pack", "write raw or hot", "plan.yaml:2:7 (time)",
+        "`85` has no unit", "`85 min`"}) {
     CAPTURE(part);
     CHECK(text.find(part) != std::string::npos);
   }
@@ -295,7 +310,8 @@ TEST_CASE("the caution names the edition and its version") {
 TEST_CASE("every food's tables and every check's page are narrow and plain") {
   const jarproof::edition& rules = fixtures::loaded_edition();
   for (const jarproof::process& p : rules.processes) {
-    for (const std::optional<int> altitude : {std::optional<int>(), std::optional<int>(4'600), std::optional<int>(12'000)}) {
+    for (const std::optional<int> altitude :
+         {std::optional<int>(), std::optional<int>(4'600), std::optional<int>(12'000)}) {
       const std::string text = jarproof::find_text(p, rules, altitude);
       CHECK(too_wide(text) == "");
       CHECK(plain(text));

@@ -148,9 +148,12 @@ TEST_CASE("an empty text holds no document") {
 }
 
 TEST_CASE("a byte order mark does not move the first line") {
-  const node root = root_of("\xEF\xBB\xBF" "food: corn\n");
+  const node root = root_of(
+      "\xEF\xBB\xBF"
+      "food: corn\n");
   CHECK(place_of(root.members[0].value) == "1:7");
-  CHECK(fault_places_of("\xEF\xBB\xBF" "pack: warm\n") == "1:7 pack\n");
+  CHECK(fault_places_of("\xEF\xBB\xBF"
+                        "pack: warm\n") == "1:7 pack\n");
 }
 
 TEST_CASE("lines may end with CR LF") {
@@ -228,7 +231,8 @@ TEST_CASE("anchors and tags on maps, lists, keys and nothing are refused") {
         "food: ! corn\n", "food: !!binary Y29ybg==\n"}) {
     const std::string faults = faults_of(text);
     CAPTURE(text);
-    CHECK((faults.find("an anchor") != std::string::npos || faults.find("a tag") != std::string::npos));
+    CHECK((faults.find("an anchor") != std::string::npos ||
+           faults.find("a tag") != std::string::npos));
   }
 }
 
@@ -250,7 +254,8 @@ TEST_CASE("aliases inside aliases do not grow") {
 }
 
 TEST_CASE("a key must be a word") {
-  for (const std::string_view text : {"[a]: b\n", "{a: b}: c\n", "? [a]\n: b\n", ": b\n", "~: b\n"}) {
+  for (const std::string_view text :
+       {"[a]: b\n", "{a: b}: c\n", "? [a]\n: b\n", ": b\n", "~: b\n"}) {
     CAPTURE(text);
     CHECK(faults_of(text).find("a key must be a word") != std::string::npos);
   }
@@ -258,7 +263,8 @@ TEST_CASE("a key must be a word") {
 
 TEST_CASE("sixteen levels are read, one more is refused") {
   const std::string deep = "title: " + repeated("[", 15) + repeated("]", 15) + "\n";
-  CHECK(faults_of(deep) == "1:8 title | `title` takes one value | write `title: Green beans, first picking`\n");
+  CHECK(faults_of(deep) ==
+        "1:8 title | `title` takes one value | write `title: Green beans, first picking`\n");
   CHECK(begins(faults_of("title: " + repeated("[", 16) + repeated("]", 16) + "\n"),
                "1:23 | the nesting is deeper than 16 levels | a plan needs two levels at most\n"));
 }
@@ -279,8 +285,8 @@ TEST_CASE("a bracket or brace that is not closed") {
   const std::string message = " | a bracket or brace is not closed | close it with `]` or `}`\n";
   for (const std::string_view text :
        {"food: corn\nprepared: [a, b\n", "food: corn\nprepared: [a, b\njar: pint\n",
-        "food: corn\nheld: {for: 1 h\n", "food: corn\nheld: {for: 1 h\npack: raw\n", "{food: corn\n",
-        "food: corn\nprepared: [a, b"}) {
+        "food: corn\nheld: {for: 1 h\n", "food: corn\nheld: {for: 1 h\npack: raw\n",
+        "{food: corn\n", "food: corn\nprepared: [a, b"}) {
     CAPTURE(text);
     CHECK(faults_of(text).find(message) != std::string::npos);
   }
@@ -303,8 +309,9 @@ TEST_CASE("text behind a closing quote is not called wrong indentation") {
 }
 
 TEST_CASE("a second colon in a line") {
-  CHECK(faults_of("food: corn\ntitle: note: sweet\n") ==
-        "2:12 | a second `: ` stands in this line | put the text after the first colon in quotes\n");
+  CHECK(
+      faults_of("food: corn\ntitle: note: sweet\n") ==
+      "2:12 | a second `: ` stands in this line | put the text after the first colon in quotes\n");
 }
 
 TEST_CASE("wrong indentation") {
@@ -320,7 +327,8 @@ TEST_CASE("a line that is indented further than the keys above it is called that
   const std::string deeper = faults_of("food: corn\n pack: raw\njar: pint\n");
   CHECK(begins(deeper, "2:"));
   CHECK(deeper.find("is indented otherwise") != std::string::npos);
-  CHECK(faults_of("canner:\n  quarts: 7\n   pints: 9\n").find("is indented otherwise") != std::string::npos);
+  CHECK(faults_of("canner:\n  quarts: 7\n   pints: 9\n").find("is indented otherwise") !=
+        std::string::npos);
 }
 
 TEST_CASE("a colon without a blank is found on its own line") {
@@ -328,8 +336,9 @@ TEST_CASE("a colon without a blank is found on its own line") {
 }
 
 TEST_CASE("characters that YAML keeps for itself are refused") {
-  for (const std::string_view text : {"title: @home\n", "title: `home`\n", "title: %5\n", "food: ]\n",
-                                      "food: [corn]]\n", "food: corn\n}\n", "title: \"a\\qb\"\n"}) {
+  for (const std::string_view text :
+       {"title: @home\n", "title: `home`\n", "title: %5\n", "food: ]\n", "food: [corn]]\n",
+        "food: corn\n}\n", "title: \"a\\qb\"\n"}) {
     CAPTURE(text);
     CHECK(begins(faults_of(text), text.find('\n') + 1 == text.size() ? "1:" : "2:"));
   }
@@ -343,7 +352,8 @@ TEST_CASE("one MiB is read and one byte more is refused") {
   text += "\n";
   REQUIRE(text.size() == one_mib);
   CHECK(faults_of(text) == "");
-  CHECK(faults_of(text + "\n") == "1:1 | the text is larger than 1 MiB | split it into several files\n");
+  CHECK(faults_of(text + "\n") ==
+        "1:1 | the text is larger than 1 MiB | split it into several files\n");
 }
 
 TEST_CASE("the time to read one long line grows with its length, not with its square") {
@@ -369,9 +379,10 @@ TEST_CASE("a comma where a document should begin ends the reading") {
 
 TEST_CASE("whatever the bytes, reading ends with documents or with reasons") {
   constexpr std::string_view parts[] = {
-      "food", ": ",  ":",  "\n",  " ",  "  ", "- ", "-",   "[",    "]",    "{",  "}",   "\"", "'",
-      "|",    ">",   "&a", "*a",  "!t", "!!", "#",  "---\n", "...\n", "%",  "?",  "\t", "\r", "\\", "~",
-      "\u00BD", "\xC2", "<<", "@", "corn", "\xEF\xBB\xBF", "2\n", "|2\n", "\0"sv};
+      ",",   "food", ": ",  ":",  "\n", " ",  "  ",     "- ",   "-",  "[", "]",     "{",
+      "}",   "\"",   "'",   "|",  ">",  "&a", "*a",     "!t",   "!!", "#", "---\n", "...\n",
+      "%",   "?",    "\t",  "\r", "\\", "~",  "\u00BD", "\xC2", "<<", "@", "corn",  "\xEF\xBB\xBF",
+      "2\n", "|2\n", "\0"sv};
   std::uint32_t state = 2015;  // a fixed walk through the parts, the same in every run
   const auto next = [&](std::size_t below) {
     state = state * 1'664'525 + 1'013'904'223;

@@ -30,8 +30,9 @@ struct node {
   bool faulty = false;  ///< a fault of the document stands here; nothing more is to be said
   std::string text;     ///< of a scalar
   int line = 0;
-  int column = 0;               ///< in characters
-  std::string path;             ///< keys from the root, such as `canner.quarts` or `prepared[2]`
+  int column = 0;       ///< in characters
+  int text_column = 0;  ///< of a literal block: where its lines begin, from the line below on
+  std::string path;     ///< keys from the root, such as `canner.quarts` or `prepared[2]`
   std::vector<member> members;  ///< of a map, in the order of the text
   std::vector<node> items;      ///< of a sequence
 };

@@ -97,12 +97,18 @@ class plan_reader {
       return std::nullopt;
     }
     const std::string plain(trim(value.text));
+    if (has_control(plain)) {
+      fault(value, "a control character stands in the text", "delete it");
+      return std::nullopt;
+    }
     if (plain.empty() || plain.find('\n') != std::string::npos) {
       fault(value, "`" + std::string(key) + "` takes one line of text",
             "write `" + example_of(key) + "`");
       return std::nullopt;
     }
-    return word{{}, plain, value.line, value.column};
+    // The text of a literal block begins on the line after the `|`.
+    const bool below = value.style == scalar_style::literal && value.line > 0;
+    return word{{}, plain, value.line + (below ? 1 : 0), below ? value.text_column : value.column};
   }
 
   [[nodiscard]] std::optional<quantity> measure(const node& value, std::string_view key,
@@ -223,9 +229,14 @@ class plan_reader {
         const std::size_t end = rest.find('\n');
         const std::string_view one = rest.substr(0, end);
         if (line > 0) ++line;
+        if (has_control(one)) {
+          fault(value, "a control character stands in the text", "delete it");
+          return {};
+        }
         if (!trim(one).empty()) {
           const auto indent = static_cast<int>(one.find_first_not_of(" \t"));
-          out.push_back({{}, std::string(trim(one)), line, line > 0 ? value.column + indent : 0});
+          out.push_back(
+              {{}, std::string(trim(one)), line, line > 0 ? value.text_column + indent : 0});
         }
         rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
       }
@@ -310,7 +321,10 @@ class plan_reader {
     const bool has_word =
         plan_.jar->text.find_first_not_of("+-.,/0123456789 ") != std::string::npos;
     if (r.ok()) fault(value, "the jar is empty", "write `jar: pint`");
-    if (!r.ok() && !has_word) fault(value, r.message, r.write);
+    if (!r.ok() && !has_word) {
+      fault(value, r.message,
+            "write the unit: `" + plan_.jar->text + " oz` (oz, cup, pt, qt, gal, mL or L)");
+    }
   }
 
   void read_held(const node& value) {

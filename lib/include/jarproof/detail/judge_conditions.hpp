@@ -287,14 +287,14 @@ inline void judge_longest_part(judging& j, const process& frame, const word& lin
   const jar_minutes* mixed = listed_jar(j.rules, frame.tables[0], *volume);
   if (mixed == nullptr || (alone != nullptr && alone->minutes[0] <= mixed->minutes[0])) return;
   const std::string name(foods.front()->title);
-  j.say(
-      "other-position", place_of("ingredients", line),
-      {line.text,
-       {},
-       alone == nullptr ? "Canned alone, " + name + " has no process in this jar size."
-                        : "Canned alone, " + name + " takes " + time_text(alone->minutes[0]) + ".",
-       {},
-       {}});
+  j.say("other-position", place_of("ingredients", line),
+        {line.text,
+         {},
+         alone == nullptr
+             ? "The table for " + name + " alone has no jar of this size."
+             : "The table for " + name + " alone has " + time_text(alone->minutes[0]) + ".",
+         {},
+         {}});
 }
 
 /// Ingredients of a frame: each must be one of the foods that it may hold, whatever its name means.

@@ -128,6 +128,54 @@ template <class Words>
   return std::string_view::npos;
 }
 
+/// Length of the control character at the front of `text`, or 0: U+0000 to U+001F, U+007F, and
+/// U+0080 to U+009F, which some terminals obey.
+[[nodiscard]] constexpr std::size_t control_length(std::string_view text) noexcept {
+  const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(text[at]); };
+  if (text.empty()) return 0;
+  if (byte(0) < 0x20 || byte(0) == 0x7F) return 1;
+  const bool high = text.size() > 1 && byte(0) == 0xC2 && byte(1) >= 0x80 && byte(1) <= 0x9F;
+  return high ? 2 : 0;
+}
+
+/// True where a control character other than a line end stands in `text`.
+[[nodiscard]] constexpr bool has_control(std::string_view text) noexcept {
+  for (; !text.empty(); text.remove_prefix(1)) {
+    if (text.front() != '\n' && control_length(text) > 0) return true;
+  }
+  return false;
+}
+
+/// `text` as valid UTF-8: bytes that are none become U+FFFD.
+[[nodiscard]] inline std::string valid_utf8(std::string_view text) {
+  std::string out;
+  for (std::size_t bad = invalid_utf8(text); bad != std::string_view::npos;
+       bad = invalid_utf8(text)) {
+    out += text.substr(0, bad);
+    out += "\xEF\xBF\xBD";
+    text.remove_prefix(bad + 1);
+  }
+  return out += text;
+}
+
+/// `text` as it may be shown on a terminal: control characters become U+FFFD.
+[[nodiscard]] inline std::string printable(std::string_view text) {
+  const std::string valid = valid_utf8(text);
+  std::string_view rest = valid;
+  std::string out;
+  while (!rest.empty()) {
+    const std::size_t control = rest.front() == '\n' ? 0 : control_length(rest);
+    if (control == 0) {
+      out += rest.front();
+      rest.remove_prefix(1);
+    } else {
+      out += "\xEF\xBF\xBD";
+      rest.remove_prefix(control);
+    }
+  }
+  return out;
+}
+
 /// Characters of valid UTF-8 (code points).
 [[nodiscard]] constexpr std::size_t characters(std::string_view text) noexcept {
   std::size_t count = 0;

@@ -11,6 +11,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/words.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/format/numbers.hpp"
 #include "jarproof/report.hpp"
@@ -96,7 +97,8 @@ class json_writer {
   void string(std::string_view value) {
     constexpr std::string_view hex = "0123456789abcdef";
     out_ += '"';
-    for (const char c : value) {
+    const std::string valid = valid_utf8(value);
+    for (const char c : valid) {
       const auto byte = static_cast<unsigned char>(c);
       if (c == '"' || c == '\\') {
         out_ += '\\';

@@ -35,7 +35,9 @@ class text_writer {
 
   /// A paragraph, wrapped; `first` begins its first line and `indent` blanks the others. A word
   /// that is longer than the line stands on a line of its own.
-  void paragraph(std::string_view text, std::string_view first = "", std::size_t indent = 0) {
+  void paragraph(std::string_view written, std::string_view first = "", std::size_t indent = 0) {
+    const std::string shown = printable(written);
+    std::string_view text = shown;
     std::string line(first);
     std::size_t used = characters(first);
     bool fresh = true;
@@ -74,7 +76,7 @@ class text_writer {
   void row(std::string_view name, std::string_view value) {
     constexpr std::size_t value_column = 13;
     std::string first = "  " + std::string(name);
-    while (first.size() < value_column) first += ' ';
+    first.resize(std::max(value_column, first.size() + 1), ' ');
     paragraph(value, first, value_column);
   }
 
