@@ -1,0 +1,278 @@
+// Strict reading of the values of a plan: each mistake is reported with its place.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/detail/words.hpp"
+#include "jarproof/document.hpp"
+#include "jarproof/keys.hpp"
+#include "jarproof/plan.hpp"
+#include "jarproof/quantity.hpp"
+#include "jarproof/result.hpp"
+
+namespace jarproof::detail {
+
+/// What the reader of plans builds on. A value that cannot be read is reported and stands in as
+/// nothing, so that one mistake gives one message.
+class plan_values {
+ protected:
+  explicit plan_values(const document& source) : source_(source) {}
+
+  const document& source_;
+  problems errors_;
+
+  void fault(const node& at, std::string message, std::string write) {
+    errors_.push_back(
+        {source_.name, at.line, at.column, at.path, std::move(message), std::move(write)});
+  }
+
+  void unknown_key(const member& m, const std::string& path, const std::string& near,
+                   const std::string& keys, std::string_view of = "a plan") {
+    std::string write = near.empty() ? "use one of: " + keys : "did you mean `" + near + "`?";
+    errors_.push_back({source_.name, m.line, m.column, path,
+                       "`" + m.key + "` is no key of " + std::string(of), std::move(write)});
+  }
+
+  [[nodiscard]] static std::string example_of(std::string_view key) {
+    const plan_key* known = find_key(key);
+    return known == nullptr ? std::string(key)
+                            : std::string(key) + ": " + std::string(known->example);
+  }
+
+  /// One line of text, not empty.
+  [[nodiscard]] std::optional<word> text(const node& value, std::string_view key) {
+    if (value.faulty) return std::nullopt;
+    if (value.kind == node_kind::null) {
+      fault(value, "`" + std::string(key) + "` has no value",
+            "write `" + example_of(key) + "` or leave the key out");
+      return std::nullopt;
+    }
+    if (value.kind != node_kind::scalar) {
+      fault(value, "`" + std::string(key) + "` takes one value", "write `" + example_of(key) + "`");
+      return std::nullopt;
+    }
+    if (value.style == scalar_style::folded) {
+      fault(value, "the lines of this text are folded into one, so its line ends are lost",
+            "write it on one line, or lines of a list under `|`");
+      return std::nullopt;
+    }
+    const std::string plain(trim(value.text));
+    if (has_control(plain)) {
+      fault(value, "a control character stands in the text", "delete it");
+      return std::nullopt;
+    }
+    if (plain.empty() || plain.find('\n') != std::string::npos) {
+      fault(value, "`" + std::string(key) + "` takes one line of text",
+            "write `" + example_of(key) + "`");
+      return std::nullopt;
+    }
+    // The text of a literal block begins on the line after the `|`.
+    const bool below = value.style == scalar_style::literal && value.line > 0;
+    return word{{}, plain, value.line + (below ? 1 : 0), below ? value.text_column : value.column};
+  }
+
+  [[nodiscard]] std::optional<quantity> measure(const node& value, std::string_view key,
+                                                dimension d, rounding direction = rounding::down) {
+    const std::optional<word> written = text(value, key);
+    if (!written) return std::nullopt;
+    const amount_reading r = read_amount(written->text, d, direction);
+    if (!r.ok()) {
+      fault(value, r.message, r.write);
+      return std::nullopt;
+    }
+    return quantity{{r.value, r.metric}, written->text, value.line, value.column};
+  }
+
+  /// An amount that cannot be below zero and, where `positive`, not zero either.
+  [[nodiscard]] std::optional<quantity> positive(const node& value, std::string_view key,
+                                                 dimension d) {
+    std::optional<quantity> q = measure(value, key, d);
+    if (q && q->value.value <= 0) {
+      fault(value, "`" + q->text + "` is not above zero", "write `" + example_of(key) + "`");
+      return std::nullopt;
+    }
+    return q;
+  }
+
+  [[nodiscard]] std::optional<word> one_of(const node& value, std::string_view key,
+                                           std::initializer_list<std::string_view> words) {
+    std::optional<word> written = text(value, key);
+    if (!written) return std::nullopt;
+    const std::string plain = folded(written->text);
+    for (const std::string_view w : words) {
+      if (plain == w) {
+        written->text = std::string(w);
+        return written;
+      }
+    }
+    fault(value, "`" + written->text + "` is no " + std::string(key), "write " + joined(words));
+    return std::nullopt;
+  }
+
+  [[nodiscard]] std::optional<said<int>> count(const node& value, std::string_view key) {
+    const std::optional<word> written = text(value, key);
+    if (!written) return std::nullopt;
+    int number = 0;
+    bool digits = written->text.size() <= 4;
+    for (const char c : written->text) {
+      digits = digits && is_digit(c);
+      if (digits) number = number * 10 + (c - '0');
+    }
+    if (!digits || number == 0 || (written->text.front() == '0')) {
+      fault(value, "`" + written->text + "` is no count",
+            "write a whole number without a unit, such as `7`");
+      return std::nullopt;
+    }
+    return said<int>{number, written->text, value.line, value.column};
+  }
+
+  [[nodiscard]] std::optional<word> date(const node& value) {
+    const std::optional<word> written = text(value, "date");
+    if (!written) return std::nullopt;
+    const std::string& t = written->text;
+    bool good = t.size() == 10 && t[4] == '-' && t[7] == '-';
+    for (std::size_t i = 0; good && i < t.size(); ++i) good = i == 4 || i == 7 || is_digit(t[i]);
+    if (good) {
+      const int year = std::stoi(t.substr(0, 4));
+      const int month = std::stoi(t.substr(5, 2));
+      const int day = std::stoi(t.substr(8, 2));
+      const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+      const int days[] = {31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+      good = month >= 1 && month <= 12 && day >= 1 && day <= days[month - 1];
+    }
+    if (!good) {
+      fault(value, "`" + t + "` is no date", "write year, month and day, such as `2026-08-14`");
+      return std::nullopt;
+    }
+    return written;
+  }
+
+  [[nodiscard]] std::optional<word> clock(const node& value, std::string_view key) {
+    const std::optional<word> written = text(value, key);
+    if (!written) return std::nullopt;
+    const std::string& t = written->text;
+    const bool good = t.size() == 5 && t[2] == ':' && is_digit(t[0]) && is_digit(t[1]) &&
+                      is_digit(t[3]) && is_digit(t[4]) && std::stoi(t.substr(0, 2)) < 24 &&
+                      std::stoi(t.substr(3, 2)) < 60;
+    if (!good) {
+      fault(value, "`" + t + "` is no time of day", "write hours and minutes, such as `14:30`");
+      return std::nullopt;
+    }
+    return written;
+  }
+
+  /// A list of lines: a sequence, or one literal block with a line each.
+  [[nodiscard]] std::vector<word> lines(const node& value, std::string_view key) {
+    std::vector<word> out;
+    if (value.kind == node_kind::map) {
+      fault(value, "`" + std::string(key) + "` takes a list", "write `" + example_of(key) + "`");
+      return out;
+    }
+    if (value.kind == node_kind::sequence) {
+      for (const node& item : value.items) {
+        if (std::optional<word> line = text(item, key)) out.push_back(std::move(*line));
+      }
+      if (value.items.empty())
+        fault(value, "`" + std::string(key) + "` is empty",
+              "write `" + example_of(key) + "` or leave the key out");
+      return out;
+    }
+    if (value.kind == node_kind::scalar && value.style == scalar_style::folded) {
+      fault(value, "folded text joins the lines, so two ingredients would become one",
+            "put `|` instead of `>` after the key, and every line on a line of its own");
+      return out;
+    }
+    if (value.kind == node_kind::scalar && value.style == scalar_style::literal) {
+      int line = value.line;
+      std::string_view rest = value.text;
+      while (!rest.empty()) {
+        const std::size_t end = rest.find('\n');
+        const std::string_view one = rest.substr(0, end);
+        if (line > 0) ++line;
+        if (has_control(one)) {
+          fault(value, "a control character stands in the text", "delete it");
+          return {};
+        }
+        if (!trim(one).empty()) {
+          const auto indent = static_cast<int>(one.find_first_not_of(" \t"));
+          out.push_back(
+              {{}, std::string(trim(one)), line, line > 0 ? value.text_column + indent : 0});
+        }
+        rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
+      }
+      if (out.empty())
+        fault(value, "`" + std::string(key) + "` is empty",
+              "write `" + example_of(key) + "` or leave the key out");
+      return out;
+    }
+    if (std::optional<word> single = text(value, key)) out.push_back(std::move(*single));
+    return out;
+  }
+
+  /// `peeled, drained` in one line are two words; no word of the list holds a comma.
+  [[nodiscard]] static std::vector<word> split(const std::vector<word>& lines) {
+    std::vector<word> out;
+    for (const word& line : lines) {
+      std::string_view rest = line.text;
+      int column = line.column;
+      while (true) {
+        const std::size_t comma = rest.find(',');
+        const std::string_view one = rest.substr(0, comma);
+        const std::size_t blanks = one.size() - trim(one).size();
+        const int at =
+            line.column == 0
+                ? 0
+                : column + static_cast<int>(one.empty() ? 0
+                                            : one.find_first_not_of(' ') == std::string_view::npos
+                                                ? blanks
+                                                : one.find_first_not_of(' '));
+        if (!trim(one).empty()) out.push_back({{}, std::string(trim(one)), line.line, at});
+        if (comma == std::string_view::npos) break;
+        column += static_cast<int>(characters(one)) + 1;
+        rest.remove_prefix(comma + 1);
+      }
+    }
+    return out;
+  }
+
+  [[nodiscard]] std::optional<said<bool>> yes_or_no(const node& value, std::string_view key) {
+    const std::optional<word> written = text(value, key);
+    if (!written) return std::nullopt;
+    const std::string plain = folded(written->text);
+    if (plain != "true" && plain != "false" && plain != "yes" && plain != "no") {
+      fault(value, "`" + written->text + "` is neither true nor false",
+            "write `" + example_of(key) + "`");
+      return std::nullopt;
+    }
+    return said<bool>{plain == "true" || plain == "yes", written->text, value.line, value.column};
+  }
+
+  /// The members of a small map such as `canner`; unknown keys are errors.
+  template <class Each>
+  void small_map(const node& value, std::string_view key,
+                 std::initializer_list<std::string_view> keys, Each&& each) {
+    if (value.kind != node_kind::map || value.members.empty()) {
+      fault(value, "`" + std::string(key) + "` takes its parts in braces",
+            "write `" + example_of(key) + "`");
+      return;
+    }
+    for (const member& m : value.members) {
+      bool known = false;
+      for (const std::string_view k : keys) known = known || m.key == k;
+      if (known) {
+        each(m);
+      } else {
+        unknown_key(m, m.value.path, nearest(m.key, keys), joined(keys, "and"),
+                    "`" + std::string(key) + "`");
+      }
+    }
+  }
+};
+
+}  // namespace jarproof::detail

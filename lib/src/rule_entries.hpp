@@ -1,0 +1,371 @@
+// From the values of rule files to the entries of an edition.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <vector>
+
+#include "jarproof/detail/findings.hpp"
+#include "rule_reader.hpp"
+
+namespace jarproof {
+
+/// One function for each kind of entry. What an entry refers to is checked when all files are read.
+class rule_entries : public rule_reader {
+ protected:
+  static constexpr std::string_view unknown_gauge = "unknown";  // reported where it stands
+
+  void read_edition(const node& root) {
+    only(root, {"name", "version", "scope", "caution"});
+    edition_.name = text(root, "name");
+    edition_.version = text(root, "version");
+    edition_.scope = text(root, "scope");
+    edition_.caution = text(root, "caution");
+  }
+
+  [[nodiscard]] source read_source(const node& n) {
+    only(n, {"id", "title", "publisher", "edition", "url"});
+    return {text(n, "id"), text(n, "title"), text(n, "publisher"), text(n, "edition", false),
+            text(n, "url", false)};
+  }
+
+  void read_altitude(const node& root) {
+    only(root, {"highest_ft", "bands"});
+    edition_.highest_ft = number(root, "highest_ft", 1000, 15000);
+    edition_.bands = entries<band_set>(root, "bands", &rule_entries::read_bands, false);
+  }
+
+  [[nodiscard]] band_set read_bands(const node& n) {
+    only(n, {"id", "title", "gauge", "steps", "sources"});
+    band_set out;
+    out.id = text(n, "id");
+    out.title = text(n, "title");
+    out.gauge = one_of(n, "gauge", {"dial", "weighted"}, false);
+    if (out.gauge.empty() && find(n, "gauge") != nullptr) out.gauge = unknown_gauge;
+    out.sources = citations(n, true);
+    std::vector<altitude_step> steps;
+    constexpr int open_end = -1;
+    constexpr int unknown =
+        -2;  // after a band that is wrong itself, nothing is said about the next
+    int next = 0;
+    for (const node& s : items(n, "steps", true)) {
+      only(s, {"from_ft", "through_ft", "psi", "says", "sources"});
+      const std::size_t errors_before = errors_.size();
+      altitude_step step;
+      step.from_ft = number(s, "from_ft", 0, 15000);
+      step.through_ft = number(s, "through_ft", 1, 15000, false);
+      step.psi = number(s, "psi", 1, 15, !out.gauge.empty());
+      step.says = text(s, "says", false);
+      step.sources = citations(s, false);
+      steps.push_back(step);
+      if (errors_.size() != errors_before) {
+        next = unknown;
+      } else if (step.through_ft != 0 && step.through_ft < step.from_ft) {
+        fault(s, "the band ends before it begins", "swap the ends");
+        next = unknown;
+      } else {
+        if (next == open_end) {
+          fault(s, "a band stands after one without an upper end",
+                "give the band before it a `through_ft`");
+        } else if (next != unknown && step.from_ft != next) {
+          fault(s,
+                step.from_ft > next ? "a gap lies before this band"
+                                    : "this band overlaps the one before it",
+                "write `from_ft: " + std::to_string(next) + "`");
+        }
+        next = step.through_ft == 0 ? open_end : step.through_ft + 1;
+      }
+    }
+    out.steps = storage_.keep(std::move(steps));
+    return out;
+  }
+
+  void read_jars(const node& root) {
+    only(root, {"metric_says", "jars"});
+    edition_.metric_jar_says = text(root, "metric_says");
+    edition_.jars = entries<jar_size>(root, "jars", &rule_entries::read_jar, false);
+    const node* jars = find(root, "jars");
+    for (std::size_t i = 1; i < edition_.jars.size(); ++i) {
+      const int before = edition_.jars[i - 1].volume_floz;
+      if (before == 0 || edition_.jars[i].volume_floz == 0) continue;  // reported already
+      if (edition_.jars[i].volume_floz <= before) {
+        fault(jars->items[i], "this jar is not larger than the one before it",
+              "list jars from small to large");
+      }
+    }
+  }
+
+  [[nodiscard]] jar_size read_jar(const node& n) {
+    only(n, {"id", "title", "volume_floz", "names", "limit", "sources"});
+    return {text(n, "id"),     text(n, "title"),        number(n, "volume_floz", 1, 256),
+            words(n, "names"), text(n, "limit", false), citations(n, true)};
+  }
+
+  [[nodiscard]] method read_method(const node& n) {
+    only(n, {"id", "title", "names", "accepted", "why", "instead", "vent_min", "highest_psi",
+             "weights_psi", "weights_kpa", "smallest_canner_quarts", "smallest_canner_volume_qt",
+             "gauge_error_psi", "longest_min", "sources"});
+    method m;
+    m.id = text(n, "id");
+    m.title = text(n, "title");
+    m.names = words(n, "names");
+    m.accepted = truth(n, "accepted");
+    m.why = text(n, "why", !m.accepted);
+    m.instead = text(n, "instead", !m.accepted);
+    const bool pressure = m.id == "pressure";
+    m.vent_min = number(n, "vent_min", 1, 60, pressure);
+    m.highest_psi = number(n, "highest_psi", 1, 30, pressure);
+    m.weights_psi = numbers(n, "weights_psi", 1, 30);
+    m.weights_kpa = numbers(n, "weights_kpa", 1, 210);
+    m.smallest_canner_quarts = number(n, "smallest_canner_quarts", 1, 20, pressure);
+    m.smallest_canner_volume_qt = number(n, "smallest_canner_volume_qt", 1, 60, pressure);
+    m.gauge_error_psi = number(n, "gauge_error_psi", 1, 5, pressure);
+    m.longest_min = number(n, "longest_min", 1, 600, false);
+    m.sources = citations(n, true);
+    if (pressure && (m.weights_psi.empty() || m.weights_kpa.size() != 2 * m.weights_psi.size())) {
+      fault(n, "`weights_psi` and `weights_kpa` do not fit together",
+            "give two kPa markings for each psi");
+    }
+    return m;
+  }
+
+  void read_vocabulary(const node& root) {
+    only(root, {"forms", "prepared", "plain_words"});
+    edition_.plain_words = words(root, "plain_words", true);
+    edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
+    edition_.prepared =
+        entries<prepared_word>(root, "prepared", &rule_entries::read_prepared, false);
+  }
+  [[nodiscard]] form_word read_form(const node& n) {
+    only(n, {"id", "says", "refused_by"});
+    return {text(n, "id"), text(n, "says"), reference(n, "refused_by", &edition::checks, false)};
+  }
+  [[nodiscard]] prepared_word read_prepared(const node& n) {
+    only(n, {"id", "says", "denies", "refused_by", "general"});
+    return {text(n, "id"), text(n, "says"), reference(n, "denies", &edition::prepared, false),
+            reference(n, "refused_by", &edition::checks, false), truth(n, "general", false)};
+  }
+
+  void same_as_file(const node& root, std::string_view id, const std::string& stem_of_file) {
+    if (!id.empty() && id != stem_of_file) {
+      fault(*find(root, "id"), "the id `" + std::string(id) + "` is not the name of its file",
+            "write `id: " + stem_of_file + "` or rename the file");
+    }
+  }
+
+  [[nodiscard]] process read_process(const node& root, const std::string& stem_of_file) {
+    only(root, {"id", "title", "names", "shared_names", "covers", "class", "recipe", "tables",
+                "conditions", "acids", "needs", "made_of", "source_note", "sources"});
+    process p;
+    p.id = text(root, "id");
+    same_as_file(root, p.id, stem_of_file);
+    p.title = text(root, "title");
+    p.names = words(root, "names");
+    p.shared_names = words(root, "shared_names");
+    p.covers = text(root, "covers", false);
+    p.kind = one_of(root, "class", {"acid", "low-acid"}) == "acid" ? food_class::acid
+                                                                   : food_class::low_acid;
+    const std::string_view recipe = one_of(root, "recipe", {"plain", "frame", "fixed"});
+    p.recipe = recipe == "fixed"   ? recipe_kind::fixed
+               : recipe == "frame" ? recipe_kind::frame
+                                   : recipe_kind::plain;
+    p.sources = citations(root, true);
+    std::vector<table> tables;
+    for (const node& n : items(root, "tables", true)) tables.push_back(read_table(n));
+    same_cell_twice(root, tables);
+    p.tables = storage_.keep(std::move(tables));
+    std::vector<condition> conditions;
+    for (const node& n : items(root, "conditions", false)) conditions.push_back(read_condition(n));
+    p.conditions = storage_.keep(std::move(conditions));
+    std::vector<acid_choice> acids;
+    for (const node& n : items(root, "acids", false)) {
+      only(n, {"acid", "tsp_per_pint", "says"});
+      acids.push_back({text(n, "acid"), thousandths(n, "tsp_per_pint", 48), text(n, "says")});
+    }
+    p.acids = storage_.keep(std::move(acids));
+    if (const node* needs = find(root, "needs")) {
+      only(*needs, {"heat_up_min", "water_qt", "canner_volume_qt", "canner_volume_most_qt",
+                    "canner_quarts", "solids_percent", "held_most_h", "packed_cold"});
+      const auto at_most = [&](std::string_view key, int most) {
+        return number(*needs, key, 1, most, false);
+      };
+      p.needs = {at_most("heat_up_min", 120),     at_most("water_qt", 30),
+                 at_most("canner_volume_qt", 60), at_most("canner_volume_most_qt", 60),
+                 at_most("canner_quarts", 20),    at_most("solids_percent", 100),
+                 at_most("held_most_h", 72),      truth(*needs, "packed_cold", false)};
+    }
+    p.source_note = text(root, "source_note", false);
+    p.made_of = words(root, "made_of");
+    if (const node* made_of = find(root, "made_of")) {
+      for (const node& f : made_of->items) refer(f, storage_.keep(f.text), &edition::processes);
+    }
+    if (!recipe.empty() && p.made_of.empty() == (p.recipe == recipe_kind::frame)) {
+      fault(root, "`made_of` belongs to `recipe: frame`, and to that alone",
+            "list the ids of the foods that may go in, or change `recipe`");
+    }
+    return p;
+  }
+
+  [[nodiscard]] table read_table(const node& n) {
+    only(n, {"forms", "pack", "style", "headspace_in", "minutes", "dial", "weighted", "sources",
+             "evidence", "entries", "use", "note"});
+    table t;
+    t.forms = words(n, "forms", true);
+    if (const node* forms = find(n, "forms")) {
+      for (const node& f : forms->items) refer(f, storage_.keep(f.text), &edition::forms);
+    }
+    t.pack = one_of(n, "pack", {"raw", "hot"});
+    t.style = text(n, "style");
+    t.headspace_thousandths_in = thousandths(n, "headspace_in", 3);
+    const node* minutes = value(n, "minutes", true);
+    std::vector<jar_minutes> jars;
+    if (minutes != nullptr) {
+      if (minutes->kind != node_kind::map || minutes->members.empty())
+        fault(*minutes, "`minutes` names jars", "write `minutes: {pint: 20, quart: 25}`");
+      for (const member& m : minutes->members) {
+        node key;
+        key.line = m.line;
+        key.column = m.column;
+        jars.push_back(
+            {storage_.keep(m.key), storage_.keep(std::vector<int>{number_of(m.value, 1, 240)})});
+        afterwards([this, key, id = jars.back().jar] {
+          if (unread_.count("jars.yaml") == 0 && find(edition_.jars, id) == nullptr)
+            fault(key, "`" + std::string(id) + "` is no jar of jars.yaml", "use the id of a jar");
+        });
+      }
+    }
+    t.minutes = storage_.keep(std::move(jars));
+    t.dial = column(n, "dial");
+    t.weighted = column(n, "weighted");
+    if (t.dial.empty() && t.weighted.empty())
+      fault(n, "the table has no gauge column",
+            "add `dial` or `weighted` with the id of a band set");
+    t.sources = citations(n, false);
+    t.evidence = one_of(n, "evidence", {"seen", "seen-part", "memory"});
+    t.entries = number(n, "entries", 1, 9);
+    t.use = truth(n, "use");
+    t.note = text(n, "note", false);
+    const node* use = find(n, "use");
+    if (use != nullptr && (use->text == "no" || use->text == "false") && t.note.empty())
+      fault(n, "a table that is not to be used says why", "add `note: ...`");
+    return t;
+  }
+
+  [[nodiscard]] std::string_view column(const node& map, std::string_view gauge) {
+    const node* n = find(map, gauge);
+    if (n == nullptr) return {};
+    const std::string_view id = text_of(*n);
+    refer(*n, id, &edition::bands);
+    afterwards([this, n, id, gauge] {
+      const band_set* bands = find(edition_.bands, id);
+      if (bands != nullptr && bands->gauge != gauge && bands->gauge != unknown_gauge) {
+        fault(*n, "`" + std::string(id) + "` is no band set for a " + std::string(gauge) + " gauge",
+              "name one whose `gauge` is " + std::string(gauge));
+      }
+    });
+    return id;
+  }
+
+  /// Two numbers for one cell would make the answer depend on their order.
+  void same_cell_twice(const node& root, const std::vector<table>& tables) {
+    std::set<std::tuple<std::string_view, std::string_view, std::string_view, std::string_view>>
+        cells;
+    if (tables.empty()) return;
+    const node& list_node = *find(root, "tables");
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+      const table& t = tables[i];
+      for (const std::string_view form : t.forms) {
+        for (const jar_minutes& m : t.minutes) {
+          for (const std::string_view gauge :
+               {t.dial.empty() ? "" : "dial", t.weighted.empty() ? "" : "weighted"}) {
+            if (gauge.empty() || cells.emplace(form, t.pack, m.jar, gauge).second) continue;
+            fault(list_node.items[i],
+                  "form `" + std::string(form) + "`, pack `" + std::string(t.pack) + "`, jar `" +
+                      std::string(m.jar) + "` has two " + std::string(gauge) + " rows",
+                  "keep one");
+          }
+        }
+      }
+    }
+  }
+
+  [[nodiscard]] condition read_condition(const node& n) {
+    only(n, {"says", "packs", "prepared", "check", "must_be_said"});
+    condition c;
+    c.says = text(n, "says");
+    c.packs = words(n, "packs");
+    c.prepared = reference(n, "prepared", &edition::prepared, false);
+    c.check = reference(n, "check", &edition::checks, false);
+    c.must_be_said = truth(n, "must_be_said", false);
+    for (const std::string_view pack : c.packs) {
+      if (pack != "raw" && pack != "hot")
+        fault(*find(n, "packs"), "`" + std::string(pack) + "` is no pack", "write raw or hot");
+    }
+    if (c.must_be_said && c.prepared.empty())
+      fault(n, "a condition that must be said needs a word to say it with", "add `prepared: ...`");
+    return c;
+  }
+
+  [[nodiscard]] check_rule read_check(const node& root, const std::string& stem_of_file) {
+    only(root, {"id", "title", "level", "outcome", "since", "sources", "says", "unsaid", "why",
+                "fix", "examples"});
+    check_rule c;
+    c.id = text(root, "id");
+    same_as_file(root, c.id, stem_of_file);
+    c.title = text(root, "title");
+    c.level = one_of(root, "level", {"error", "warning", "note"});
+    c.outcome = one_of(root, "outcome", {"rejects", "untested", "incomplete", "none"});
+    if (!c.level.empty() && c.level != "error" && !c.outcome.empty() && c.outcome != "none") {
+      fault(*find(root, "level"), "a check that changes the verdict is an error",
+            "write `level: error`");
+    }
+    c.since = text(root, "since");
+    c.says = sentence(root, "says", c.outcome != "incomplete" || find(root, "unsaid") == nullptr);
+    c.unsaid = sentence(root, "unsaid", false);
+    c.why = sentence(root, "why", true);
+    c.fix = sentence(root, "fix", true);
+    c.sources = citations(root, true);
+    const node* examples = value(root, "examples", true);
+    if (examples == nullptr) return c;
+    only(*examples, {"good", "bad"});
+    c.good = read_examples(*examples, "good");
+    c.bad = read_examples(*examples, "bad");
+    return c;
+  }
+
+  [[nodiscard]] std::string_view sentence(const node& map, std::string_view key, bool needed) {
+    const std::string_view out = text(map, key, needed);
+    for (std::size_t at = out.find('{'); at != std::string_view::npos; at = out.find('{', at + 1)) {
+      const std::string_view name = out.substr(at + 1, out.find('}', at) - at - 1);
+      if (std::find(std::begin(detail::placeholders), std::end(detail::placeholders), name) !=
+          std::end(detail::placeholders))
+        continue;
+      fault(*find(map, key), "`{" + std::string(name) + "}` is no word that can be filled in",
+            "use one of: " + detail::joined(detail::placeholders, "and"));
+    }
+    return out;
+  }
+
+  [[nodiscard]] list<example> read_examples(const node& map, std::string_view key) {
+    std::vector<example> out;
+    for (const node& n : items(map, key, true)) {
+      only(n, {"name", "plan", "expect"});
+      example x;
+      x.name = text(n, "name");
+      const node* plan = value(n, "plan", true);
+      // Not trimmed: the places in `expect` count from the first character.
+      if (plan != nullptr && !text_of(*plan).empty()) x.plan = storage_.keep(plan->text);
+      if (key == "bad") x.expect = words(n, "expect", true, false);
+      if (key == "good" && find(n, "expect") != nullptr)
+        fault(n, "a good example expects nothing", "leave `expect` out");
+      out.push_back(x);
+    }
+    return storage_.keep(std::move(out));
+  }
+};
+
+}  // namespace jarproof
