@@ -14,8 +14,15 @@ need_packages() {
       as_root=(sudo)
     fi
     echo "Installing: ${missing[*]}" >&2
-    "${as_root[@]}" apt-get update -qq >&2
-    "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >&2
+    local log
+    log=$(mktemp)
+    if ! { "${as_root[@]}" apt-get update -qq && "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive \
+             apt-get install -y -qq --no-install-recommends "${missing[@]}"; } >"$log" 2>&1; then
+      cat "$log" >&2
+      rm -f "$log"
+      return 1
+    fi
+    rm -f "$log"
   else
     command -v cmake >/dev/null && command -v ninja >/dev/null && command -v c++ >/dev/null && return 0
     echo "Please install a C++17 compiler, CMake 3.25 or newer, Ninja, Boost 1.81 or newer (Units, JSON," >&2
