@@ -31,5 +31,14 @@ need_packages() {
   fi
 }
 
+# A locale with a decimal comma, for the test that numbers do not depend on the locale.
+need_comma_locale() {
+  command -v localedef >/dev/null || return 0
+  locale -a 2>/dev/null | grep -qiE '^de_DE\.utf-?8$' && return 0
+  local as_root=()
+  [ "$(id -u)" -eq 0 ] || as_root=(sudo)
+  "${as_root[@]}" localedef -i de_DE -f UTF-8 de_DE.UTF-8
+}
+
 build_packages=(g++ cmake ninja-build libboost1.81-dev libboost-program-options1.81-dev libboost-json1.81-dev
                 libyaml-cpp-dev doctest-dev)

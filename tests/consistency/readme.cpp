@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include <doctest/doctest.h>
 
+#include <filesystem>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -51,14 +53,29 @@ TEST_SUITE("consistency") {
     CHECK(from > 0);
   }
 
-  TEST_CASE("the corrected twin of the first example is accepted") {
-    const auto documents =
-        jarproof::read_yaml(fixtures::file_text("examples/plans/soup-corrected.yaml"), "plan");
-    REQUIRE(documents);
-    const auto read = jarproof::read_plan(documents->front());
-    REQUIRE(read);
-    CHECK(jarproof::check(*read, jarproof::builtin_edition()).verdict ==
-          jarproof::verdict::accepted);
+  TEST_CASE("every example plan comes out as its file says") {
+    const std::map<std::string, jarproof::verdict> expected{
+        {"soup-first-try", jarproof::verdict::rejected},
+        {"soup-corrected", jarproof::verdict::accepted},
+        {"green-beans", jarproof::verdict::accepted},
+        {"onions-metric", jarproof::verdict::accepted},
+        {"beets-in-boiling-water", jarproof::verdict::rejected},
+        {"white-beans-left-open", jarproof::verdict::incomplete}};
+    std::size_t files = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(std::string(JARPROOF_SOURCE_DIR) +
+                                                                 "/examples/plans")) {
+      ++files;
+      const std::string name = entry.path().stem().string();
+      INFO(name);
+      REQUIRE(expected.count(name) == 1);
+      const std::string path = "examples/plans/" + entry.path().filename().string();
+      const auto documents = jarproof::read_yaml(fixtures::file_text(path), path);
+      REQUIRE(documents);
+      const auto read = jarproof::read_plan(documents->front());
+      REQUIRE(read);
+      CHECK(jarproof::check(*read, jarproof::builtin_edition()).verdict == expected.at(name));
+    }
+    CHECK(files == expected.size());
   }
 
   TEST_CASE("the C++ in the README is the example that is built and run") {
