@@ -5,6 +5,7 @@
 #include "../commands.hpp"
 #include "../options.hpp"
 #include "jarproof/builtin.hpp"
+#include "jarproof/format/text.hpp"
 #include "jarproof/rules.hpp"
 
 namespace jarproof::cli {
@@ -46,36 +47,43 @@ struct counts {
 
 [[nodiscard]] std::string listing(const edition& rules) {
   const counts n = count(rules);
-  std::string out = std::string(rules.name) + ", " + std::string(rules.version) + "\n" +
-                    std::string(rules.scope) + "\n\n";
-  out += counted(rules.processes.size(), "foods, ") + counted(n.rows, "rows, ") +
-         counted(n.cells, "cells, ") + counted(rules.checks.size(), "checks with ") +
-         counted(n.examples, "examples, ") + counted(rules.sources.size(), "sources\n");
-  out += counted(n.single_entry_rows, "rows rest on a single reading, ") +
-         counted(n.unused_rows, "of all rows are shown but not used\n");
-  out += "\nFoods\n";
-  for (const process& p : rules.processes)
-    out += "  " + std::string(p.id) + ": " + std::string(p.title) + "\n";
-  out += "\nChecks (`jarproof why CHECK` teaches one)\n";
-  for (const check_rule& c : rules.checks)
-    out += "  " + std::string(c.id) + " (" + std::string(c.outcome) + "): " + std::string(c.title) +
-           "\n";
-  out += "\nMethods\n";
-  for (const method& m : rules.methods)
-    out += "  " + std::string(m.id) + ": " + (m.accepted ? "accepted" : "refused") + "\n";
-  out += "\nForms\n";
-  for (const form_word& f : rules.forms)
-    out += "  " + std::string(f.id) + ": " + std::string(f.says) + "\n";
-  out += "\nWords for `prepared`\n";
-  for (const prepared_word& w : rules.prepared)
-    out += "  " + std::string(w.id) + ": " + std::string(w.says) + "\n";
-  out += "\nSources\n";
-  for (const source& s : rules.sources) {
-    out += "  " + std::string(s.id) + ": " + std::string(s.title) + ". " + std::string(s.publisher);
-    if (!s.edition.empty()) out += ", " + std::string(s.edition);
-    out += s.url.empty() ? "\n" : ". " + std::string(s.url) + "\n";
+  detail::text_writer w(style_of_output());
+  w.heading(std::string(rules.name) + ", " + std::string(rules.version), "1");
+  w.paragraph(rules.scope);
+  w.blank();
+  w.paragraph(counted(rules.processes.size(), "foods, ") + counted(n.rows, "rows, ") +
+              counted(n.cells, "cells, ") + counted(rules.checks.size(), "checks with ") +
+              counted(n.examples, "examples, ") + counted(rules.sources.size(), "sources."));
+  w.paragraph(counted(n.single_entry_rows, "rows rest on a single reading; ") +
+              counted(n.unused_rows, "rows are shown and never used to accept a plan."));
+  const auto entry = [&](std::string_view id, const std::string& text) {
+    w.paragraph(text, "  " + std::string(id) + ": ", 4);
+  };
+  const auto begin = [&](std::string_view title) {
+    w.blank();
+    w.heading(title, "1");
+  };
+  begin("Foods");
+  for (const process& p : rules.processes) entry(p.id, std::string(p.title));
+  begin("Checks (`jarproof why CHECK` teaches one)");
+  for (const check_rule& c : rules.checks) {
+    entry(c.id, std::string(c.title) + " (" + std::string(c.outcome) + ")");
   }
-  return out + "\n" + std::string(rules.caution) + "\n";
+  begin("Methods");
+  for (const method& m : rules.methods) entry(m.id, m.accepted ? "accepted" : "refused");
+  begin("Forms");
+  for (const form_word& f : rules.forms) entry(f.id, std::string(f.says));
+  begin("Words for `prepared`");
+  for (const prepared_word& p : rules.prepared) entry(p.id, std::string(p.says));
+  begin("Sources");
+  for (const source& s : rules.sources) {
+    std::string text = std::string(s.publisher) + ": " + std::string(s.title);
+    if (!s.edition.empty()) text += " (" + std::string(s.edition) + ")";
+    entry(s.id, s.url.empty() ? text : text + " " + std::string(s.url));
+  }
+  w.blank();
+  w.paragraph(rules.caution);
+  return w.take();
 }
 
 [[nodiscard]] exit_code check_folder(const std::string& folder) {

@@ -110,25 +110,35 @@ class builder : public YAML::EventHandler {
   }
 
   /// yaml-cpp counts lines and columns from 0, and columns in bytes.
-  [[nodiscard]] std::pair<int, int> place(const YAML::Mark& mark) const {
+  [[nodiscard]] std::pair<int, int> place(const YAML::Mark& mark) {
     if (mark.is_null()) return {1, 1};
     const auto line = std::min(static_cast<std::size_t>(mark.line), line_starts_.size() - 1);
     const std::size_t start = line_starts_[line];
     const auto bytes = std::min(static_cast<std::size_t>(mark.column), text_.size() - start);
-    const std::size_t column = detail::characters(text_.substr(start, bytes));
-    return {mark.line + 1, static_cast<int>(column) + 1};
+    // A line is counted once, however many values stand in it.
+    if (counted_line_ != line || counted_bytes_ > bytes) {
+      counted_line_ = line;
+      counted_bytes_ = 0;
+      counted_characters_ = 0;
+    }
+    counted_characters_ +=
+        detail::characters(text_.substr(start + counted_bytes_, bytes - counted_bytes_));
+    counted_bytes_ = bytes;
+    return {mark.line + 1, static_cast<int>(counted_characters_) + 1};
   }
 
   void OnDocumentStart(const YAML::Mark& mark) override {
     document d;
     d.name = std::string(name_);
     std::tie(d.root.line, d.root.column) = place(mark);
+    if (!documents.empty() && !begins_document(mark)) {
+      // Which of the two was meant as the plan is not known, so neither is judged.
+      fault(d.root, "the text goes on after its plan",
+            "write `---` on a line of its own between two plans");
+      throw stop_reading();
+    }
     documents.push_back(std::move(d));
     open_.clear();
-    if (documents.size() > 1 && !begins_document(mark)) {
-      fault(documents.back().root, "the text goes on after its plan",
-            "write `---` on a line of its own between two plans");
-    }
   }
   void OnDocumentEnd() override {}
 
@@ -139,7 +149,7 @@ class builder : public YAML::EventHandler {
       n.line = open_.back().key.line;
       n.column = open_.back().key.column;
     } else if (!open_.empty() && open_.back().value->kind == node_kind::sequence) {
-      std::tie(n.line, n.column) = dash_above(mark, {n.line, n.column});
+      std::tie(n.line, n.column) = lone_dash(*open_.back().value, n.line, {n.line, n.column});
     }
     add(std::move(n));
   }
@@ -189,6 +199,9 @@ class builder : public YAML::EventHandler {
   std::string_view name_;
   std::vector<std::size_t> line_starts_;
   std::vector<level> open_;
+  std::size_t counted_line_ = 0;
+  std::size_t counted_bytes_ = 0;
+  std::size_t counted_characters_ = 0;
 
   [[nodiscard]] node make(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor) {
     node n;
@@ -211,22 +224,26 @@ class builder : public YAML::EventHandler {
     const std::string_view before = text_.substr(0, std::min(offset(mark), text_.size()));
     const std::string_view at = text_.substr(before.size());
     if (at.substr(0, 3) == "---" || at.substr(0, 1) == "%") return true;
-    const std::string_view above = detail::trim(before);
-    const std::string_view last = above.substr(above.rfind('\n') + 1);
-    return last == "..." || last == "---";
+    std::string_view above = detail::trim(before);
+    while (!above.empty()) {
+      const std::size_t line_start = above.rfind('\n') + 1;
+      const std::string_view last = detail::trim(above.substr(line_start));
+      if (!last.empty() && last.front() != '#') return last == "..." || last == "---";
+      above = detail::trim(above.substr(0, line_start));
+    }
+    return true;
   }
 
-  /// The lone dash of an item without a value, which stands above its mark.
-  [[nodiscard]] std::pair<int, int> dash_above(const YAML::Mark& mark,
-                                               std::pair<int, int> otherwise) const {
-    if (mark.is_null()) return otherwise;
-    for (auto line = std::min(static_cast<std::size_t>(mark.line), line_starts_.size() - 1) + 1;
-         line-- > 0;) {
-      const std::string_view rest = text_.substr(line_starts_[line]);
+  /// The lone dash of an item without a value, whose mark stands further down.
+  [[nodiscard]] std::pair<int, int> lone_dash(const node& sequence, int mark_line,
+                                              std::pair<int, int> otherwise) const {
+    const int from = sequence.items.empty() ? sequence.line : sequence.items.back().line + 1;
+    const auto last = std::min(static_cast<std::size_t>(mark_line), line_starts_.size());
+    for (auto line = static_cast<std::size_t>(from); line <= last; ++line) {
+      const std::string_view rest = text_.substr(line_starts_[line - 1]);
       const std::string_view whole = rest.substr(0, rest.find('\n'));
-      const std::string_view plain = detail::trim(whole);
-      if (plain == "-") return {static_cast<int>(line) + 1, static_cast<int>(whole.find('-')) + 1};
-      if (!plain.empty() && static_cast<int>(line) < mark.line) break;
+      if (detail::trim(whole) != "-") continue;
+      return {static_cast<int>(line), static_cast<int>(whole.find('-')) + 1};
     }
     return otherwise;
   }

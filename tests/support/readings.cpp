@@ -51,6 +51,17 @@ std::string line_of(const jarproof::problem& p) {
   return place_line(p) + " | " + p.message + " | " + p.write;
 }
 
+std::string repeated(std::string_view text, std::size_t times) {
+  std::string out;
+  out.reserve(text.size() * times);
+  for (std::size_t i = 0; i < times; ++i) out += text;
+  return out;
+}
+
+bool begins(std::string_view text, std::string_view head) {
+  return text.substr(0, head.size()) == head;
+}
+
 std::string faults_of(std::string_view text, std::string_view name) {
   std::string out;
   for (const jarproof::problem& p : problems_of(text, name)) out += line_of(p) + "\n";

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cstddef>
+#include <ctime>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -27,6 +29,14 @@ std::vector<jarproof::document> documents_of(std::string_view text,
 
 /// The root of a text that must hold exactly one document.
 jarproof::node root_of(std::string_view text, std::string_view name = "plan.yaml");
+
+/// `text` so many times.
+std::string repeated(std::string_view text, std::size_t times);
+
+bool begins(std::string_view text, std::string_view head);
+
+/// The largest text that is read.
+inline constexpr std::size_t one_mib = 1 << 20;
 
 /// `LINE:COLUMN` of a key or value.
 template <class Placed>

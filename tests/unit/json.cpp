@@ -11,7 +11,10 @@
 #include "jarproof/read_plan.hpp"
 #include "support/readings.hpp"
 
+using fixtures::begins;
 using fixtures::documents_of;
+using fixtures::one_mib;
+using fixtures::repeated;
 using jarproof::find;
 using jarproof::node;
 using jarproof::node_kind;
@@ -19,17 +22,6 @@ using jarproof::scalar_style;
 using namespace std::string_view_literals;
 
 namespace {
-
-constexpr std::size_t one_mib = 1 << 20;
-
-std::string repeated(std::string_view text, std::size_t times) {
-  std::string out;
-  out.reserve(text.size() * times);
-  for (std::size_t i = 0; i < times; ++i) out += text;
-  return out;
-}
-
-bool begins(const std::string& text, std::string_view head) { return text.rfind(head, 0) == 0; }
 
 std::string faults_of(std::string_view text) { return fixtures::faults_of(text, "plan.json"); }
 
@@ -251,7 +243,7 @@ TEST_CASE("a key that is too long is refused") {
   CHECK_FALSE(faults_of("{\"" + std::string(5'000, 'k') + "\": 1}").empty());
 }
 
-TEST_CASE("many keys are read in time") {
+TEST_CASE("many keys are all read") {
   std::string text = "{";
   for (int i = 0; i < 40'000; ++i) text += "\"k" + std::to_string(i) + "\": [],\n";
   const auto read = jarproof::read_json(text + "\"food\": \"corn\"}", "plan.json");

@@ -150,7 +150,7 @@ class plan_reader : private plan_values {
     else if (key == "solids")
       plan_.solids = measure(value, key, dimension::share, rounding::up);
     else if (key == "prepared")
-      plan_.prepared = split(lines(value, key));
+      plan_.prepared = word_list(value, key);
     else if (key == "held")
       read_held(value);
     else if (key == "batch")

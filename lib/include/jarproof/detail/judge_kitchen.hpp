@@ -19,9 +19,11 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
   const plan_key* known = find_key(key);
   sentence_facts facts;
   facts.reason = known == nullptr ? std::string(key) : std::string(known->what);
-  facts.instead = !write.empty()     ? std::move(write)
-                  : known == nullptr ? std::string(key)
-                                     : std::string(key) + ": " + std::string(known->example);
+  const std::string line = !write.empty() ? std::move(write)
+                           : known == nullptr
+                               ? std::string(key)
+                               : std::string(key) + ": " + std::string(known->example);
+  facts.instead = "For example: `" + line + "`.";
   j.unsaid("fact-missing", place_of(key, j.what), std::move(facts));
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <initializer_list>
 #include <optional>
 #include <string>
@@ -74,7 +75,11 @@ class plan_values {
     }
     // The text of a literal block begins on the line after the `|`.
     const bool below = value.style == scalar_style::literal && value.line > 0;
-    return word{{}, plain, value.line + (below ? 1 : 0), below ? value.text_column : value.column};
+    if (!below) return word{{}, plain, value.line, value.column};
+    const std::size_t first = value.text.find_first_not_of(" \n");
+    const auto blank_lines = std::count(
+        value.text.begin(), value.text.begin() + static_cast<std::ptrdiff_t>(first), '\n');
+    return word{{}, plain, value.line + 1 + static_cast<int>(blank_lines), value.text_column};
   }
 
   [[nodiscard]] std::optional<quantity> measure(const node& value, std::string_view key,
@@ -215,29 +220,32 @@ class plan_values {
     return out;
   }
 
-  /// `peeled, drained` in one line are two words; no word of the list holds a comma.
-  [[nodiscard]] static std::vector<word> split(const std::vector<word>& lines) {
+  /// Words of a list. `peeled, drained` in one text are two words: no word holds a comma.
+  [[nodiscard]] std::vector<word> word_list(const node& value, std::string_view key) {
     std::vector<word> out;
-    for (const word& line : lines) {
-      std::string_view rest = line.text;
-      int column = line.column;
-      while (true) {
+    const auto add = [&](const word& text, bool quoted) {
+      std::string_view rest = text.text;
+      const bool several = rest.find(',') != std::string_view::npos;
+      int column = text.column + (several && quoted ? 1 : 0);
+      for (bool more = true; more;) {
         const std::size_t comma = rest.find(',');
         const std::string_view one = rest.substr(0, comma);
-        const std::size_t blanks = one.size() - trim(one).size();
-        const int at =
-            line.column == 0
-                ? 0
-                : column + static_cast<int>(one.empty() ? 0
-                                            : one.find_first_not_of(' ') == std::string_view::npos
-                                                ? blanks
-                                                : one.find_first_not_of(' '));
-        if (!trim(one).empty()) out.push_back({{}, std::string(trim(one)), line.line, at});
-        if (comma == std::string_view::npos) break;
+        const std::size_t blanks = std::min(one.find_first_not_of(' '), one.size());
+        const int at = text.column == 0 ? 0 : column + static_cast<int>(blanks);
+        if (!trim(one).empty()) out.push_back({{}, std::string(trim(one)), text.line, at});
+        more = comma != std::string_view::npos;
         column += static_cast<int>(characters(one)) + 1;
-        rest.remove_prefix(comma + 1);
+        rest.remove_prefix(more ? comma + 1 : rest.size());
       }
+    };
+    if (value.kind == node_kind::sequence && !value.items.empty()) {
+      for (const node& item : value.items) {
+        const std::optional<word> one = text(item, key);
+        if (one) add(*one, item.style == scalar_style::quoted);
+      }
+      return out;
     }
+    for (const word& line : lines(value, key)) add(line, value.style == scalar_style::quoted);
     return out;
   }
 

@@ -36,18 +36,18 @@ namespace detail {
   return out;
 }
 
-/// A sentence of a check file as it stands in a text about the check: `{found}` becomes `...`.
+/// A sentence of a check file as it stands in a text about the check: general words in place of a
+/// plan's own.
 [[nodiscard]] inline std::string without_placeholders(std::string_view sentence) {
-  std::string out;
-  while (!sentence.empty()) {
-    const std::size_t open = sentence.find('{');
-    out += sentence.substr(0, open);
-    if (open == std::string_view::npos) break;
-    out += "...";
-    const std::size_t close = sentence.find('}', open);
-    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
-  }
-  return out;
+  plan_words words;
+  words.food = "the food";
+  words.jar = "the listed";
+  words.pack = "the published";
+  words.altitude = "the altitude of the kitchen";
+  words.method = "the method";
+  return filled(sentence,
+                {"what the plan says", "what the process asks for", "", "", "the listed words"},
+                words, "the fact");
 }
 
 }  // namespace detail
@@ -61,8 +61,12 @@ namespace detail {
   w.paragraph("It " + detail::effect_of(c) + ".");
   w.blank();
   w.paragraph(detail::without_placeholders(c.why), "Why: ", 5);
-  w.blank();
-  w.paragraph(detail::without_placeholders(c.fix), "Do: ", 4);
+  // What to do about a slip of the pen is known only with the slip.
+  const std::string fix = detail::without_placeholders(c.fix);
+  if (!fix.empty()) {
+    w.blank();
+    w.paragraph(fix, "Do: ", 4);
+  }
   std::string out = w.take();
   if (!c.good.empty()) {
     out += "\nA plan that passes (" + std::string(c.good[0].name) + "):\n\n" +
@@ -94,8 +98,11 @@ namespace detail {
   paragraph("It " + detail::effect_of(c) + ". Since edition " + std::string(c.since) + ".");
   out += "\n## Why\n\n";
   paragraph(detail::without_placeholders(c.why));
-  out += "\n## What to do\n\n";
-  paragraph(detail::without_placeholders(c.fix));
+  const std::string fix = detail::without_placeholders(c.fix);
+  if (!fix.empty()) {
+    out += "\n## What to do\n\n";
+    paragraph(fix);
+  }
   const auto shown = [&](const example& x) {
     out += "\n" + std::string(x.name) + ":\n\n```yaml\n" + detail::indented(x.plan, "") + "```\n";
     if (x.expect.empty()) return;
