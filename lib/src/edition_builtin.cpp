@@ -7,377 +7,597 @@ namespace {
 
 using sv = std::string_view;
 
-constexpr sv a0[] = {"9:7 acid-missing"};
-constexpr example a1[] = {{"king crab with vinegar", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per pint\n", a0}};
-constexpr example a2[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
-constexpr citation a3[] = {{"usda-guide-1", "1", ""},
-    {"usda-guide-5", "5", "5-9"}};
-constexpr sv a4[] = {"9:7 acid-too-little"};
-constexpr example a5[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a4}};
-constexpr example a6[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}}};
-constexpr sv a7[] = {"8:11 altitude-by-extension"};
-constexpr example a8[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a7}};
-constexpr example a9[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
-    {"a weighted gauge at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", {}}};
-constexpr citation a10[] = {{"usda-guide-4", "4", ""},
+constexpr source a0[] = {{"usda-guide-1", "Complete Guide to Home Canning, Guide 1, Principles", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+    {"usda-guide-2", "Complete Guide to Home Canning, Guide 2, Fruit", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+    {"usda-guide-3", "Complete Guide to Home Canning, Guide 3, Tomatoes", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+    {"usda-guide-4", "Complete Guide to Home Canning, Guide 4, Vegetables", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+    {"usda-guide-5", "Complete Guide to Home Canning, Guide 5, Poultry, Red Meats and Seafoods", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+    {"usda-guide-6", "Complete Guide to Home Canning, Guide 6, Fermented Foods and Pickles", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+    {"usda-guide-7", "Complete Guide to Home Canning, Guide 7, Jams and Jellies", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
+    {"sdsu-onion", "Preserve It! Onion", "South Dakota State University Extension", "S-0001-25, read in a copy", "https://pdfslide.us/documents/preserve-it-onion-south-dakota-state-university-onion-pressure-canner-1.html"},
+    {"extension-onion-answer", "Answer 867753, canning onions", "Ask Extension", "9 May 2024", "https://ask.extension.org/kb/faq.php?id=867753"},
+    {"psu-poultry", "Canning chicken, duck, goose, turkey and game birds", "Penn State Extension", "issue not recorded", ""},
+    {"wisconsin-stock-chart", "Canning chart for poultry and meat stock", "University of Wisconsin Extension", "read in a copy that names the publisher in its heading only", "https://info.5y1.org/homemade-jams-and-jellies-recipes_1_d55b1c.html"},
+    {"nchfp-jar-sizes", "Jar Size Choices Have You Frustrated?", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/jar-size-choices-have-you-frustrated"},
+    {"kstate-odd-jars", "Canning in Odd-Sized Jars", "Kansas State University Research and Extension", "19 May 2022", "https://enewsletters.k-state.edu/youaskedit/2022/05/19/canning-in-odd-sized-jars"},
+    {"psu-half-gallon", "Canning With Half Gallon Jars", "Penn State Extension", "", "http://extension.psu.edu/food/preservation/faq/canning-with-half-gallon-jars"},
+    {"iowa-half-gallon", "Canning in half gallon containers", "Iowa State University Extension and Outreach", "18 July 2019", "https://blogs.extension.iastate.edu/answerline/2019/07/18/canning-in-half-gallon-containers/"},
+    {"nchfp-equipment", "Equipment and Methods Not Recommended", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/general/equp_methods_not_recommended.html"},
+    {"nchfp-multi-cooker", "Can I Can in a Multi-Cooker?", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/can-i-can-in-a-multi-cooker"},
+    {"nchfp-steam-canner", "Fact sheet on atmospheric steam canners", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/publications/nchfp/factsheets/steam_canners.html"},
+    {"nchfp-low-temperature", "Low-temperature pasteurization of pickles", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/can_06/low_temp_pasteur.html"},
+    {"nchfp-dry-canning", "Dry Canning Raw Vegetables is an Unsafe Practice", "National Center for Home Food Preservation, University of Georgia", "", "https://preservingfoodathome.com/category/canning/"},
+    {"nchfp-vegetable-questions", "Questions about canning vegetables", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/faqs/canning-vegetables/category/faq-canning"},
+    {"msu-unsafe-methods", "Unsafe Food Preservation Methods", "Michigan State University Extension", "HNI 343, September 2020", "http://www.canr.msu.edu/resources/unsafe-food-preservation-methods"},
+    {"illinois-unsafe-methods", "Unsafe Methods", "University of Illinois Extension", "written for people who sell home-made food", "https://extension.illinois.edu/cottage-food/unsafe-methods"},
+    {"sdsu-how-not-to-can", "How Not To Can", "South Dakota State University Extension", "", "http://igrow.org/healthy-families/food-safety/how-not-to-can/"},
+    {"kstate-mistakes", "Home Canning Mistakes", "Kansas State University Research and Extension", "14 July 2020", "https://enewsletters.k-state.edu/youaskedit/2020/07/14/home-canning-mistakes/"},
+    {"psu-equipment", "Use Recommended Equipment to Preserve Food", "Penn State Extension", "1 August 2015", "http://extension.psu.edu/lackawanna/news/2015/use-recommended-equipment-to-preserve-food"},
+    {"psu-dry-canning", "\"Dry Canning\" is Not Recommended", "Penn State Extension", "17 September 2024", "https://extension.psu.edu/dry-canning-is-not-recommended"},
+    {"missouri-dry-canning", "Why is dry canning not safe?", "University of Missouri Extension", "HES157", "https://extension.missouri.edu./publications/hes157"},
+    {"missouri-inversion", "Food safety question 535, turning jars over", "University of Missouri Extension", "", "http://missourifamilies.org/quick/foodsafetyqa/qafs535.htm"},
+    {"missouri-aspirin", "Food safety question 19, aspirin in canning", "University of Missouri Extension", "", "http://missourifamilies.org/quick/foodsafetyqa/qafs19.htm"},
+    {"wisconsin-multi-cooker", "Are electric multi-cookers safe for canning? No", "University of Wisconsin Extension", "1 November 2017", "https://fyi.extension.wisc.edu/safepreserving/2017/11/01/safe-preserving-are-electric-multi-cookers-safe-for-canning-no/"},
+    {"wisconsin-steam-canner", "Preserving acid foods with a steam canner: here's what you need to know", "University of Wisconsin Extension", "23 July 2015", "https://fyi.extension.wisc.edu/news/2015/07/23/preserving-acid-foods-with-a-steam-canner-heres-what-you-need-to-know/"},
+    {"clemson-pressure-saucepan", "Pressure Cooker vs. Pressure Canner", "Clemson Cooperative Extension", "", "https://www.clemson.edu/extension/food/canning/canning-tips/02pressure-cooker-saucepot.html"},
+    {"usu-vacuum", "Vacuum packaging of food at home", "Utah State University Extension", "", "https://extension.usu.edu/foodpreservation/howdoi/vacuum_package"},
+    {"ncsu-vacuum", "Vacuum packaging and food safety", "North Carolina State University", "July 2004", "http://www.foodsafetysite.com/consumers/faq/?m_knowledgebase_article=62"},
+    {"missouri-gauges", "Pressure canning FAQs and expert advice", "University of Missouri Extension", "", "https://extension.missouri.edu/news/pressure-canning-faqs-and-expert-advice"},
+    {"iowa-gauges", "Canning Season Readiness: time to test pressure canner dial gauges", "Iowa State University Extension and Outreach", "21 May 2024", "https://blogs.extension.iastate.edu/answerline/2024/05/21/canning-season-readiness-time-to-test-pressure-canner-dial-gauges-and-check-out-the-canner/"},
+    {"kstate-venting", "Don't Forget to Vent", "Kansas State University Research and Extension", "19 April 2022", "https://enewsletters.k-state.edu/youaskedit/2022/04/19/dont-forget-to-vent/"},
+    {"nchfp-pop-quiz", "Pop Quiz: What Time Is It?", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/pop-quiz-what-time-is-it"},
+    {"pnw-421", "Using and Caring for Your Pressure Canner", "Pacific Northwest Extension (Washington, Oregon, Idaho)", "PNW 421, read in a copy; the address shows the abstract", "https://pubs.extension.wsu.edu/use-care-and-operation-of-your-pressure-canner"},
+    {"wyoming-pressure", "Notice on food preservation and testing of dial gauges", "University of Wyoming Extension", "read in a newspaper", "https://lovellchronicle.com/content/uw-extension-present-food-preservation-info-test-dial-gauges"},
+    {"pnw-361", "Canning Meat, Poultry, and Game", "Pacific Northwest Extension (Washington, Oregon, Idaho)", "PNW361, read in a copy", "https://docslib.org/doc/5394422/canning-meat-poultry-and-game"},
+    {"pnw-450", "Canning Smoked Fish at Home", "Pacific Northwest Extension (Washington, Oregon, Idaho)", "PNW 450, read in a copy", "https://online.documentine.com/2-inch-canning-jar-lid/2/pnw-450-canning-smoked-fish-at-home.html"},
+    {"nchfp-smoked-fish", "Smoked Fish", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/can_05/smoked_fish.html"},
+    {"uaf-fish-quarts", "Canning Fish in Quart Jars", "University of Alaska Fairbanks Cooperative Extension Service", "FNH-00126", "https://www.uaf.edu/ces/publications/database/food/canning-fish-in-quart-jars.php"},
+    {"clemson-soups", "Canning Soups", "Clemson Cooperative Extension", "", "https://clemson.edu/extension/food/canning/canning-tips/05canning-soups.html"},
+    {"kstate-soup-note", "You Asked It!, note on vegetable soup", "Kansas State University Research and Extension", "January 2017", "https://enewsletters.k-state.edu/youaskedit/category/january-2017"},
+    {"nal-leftovers", "How long should I keep leftover food?", "USDA National Agricultural Library", "", "https://www.nal.usda.gov/legacy/fnic/how-long-should-i-keep-leftover-food"},
+    {"illinois-leftovers", "Leftovers", "University of Illinois Extension", "", "https://extension.illinois.edu/food-safety/leftovers"},
+    {"missouri-leftovers", "Myth: Canning your homemade stew", "University of Missouri Extension", "March 2013", "https://nutritionmythbusters.blogspot.com/2013/03/myth-canning-your-homemade-stew.html"},
+    {"nchfp-safety", "For Safety's Sake", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/general/for_safety_sake.html"},
+    {"nist-sp811", "Guide for the Use of the International System of Units (SI)", "National Institute of Standards and Technology (Special Publication 811)", "2008", ""},
+    {"nchfp-process-time", "Selecting the correct processing time", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/general/selecting_correct_process_time.html"},
+    {"kstate-ten-tips", "10 Tips for Safe Home-Canned Food", "Kansas State University Research and Extension, Ford County", "", "http://www.ford.k-state.edu/health-nutrition/preservation/"},
+    {"nchfp-pumpkin-butter", "Beware of pumpkin butter", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/beware-pumpkin-butter"},
+    {"kstate-pumpkin", "Preserving pumpkin safely", "Kansas State University Research and Extension", "10 August 2016", "https://enewsletters.k-state.edu/youaskedit/2016/08/10/preserving-pumpkin-safely"},
+    {"wisconsin-mixtures", "Canning mixtures", "University of Wisconsin Extension", "11 August 2015", "http://fyi.uwex.edu/safepreserving/2015/08/11/safe-preserving-canning-mixtures/"},
+    {"extension-beans-answer", "Answer 859353, beans canned without soaking", "Ask Extension", "", "https://ask2.extension.org/kb/faq.php?id=859353"}};
+constexpr citation a1[] = {{"sdsu-onion", "", ""}};
+constexpr altitude_step a2[] = {{0, 2000, 11, "", {}},
+    {2001, 4000, 12, "", {}},
+    {4001, 6000, 13, "", {}},
+    {6001, 8000, 14, "", {}},
+    {8001, 10000, 15, "The USDA dial table stops at 8,000 ft. The 15 psi for 8,001 to 10,000 ft is printed by South Dakota State University Extension, not by USDA.", a1}};
+constexpr citation a3[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""}};
-constexpr sv a11[] = {"8:11 altitude-outside-table"};
-constexpr example a12[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a11}};
-constexpr example a13[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a14[] = {{"usda-guide-4", "4", ""},
-    {"usda-guide-5", "5", ""},
-    {"sdsu-onion", "", ""}};
-constexpr sv a15[] = {"9:7 amount-unknown"};
-constexpr example a16[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a15}};
-constexpr example a17[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
-constexpr citation a18[] = {{"usda-guide-1", "1", ""}};
-constexpr sv a19[] = {"9:12 beans-not-rehydrated"};
-constexpr sv a20[] = {"1:1 beans-not-rehydrated"};
-constexpr example a21[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a19},
-    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a20}};
-constexpr example a22[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
-constexpr citation a23[] = {{"usda-guide-4", "4", "4-5"},
-    {"clemson-soups", "", ""},
-    {"extension-beans-answer", "", ""}};
-constexpr sv a24[] = {"10:18 canner-too-large"};
-constexpr example a25[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a24}};
-constexpr example a26[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
-constexpr citation a27[] = {{"nchfp-smoked-fish", "", ""},
-    {"pnw-450", "", ""}};
-constexpr sv a28[] = {"9:18 canner-too-small"};
-constexpr sv a29[] = {"10:18 canner-too-small"};
-constexpr example a30[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a28},
-    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a28},
-    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a29}};
-constexpr example a31[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
-constexpr citation a32[] = {{"nchfp-pop-quiz", "", ""},
-    {"clemson-pressure-saucepan", "", ""},
-    {"nchfp-multi-cooker", "", ""}};
-constexpr sv a33[] = {"1:1 fact-missing"};
-constexpr example a34[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a33},
-    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a33},
-    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a33}};
-constexpr example a35[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a36[] = {{"usda-guide-1", "1", ""},
-    {"nchfp-process-time", "", ""}};
-constexpr sv a37[] = {"1:7 food-ambiguous"};
-constexpr sv a38[] = {"1:15 food-ambiguous"};
-constexpr example a39[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a37},
-    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a38}};
-constexpr example a40[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a41[] = {"2:7 form-not-tested"};
-constexpr example a42[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a41}};
-constexpr example a43[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a44[] = {"6:11 gauge-cannot-hold"};
-constexpr example a45[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a44}};
-constexpr example a46[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a47[] = {{"usda-guide-1", "1", ""},
-    {"pnw-421", "", ""}};
-constexpr sv a48[] = {"6:14 gauge-error-too-large"};
-constexpr example a49[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a48}};
-constexpr example a50[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a51[] = {{"iowa-gauges", "", ""},
-    {"missouri-gauges", "", ""}};
-constexpr sv a52[] = {"6:14 gauge-error-unused"};
-constexpr example a53[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a52}};
-constexpr example a54[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a55[] = {{"missouri-gauges", "", ""},
-    {"pnw-421", "", ""}};
-constexpr sv a56[] = {"9:12 headspace-too-large"};
-constexpr example a57[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a56}};
-constexpr example a58[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
-constexpr citation a59[] = {{"usda-guide-4", "4", ""},
-    {"usda-guide-5", "5", ""},
-    {"kstate-ten-tips", "", ""}};
-constexpr sv a60[] = {"9:12 headspace-too-small"};
-constexpr example a61[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a60}};
-constexpr example a62[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
-constexpr sv a63[] = {"1:7 table-not-verified",
-    "9:10 heat-up-too-short"};
-constexpr example a64[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a63}};
-constexpr example a65[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a66[] = {{"usda-guide-5", "5", ""},
-    {"uaf-fish-quarts", "", ""}};
-constexpr sv a67[] = {"12:7 held-cold"};
-constexpr example a68[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a67}};
-constexpr example a69[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a70[] = {{"missouri-leftovers", "", ""},
-    {"nal-leftovers", "", ""},
-    {"illinois-leftovers", "", ""}};
-constexpr sv a71[] = {"12:7 held-too-long"};
-constexpr example a72[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a71}};
-constexpr citation a73[] = {{"nal-leftovers", "", ""},
-    {"illinois-leftovers", "", ""}};
-constexpr sv a74[] = {"11:7 held-too-warm"};
-constexpr example a75[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a74}};
-constexpr example a76[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
-constexpr sv a77[] = {"1:1 holds-either-way"};
-constexpr example a78[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a77},
-    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a77}};
-constexpr example a79[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a80[] = {"2:3 ingredient-unknown"};
-constexpr sv a81[] = {"3:5 ingredient-unknown"};
-constexpr example a82[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a80},
-    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a81}};
-constexpr example a83[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a84[] = {{"usda-guide-1", "1", ""},
-    {"wisconsin-mixtures", "", ""}};
-constexpr sv a85[] = {"3:6 jar-in-between"};
-constexpr example a86[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a85},
-    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a85}};
-constexpr example a87[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a88[] = {{"nchfp-jar-sizes", "", ""},
-    {"nchfp-process-time", "", ""},
-    {"kstate-odd-jars", "", ""}};
-constexpr sv a89[] = {"5:6 jar-too-large"};
-constexpr sv a90[] = {"3:6 jar-too-large"};
-constexpr example a91[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a89},
-    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a90},
-    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a90}};
-constexpr example a92[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a93[] = {{"nchfp-jar-sizes", "", ""},
-    {"kstate-odd-jars", "", ""}};
-constexpr sv a94[] = {"4:9 low-acid-needs-pressure"};
-constexpr example a95[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a94},
-    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a94}};
-constexpr example a96[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a97[] = {{"usda-guide-1", "1", ""},
-    {"nchfp-safety", "", ""}};
-constexpr sv a98[] = {"2:7 low-acid-puree"};
-constexpr example a99[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a98},
-    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a98}};
-constexpr example a100[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a101[] = {{"usda-guide-4", "4", ""},
-    {"nchfp-pumpkin-butter", "", ""},
-    {"kstate-pumpkin", "", ""}};
-constexpr sv a102[] = {"4:9 method-not-accepted"};
-constexpr example a103[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a102},
-    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a102},
-    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a102}};
-constexpr example a104[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a105[] = {{"usda-guide-1", "1", ""},
-    {"nchfp-equipment", "", ""},
-    {"psu-equipment", "", ""}};
-constexpr sv a106[] = {"1:7 no-tested-process"};
-constexpr sv a107[] = {"2:5 no-tested-process"};
-constexpr sv a108[] = {"4:3 no-tested-process"};
-constexpr example a109[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a106},
-    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a107},
-    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a108}};
-constexpr example a110[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a111[] = {{"usda-guide-1", "1", ""},
-    {"wisconsin-mixtures", "", ""},
-    {"clemson-soups", "", ""}};
-constexpr sv a112[] = {"9:12 not-in-process"};
-constexpr example a113[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a112}};
-constexpr example a114[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a115[] = {"9:40 not-reheated"};
-constexpr sv a116[] = {"11:7 not-reheated"};
-constexpr example a117[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a115},
-    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a116}};
-constexpr example a118[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
-constexpr citation a119[] = {{"usda-guide-5", "5", ""},
-    {"clemson-soups", "", ""}};
-constexpr sv a120[] = {"1:7 numbers-by-extension"};
-constexpr example a121[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a120}};
-constexpr example a122[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a123[] = {"3:29 other-position"};
-constexpr example a124[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a123}};
-constexpr example a125[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a126[] = {{"kstate-soup-note", "", ""},
-    {"wisconsin-mixtures", "", ""}};
-constexpr sv a127[] = {"6:11 over-required",
-    "7:7 over-required"};
-constexpr example a128[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a127}};
-constexpr example a129[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a130[] = {"3:7 pack-not-tested"};
-constexpr example a131[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a130}};
-constexpr example a132[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a133[] = {"6:1 plan-unreadable",
-    "7:7 plan-unreadable"};
-constexpr sv a134[] = {"4:1 plan-unreadable"};
-constexpr example a135[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a133},
-    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a134}};
-constexpr example a136[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a137[] = {{"usda-guide-1", "1", ""},
-    {"nist-sp811", "", ""}};
-constexpr sv a138[] = {"6:11 pressure-too-high"};
-constexpr example a139[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a138}};
-constexpr example a140[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a141[] = {{"nchfp-equipment", "", ""},
-    {"sdsu-how-not-to-can", "", ""}};
-constexpr sv a142[] = {"6:11 pressure-too-low"};
-constexpr sv a143[] = {"7:11 pressure-too-low"};
-constexpr example a144[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a142},
-    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a142},
-    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a143}};
-constexpr example a145[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
-    {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a146[] = {{"usda-guide-4", "4", ""},
-    {"usda-guide-5", "5", ""},
-    {"pnw-421", "", ""}};
-constexpr sv a147[] = {"1:1 recipe-not-shown"};
-constexpr sv a148[] = {"2:15 recipe-not-shown"};
-constexpr example a149[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a147},
-    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a148}};
-constexpr example a150[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled and cut\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
-constexpr citation a151[] = {{"usda-guide-4", "4", ""},
-    {"clemson-soups", "", ""},
-    {"wisconsin-mixtures", "", ""}};
-constexpr sv a152[] = {"11:9 solids-over-half"};
-constexpr example a153[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a152}};
-constexpr example a154[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
-constexpr citation a155[] = {{"usda-guide-4", "4", ""},
-    {"clemson-soups", "", ""}};
-constexpr sv a156[] = {"9:12 step-left-out"};
-constexpr sv a157[] = {"12:3 step-left-out"};
-constexpr example a158[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a156},
-    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a157}};
-constexpr example a159[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
-constexpr sv a160[] = {"1:1 step-reminder"};
-constexpr example a161[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a160}};
-constexpr example a162[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
-constexpr citation a163[] = {{"usda-guide-1", "1", ""},
-    {"usda-guide-4", "4", ""},
-    {"usda-guide-5", "5", ""}};
-constexpr sv a164[] = {"1:7 table-not-verified"};
-constexpr example a165[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a164}};
-constexpr example a166[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a167[] = {{"usda-guide-5", "5", ""},
+constexpr altitude_step a4[] = {{0, 1000, 10, "", {}},
+    {1001, 0, 15, "", {}}};
+constexpr altitude_step a5[] = {{0, 2000, 11, "", {}},
+    {2001, 4000, 12, "", {}},
+    {4001, 6000, 13, "", {}},
+    {6001, 8000, 14, "", {}},
+    {8001, 10000, 15, "", {}}};
+constexpr altitude_step a6[] = {{0, 1000, 0, "", {}},
+    {1001, 3000, 0, "", {}},
+    {3001, 6000, 0, "", {}},
+    {6001, 0, 0, "", {}}};
+constexpr citation a7[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-3", "3", ""}};
+constexpr altitude_step a8[] = {{0, 1000, 0, "", {}},
+    {1001, 6000, 0, "", {}},
+    {6001, 0, 0, "", {}}};
+constexpr citation a9[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-6", "6", ""},
+    {"usda-guide-7", "7", ""}};
+constexpr band_set a10[] = {{"low-acid-dial", "Dial gauge, low-acid food", "dial", a2, a3},
+    {"low-acid-weighted", "Weighted gauge, low-acid food", "weighted", a4, a3},
+    {"extension-dial", "Dial gauge, Extension leaflet", "dial", a5, a1},
+    {"boiling-water-4", "Boiling water, fruit and tomato tables", "", a6, a7},
+    {"boiling-water-3", "Boiling water, jam, pickle and juice tables", "", a8, a9}};
+constexpr sv a11[] = {"half pint",
+    "half-pints",
+    "1/2 pint",
+    "8 oz jar"};
+constexpr citation a12[] = {{"kstate-odd-jars", "", ""},
     {"usda-guide-1", "1", ""}};
-constexpr sv a168[] = {"9:12 thickener-in-jar"};
-constexpr example a169[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a168}};
-constexpr example a170[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
-constexpr citation a171[] = {{"clemson-soups", "", ""},
-    {"usda-guide-4", "4", ""}};
-constexpr sv a172[] = {"7:7 time-too-short"};
-constexpr sv a173[] = {"9:7 time-too-short"};
-constexpr example a174[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a172},
-    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a173}};
-constexpr example a175[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr citation a176[] = {{"usda-guide-4", "4", ""},
-    {"usda-guide-5", "5", ""},
-    {"nchfp-process-time", "", ""}};
-constexpr sv a177[] = {"9:7 vent-too-short"};
-constexpr example a178[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a177}};
-constexpr example a179[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
-constexpr citation a180[] = {{"usda-guide-1", "1", ""},
+constexpr sv a13[] = {"12-ounce",
+    "12 oz jar"};
+constexpr citation a14[] = {{"kstate-odd-jars", "", ""}};
+constexpr sv a15[] = {"pints",
+    "pt"};
+constexpr citation a16[] = {{"usda-guide-1", "1", ""}};
+constexpr sv a17[] = {"pint-and-a-half",
+    "1 1/2 pint",
+    "1 1/2 pints",
+    "1.5 pint",
+    "1½ pint"};
+constexpr sv a18[] = {"quarts",
+    "qt"};
+constexpr sv a19[] = {"half gallon",
+    "half-gallons",
+    "1/2 gallon",
+    "2 quart"};
+constexpr citation a20[] = {{"psu-half-gallon", "", ""},
+    {"iowa-half-gallon", "", ""}};
+constexpr jar_size a21[] = {{"half-pint", "half-pint", 8, a11, "", a12},
+    {"12-oz", "12 oz", 12, a13, "", a14},
+    {"pint", "pint", 16, a15, "", a16},
+    {"pint-and-half", "pint-and-a-half", 24, a17, "", a14},
+    {"quart", "quart", 32, a18, "", a16},
+    {"half-gallon", "half-gallon", 64, a19, "Half-gallon jars have a tested process for apple juice and grape juice only.", a20}};
+constexpr sv a22[] = {"pressure canner",
+    "pressure canning",
+    "pressure canned",
+    "pressure can",
+    "stovetop pressure canner",
+    "steam pressure canner"};
+constexpr int a23[] = {5,
+    10,
+    15};
+constexpr int a24[] = {34,
+    35,
+    69,
+    70,
+    103,
+    105};
+constexpr citation a25[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
-    {"pnw-421", "", ""}};
-constexpr sv a181[] = {"9:8 water-too-little"};
-constexpr example a182[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a181}};
-constexpr example a183[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
-constexpr citation a184[] = {{"usda-guide-5", "5", ""},
+    {"pnw-421", "", ""},
+    {"nchfp-equipment", "", ""},
+    {"nchfp-pop-quiz", "", ""},
+    {"iowa-gauges", "", ""},
+    {"missouri-gauges", "", ""},
+    {"wyoming-pressure", "", ""}};
+constexpr sv a26[] = {"boiling water",
+    "boiling-water canner",
+    "boiling-water canning",
+    "boiling water bath",
+    "boiling water bath canner",
+    "boiling water bath canning",
+    "water bath",
+    "water bath canner",
+    "water bath canning",
+    "waterbath",
+    "waterbath canner",
+    "waterbath canning",
+    "hot water bath",
+    "hot water bath canner",
+    "hot water bath canning",
+    "bwb"};
+constexpr citation a27[] = {{"usda-guide-1", "1", ""},
+    {"nchfp-safety", "", ""}};
+constexpr sv a28[] = {"steam canner",
+    "steam canning",
+    "atmospheric steam",
+    "atmospheric steam canner",
+    "atmospheric steam canning"};
+constexpr citation a29[] = {{"nchfp-steam-canner", "", ""},
+    {"wisconsin-steam-canner", "", ""},
+    {"nchfp-equipment", "", ""}};
+constexpr sv a30[] = {"low temperature",
+    "low-temperature pasteurization",
+    "low-temperature pasteurisation",
+    "low-temp pasteurization",
+    "low-temp pasteurisation",
+    "low-temperature treatment",
+    "pasteurization",
+    "pasteurisation"};
+constexpr citation a31[] = {{"nchfp-low-temperature", "", ""},
+    {"usda-guide-6", "6", ""}};
+constexpr sv a32[] = {"oven",
+    "oven canning",
+    "oven method",
+    "oven processing",
+    "oven heat",
+    "conventional oven",
+    "convection oven",
+    "electric oven",
+    "gas oven",
+    "toaster oven"};
+constexpr citation a33[] = {{"msu-unsafe-methods", "", ""},
+    {"sdsu-how-not-to-can", "", ""},
+    {"nchfp-equipment", "", ""}};
+constexpr sv a34[] = {"open kettle",
+    "open-kettle canning",
+    "open-kettle method",
+    "kettle canning",
+    "no processing",
+    "no process",
+    "not processed",
+    "unprocessed",
+    "no canner",
+    "fill and seal",
+    "hot lid seal",
+    "seal without processing"};
+constexpr citation a35[] = {{"msu-unsafe-methods", "", ""},
+    {"kstate-mistakes", "", ""},
+    {"nchfp-equipment", "", ""}};
+constexpr sv a36[] = {"inversion",
+    "inversion canning",
+    "inversion method",
+    "invert",
+    "invert jars",
+    "inverting",
+    "inverting jars",
+    "inverted jars",
+    "jar inversion",
+    "turning jars over",
+    "turn jars over",
+    "turning jars upside down",
+    "upside down",
+    "upside-down jars",
+    "upside-down method",
+    "flipping jars",
+    "flip jars",
+    "flip method"};
+constexpr citation a37[] = {{"missouri-inversion", "", ""},
+    {"kstate-mistakes", "", ""},
+    {"illinois-unsafe-methods", "", ""}};
+constexpr sv a38[] = {"dishwasher",
+    "dish washer",
+    "dishwasher canning",
+    "dishwasher method",
+    "dishwasher cycle"};
+constexpr citation a39[] = {{"msu-unsafe-methods", "", ""},
+    {"nchfp-equipment", "", ""}};
+constexpr sv a40[] = {"microwave",
+    "microwave oven",
+    "microwave canning",
+    "microwave method",
+    "microwaving"};
+constexpr citation a41[] = {{"msu-unsafe-methods", "", ""},
+    {"nchfp-equipment", "", ""},
+    {"illinois-unsafe-methods", "", ""}};
+constexpr sv a42[] = {"slow cooker",
+    "slow-cooker canning",
+    "slow-cooker method",
+    "slow cooking"};
+constexpr citation a43[] = {{"illinois-unsafe-methods", "", ""}};
+constexpr sv a44[] = {"sun",
+    "sun canning",
+    "sun method",
+    "sunlight",
+    "solar",
+    "solar canning",
+    "solar cooker",
+    "solar oven"};
+constexpr citation a45[] = {{"kstate-mistakes", "", ""},
+    {"illinois-unsafe-methods", "", ""}};
+constexpr sv a46[] = {"paraffin",
+    "paraffin wax",
+    "paraffin seal",
+    "paraffin sealing",
+    "wax",
+    "wax seal",
+    "wax sealing",
+    "melted wax"};
+constexpr sv a47[] = {"canning powder",
+    "canning powders",
+    "preserving powder",
+    "aspirin",
+    "aspirin canning",
+    "aspirin method",
+    "canning tablets",
+    "preservative tablets",
+    "preserving tablets"};
+constexpr citation a48[] = {{"nchfp-equipment", "", ""},
+    {"sdsu-how-not-to-can", "", ""},
+    {"nchfp-vegetable-questions", "", ""},
+    {"missouri-aspirin", "", ""}};
+constexpr sv a49[] = {"dry canning",
+    "dry canned",
+    "dry-canning method",
+    "dry pack canning",
+    "dry oven canning",
+    "oven dry canning",
+    "waterless canning",
+    "no-liquid canning",
+    "no-water canning",
+    "canning without liquid",
+    "canning without water"};
+constexpr citation a50[] = {{"nchfp-dry-canning", "", ""},
+    {"psu-dry-canning", "", ""},
+    {"missouri-dry-canning", "", ""}};
+constexpr sv a51[] = {"electric pressure cooker",
+    "electric pressure canner",
+    "electric multi-cooker",
+    "electric multicooker",
+    "multi-cooker",
+    "multicooker",
+    "multi-cooker canning",
+    "multi-function cooker",
+    "multifunction cooker",
+    "programmable pressure cooker",
+    "digital pressure cooker",
+    "digital pressure canner",
+    "countertop pressure cooker"};
+constexpr citation a52[] = {{"nchfp-multi-cooker", "", ""},
+    {"wisconsin-multi-cooker", "", ""}};
+constexpr sv a53[] = {"pressure cooker",
+    "pressure cooker canning",
+    "pressure cooking",
+    "small pressure cooker",
+    "stovetop pressure cooker",
+    "pressure saucepan",
+    "pressure saucepot",
+    "pressure pan",
+    "pressure pot"};
+constexpr citation a54[] = {{"clemson-pressure-saucepan", "", ""},
+    {"psu-equipment", "", ""}};
+constexpr sv a55[] = {"vacuum sealing",
+    "vacuum sealer",
+    "vacuum seal",
+    "vacuum sealed",
+    "vacuum sealed jars",
+    "vacuum sealing machine",
+    "vacuum packaging",
+    "vacuum packing",
+    "vacuum pack",
+    "vacuum canning",
+    "jar vacuum sealer",
+    "jar sealer"};
+constexpr citation a56[] = {{"usu-vacuum", "", ""},
+    {"ncsu-vacuum", "", ""}};
+constexpr sv a57[] = {"air fryer",
+    "air-fryer canning",
+    "air frying",
+    "airfryer"};
+constexpr citation a58[] = {{"illinois-unsafe-methods", "", ""},
+    {"psu-equipment", "", ""},
+    {"nchfp-equipment", "", ""},
+    {"wisconsin-steam-canner", "", ""}};
+constexpr sv a59[] = {"sous vide",
+    "sous-vide canning",
+    "sous-vide cooker",
+    "sous-vide bath",
+    "sous-vide circulator",
+    "immersion circulator"};
+constexpr citation a60[] = {{"usda-guide-1", "1", ""},
+    {"illinois-unsafe-methods", "", ""},
+    {"psu-equipment", "", ""},
+    {"nchfp-equipment", "", ""}};
+constexpr sv a61[] = {"steam oven",
+    "steam-oven canning",
+    "combi oven",
+    "combi steam oven",
+    "combination steam oven"};
+constexpr sv a62[] = {"pressure fryer",
+    "pressure-fryer canning",
+    "pressure frying"};
+constexpr sv a63[] = {"smoker",
+    "smoker canning",
+    "smokehouse",
+    "pellet smoker",
+    "grill",
+    "pellet grill",
+    "barbecue"};
+constexpr citation a64[] = {{"illinois-unsafe-methods", "", ""},
+    {"psu-equipment", "", ""},
+    {"nchfp-equipment", "", ""},
+    {"wisconsin-steam-canner", "", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr sv a185[] = {"2:7 word-unknown",
-    "4:6 word-unknown",
-    "10:12 word-unknown"};
-constexpr example a186[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a185}};
-constexpr example a187[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
-constexpr sv a188[] = {"9:12 word-without-place"};
-constexpr example a189[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a188}};
-constexpr example a190[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr check_rule a191[] = {{"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this in each jar: {required}.", "", "Where a published process puts acid into every jar, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add to each jar: {required}.", a3, a2, a1},
-    {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more in each jar: {required}.", "", "Acid is measured into every jar, never into the pot, so that each jar gets its share. The amount belongs to the size of the jar: a quart needs twice what a pint needs. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add to each jar: {required}.", a3, a6, a5},
-    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a10, a9, a8},
-    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a14, a13, a12},
-    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a18, a17, a16},
-    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a23, a22, a21},
-    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a27, a26, a25},
-    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a32, a31, a30},
-    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line for it, with what is true in your kitchen. {instead}", a36, a35, a34},
-    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a10, a40, a39},
-    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a10, a43, a42},
-    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a47, a46, a45},
-    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a51, a50, a49},
-    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a55, a54, a53},
-    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a59, a58, a57},
-    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a59, a62, a61},
-    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a66, a65, a64},
-    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a70, a69, a68},
-    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a73, a69, a72},
-    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a73, a76, a75},
-    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a10, a79, a78},
-    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" names no food that this edition knows.", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "These rules know foods that have a table of their own, written as in `7 lb green beans, washed`; salt, water, seasonings and foods without a table are not known to them yet. {instead}", a84, a83, a82},
-    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a88, a87, a86},
-    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a93, a92, a91},
-    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner.", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a97, a96, a95},
-    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a101, a100, a99},
-    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a105, a104, a103},
-    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead} These rules hold low-acid foods only: fruit, tomatoes, pickles and jams have published processes in other parts of the USDA guide.", a111, a110, a109},
-    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a10, a114, a113},
-    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a119, a118, a117},
-    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a18, a122, a121},
-    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a126, a125, a124},
-    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a10, a129, a128},
-    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a10, a132, a131},
-    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a137, a136, a135},
-    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a141, a140, a139},
-    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a146, a145, a144},
-    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "If you follow the published recipe and its rules exactly, write `as-published: true`; if not, freeze the dish.", a151, a150, a149},
-    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a155, a154, a153},
-    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a10, a159, a158},
-    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a163, a162, a161},
-    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a167, a166, a165},
-    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for low-acid food thickened this way.", "Can it thin, and thicken it when the jar is opened and heated for the table.", a171, a170, a169},
-    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}.", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure; heating up and venting come on top. If the pressure drops below the published one, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from the moment it reaches its pressure.", a176, a175, a174},
-    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a180, a179, a178},
-    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a184, a183, a182},
-    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a18, a187, a186},
-    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a10, a190, a189}};
-constexpr citation a192[] = {{"usda-guide-4", "4", "4-5"}};
-constexpr sv a193[] = {"hot"};
-constexpr sv a194[] = {"raw"};
-constexpr condition a195[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false},
-    {"Boil them 2 to 3 minutes in water.", a193, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a193, "packed loosely", "", false},
-    {"Fill the jars tightly, without crushing the spears.", a194, "", "", false},
-    {"Cover with boiling water.", {}, "covered with liquid", "", false}};
-constexpr int a196[] = {30};
-constexpr int a197[] = {40};
-constexpr jar_minutes a198[] = {{"pint", a196},
-    {"quart", a197}};
-constexpr sv a199[] = {"whole",
-    "spears",
-    "1-inch-pieces"};
-constexpr table a200[] = {{a199, "hot", "spears, whole or cut in 1-inch pieces", 1000, a198, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy covers with the cooking liquid; the guide uses boiling water. Older charts with 25 and 30 min are out of date."},
-    {a199, "raw", "spears, whole or cut in 1-inch pieces", 1000, a198, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Older charts with 25 and 30 min are out of date."}};
-constexpr sv a201[] = {"asparagus",
+constexpr sv a65[] = {"cold water",
+    "cold water bath",
+    "cold water bath canning",
+    "cold water canning",
+    "cold bath",
+    "cold canning",
+    "cold pack",
+    "cold pack canning",
+    "cold pack method",
+    "no heat",
+    "no-heat canning",
+    "no-cook canning"};
+constexpr citation a66[] = {{"nchfp-safety", "", ""},
+    {"illinois-unsafe-methods", "", ""},
+    {"psu-equipment", "", ""}};
+constexpr sv a67[] = {"hot fill",
+    "hot filling",
+    "hot fill and hold",
+    "hot fill hold",
+    "hot tap water",
+    "hot tap water bath",
+    "tap water bath",
+    "tap water"};
+constexpr citation a68[] = {{"msu-unsafe-methods", "", ""},
+    {"illinois-unsafe-methods", "", ""},
+    {"psu-equipment", "", ""}};
+constexpr sv a69[] = {"electric canner",
+    "electric canning machine",
+    "automatic canner",
+    "automatic canning machine",
+    "automatic electric canner",
+    "electric automatic canner",
+    "canning machine",
+    "canning appliance"};
+constexpr citation a70[] = {{"illinois-unsafe-methods", "", ""},
+    {"psu-equipment", "", ""}};
+constexpr method a71[] = {{"pressure", "pressure canner", a22, true, "", "", 10, 15, a23, a24, 4, 10, 2, 0, a25},
+    {"boiling-water", "boiling-water canner", a26, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a27},
+    {"steam", "atmospheric steam canner", a28, true, "", "", 0, 0, {}, {}, 0, 0, 0, 45, a29},
+    {"low-temperature", "low-temperature pasteurization", a30, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a31},
+    {"oven", "oven canning", a32, false, "Dry oven heat enters a jar slowly and the temperature of an oven varies, and there are no tested times for it. Jars can also shatter.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a33},
+    {"open-kettle", "open-kettle canning", a34, false, "The jar gets no heat once the lid is on, so microbes in it live on. The lid may pull down all the same and look sealed, which adds the risk of botulism.", "Process the closed jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a35},
+    {"inversion", "turning jars over (inversion)", a36, false, "Turning hot jars over is open-kettle canning by another name. So short a contact with hot food does not kill mold or yeast, and many jars do not seal.", "Leave the jars upright and process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a37},
+    {"dishwasher", "dishwasher canning", a38, false, "A dishwasher never gets as hot as boiling water (212 F): even a sanitizing cycle reaches only about 171 to 180 F.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a39},
+    {"microwave", "microwave canning", a40, false, "A microwave oven heats unevenly, so nothing assures that all of the food in the jar gets hot enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a41},
+    {"slow-cooker", "slow-cooker canning", a42, false, "Extension counts the slow cooker among the appliances that are very dangerous for canning, and allows a boiling-water canner or a pressure canner in its place.", "Process low-acid food in a pressure canner, by a tested recipe and for its full time.", 0, 0, {}, {}, 0, 0, 0, 0, a43},
+    {"sun", "sun canning", a44, false, "The heat of the sun cannot be relied on even for acid food, and for low-acid food it is never enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a45},
+    {"paraffin", "sealing with paraffin or wax", a46, false, "Under a cover of wax mold can grow. Mold on a jelly can carry poisons, the mycotoxins.", "Close the jars with new two-piece lids and process them in a canner by the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a43},
+    {"canning-powder", "canning powders, aspirin or tablets in place of heat", a47, false, "Canning powders do not preserve food and cannot stand in for heat. Aspirin is too weak to be relied on against spoilage: it does not stop enzymes, and no vacuum forms in the jar.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a48},
+    {"dry-canning", "dry canning", a49, false, "Tested vegetable times count on liquid in the jar to carry the heat; spores survive dry heat longer, and botulism can follow. Dry goods heated in jars in an oven are untested too: in pockets of moisture bacteria or mold can grow.", "Cover vegetables with liquid as their table says and pressure can them; keep dry goods as they are, closed and cool, or frozen.", 0, 0, {}, {}, 0, 0, 0, 0, a50},
+    {"electric-multi-cooker", "electric pressure cooker or multi-cooker", a51, false, "The USDA times were made for stovetop canners that hold four or more upright quart jars. These cookers warm up and cool down differently, no measurements of the heat inside the jars back them, and several models that were tested did not get hot enough. A canning button changes none of this.", "Use a stovetop pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a52},
+    {"pressure-saucepan", "pressure cooker or pressure saucepan", a53, false, "A small pot heats and cools too quickly, and the heat of warming up and cooling down is part of the tested process.", "Use a pressure canner that holds at least four quart jars upright on its rack; if your pot is one, write \"pressure\" as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a54},
+    {"vacuum-sealing", "vacuum sealing", a55, false, "Taking the air out does not preserve food by itself, and a lack of oxygen favors the bacteria of botulism. Perishable food still has to be kept cold.", "Keep vacuum-sealed perishable food in the refrigerator or freezer, or can it in a canner by a tested process.", 0, 0, {}, {}, 0, 0, 0, 0, a56},
+    {"air-fryer", "air-fryer canning", a57, false, "No published process heats jars in an air fryer, so nobody can say how long would be enough. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a58},
+    {"sous-vide", "sous-vide canning", a59, false, "No published process uses a sous-vide bath. Low-acid food needs 240 to 250 F, and a bath of water cannot get hotter than boiling.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a60},
+    {"steam-oven", "steam-oven canning", a61, false, "No published process heats jars in a steam oven. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a58},
+    {"pressure-fryer", "pressure-fryer canning", a62, false, "No published process heats jars in a pressure fryer. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Use a pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a58},
+    {"smoker", "canning in a smoker or on a grill", a63, false, "No published process heats jars in a smoker or on a grill. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process the jars in a pressure canner; for fish that was smoked first there is a table of its own.", 0, 0, {}, {}, 0, 0, 0, 0, a64},
+    {"cold-water", "cold-water canning", a65, false, "No published process does without heat. Even boiling water does not kill the spores of botulism in low-acid food, and cold water does less.", "Process low-acid food in a pressure canner by the food's table; if you mean food that goes into the jar raw, write \"raw\" as the pack and the canner as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a66},
+    {"hot-fill", "hot filling without processing", a67, false, "No published process leaves it at hot food in the jar or hot water from the tap. A closed jar that gets no tested heat is open-kettle canning: microbes live on under a lid that looks sealed.", "Fill the jars hot and then process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a68},
+    {"electric-canner", "automatic electric canner", a69, false, "The automatic electric canner on sale is made for acid foods and goes by recipes of its own; USDA times do not apply to it. Extension allows boiling-water canners and pressure canners.", "Use the maker's own acid recipes in it and nothing else; process low-acid food in a stovetop pressure canner.", 0, 0, {}, {}, 0, 0, 0, 0, a70}};
+constexpr form_word a72[] = {{"whole", "left whole", ""},
+    {"spears", "whole spears, 4 to 6 inches long", ""},
+    {"1-inch-pieces", "cut in pieces of 1 inch", ""},
+    {"half-inch-cubes", "cut in cubes of 1/2 inch", ""},
+    {"1-inch-cubes", "cut in cubes of 1 inch", ""},
+    {"sliced", "cut in slices", ""},
+    {"diced", "cut in small dice", ""},
+    {"quartered", "cut in quarters", ""},
+    {"cut", "cut up", ""},
+    {"even-pieces", "cut in pieces of one size", ""},
+    {"pieces", "cut in pieces that fit the jar", ""},
+    {"small", "beans of a small-seeded kind", ""},
+    {"large", "beans of a large-seeded kind", ""},
+    {"shelled", "shelled", ""},
+    {"kernels", "whole kernels cut from the cob", ""},
+    {"cream-style", "kernels cut through the middle, with the scrapings of the cob", ""},
+    {"leaves", "leaves without tough stems and midribs", ""},
+    {"mixed", "several vegetables mixed", ""},
+    {"soup", "soup, half of it solids and half liquid", ""},
+    {"stock", "strained stock", ""},
+    {"in-sauce", "in thin sauce", ""},
+    {"okra-whole", "whole okra pods", ""},
+    {"okra-1-inch-pieces", "okra cut in pieces of 1 inch", ""},
+    {"zucchini-sliced", "sliced zucchini", ""},
+    {"zucchini-cubed", "zucchini in cubes", ""},
+    {"as-recipe", "made as the printed recipe says", ""},
+    {"strips", "cut in strips", ""},
+    {"cubes", "cut in cubes", ""},
+    {"chunks", "cut in chunks", ""},
+    {"patties", "shaped into patties", ""},
+    {"balls", "shaped into balls", ""},
+    {"links", "cased links, 3 to 4 inches long", ""},
+    {"loose", "ground and left loose", ""},
+    {"with-bones", "with the bones in", ""},
+    {"without-bones", "taken off the bones", ""},
+    {"lengths", "cut across in lengths of 3 1/2 inches", ""},
+    {"fillets", "fillets as long as the jar", ""},
+    {"minced", "minced", ""},
+    {"shucked", "shucked meats", ""},
+    {"picked-meat", "cooked meat picked from the shell", ""},
+    {"mashed", "mashed", "low-acid-puree"},
+    {"pureed", "pureed or blended smooth", "low-acid-puree"},
+    {"mashed-beans", "mashed or refried beans", "low-acid-puree"},
+    {"butter", "cooked down to a butter", "low-acid-puree"}};
+constexpr prepared_word a73[] = {{"beans rehydrated", "dried beans or peas soaked and boiled until they have taken up their water", "", "", false},
+    {"beans not rehydrated", "dried beans or peas put in dry", "beans rehydrated", "beans-not-rehydrated", false},
+    {"meat precooked", "meat, poultry or seafood cooked before filling", "meat not precooked", "", false},
+    {"meat not precooked", "meat, poultry or seafood put in raw", "meat precooked", "", false},
+    {"boiled before filling", "boiled, simmered or steamed before filling, as long as the process says", "", "", false},
+    {"not boiled before filling", "put in without that cooking", "boiled before filling", "", false},
+    {"boiled 5 min", "boiled or simmered for 5 minutes before filling", "", "", false},
+    {"boiled under 5 min", "boiled or simmered for less than 5 minutes before filling", "boiled 5 min", "", false},
+    {"reheated to a boil", "brought back to a boil before filling", "", "", true},
+    {"not reheated", "put in without reheating", "reheated to a boil", "", false},
+    {"jars sterilized", "empty jars boiled before filling", "", "", true},
+    {"peeled", "skins taken off", "", "", false},
+    {"unpeeled", "skins left on", "peeled", "", false},
+    {"fat removed", "excess fat cut off, drained off or skimmed off", "", "", false},
+    {"fat left in", "excess fat left in", "fat removed", "", false},
+    {"skin and bones removed", "skin and bones taken off", "bones left in", "", false},
+    {"skin or bones left in", "skin, bones or both left in", "skin and bones removed", "", false},
+    {"bones removed", "bones taken out", "bones left in", "", false},
+    {"bones left in", "bones left in", "bones removed", "", false},
+    {"covered with liquid", "filled up with the liquid that the process names", "no liquid added", "", false},
+    {"no liquid added", "packed without added liquid", "covered with liquid", "", false},
+    {"drained", "soaking, washing or cooking water poured off where the process says so", "", "", false},
+    {"not drained", "that water kept", "drained", "", false},
+    {"blanched", "scalded in boiling water or steam, as long as the process says", "", "", false},
+    {"not blanched", "put in without scalding", "blanched", "", false},
+    {"packed loosely", "filled loosely", "", "", false},
+    {"packed tightly", "filled tightly, pressed or shaken down", "packed loosely", "", false},
+    {"fresh water used", "jars filled up with fresh hot water", "", "", false},
+    {"cooking water used", "jars filled up with the water the food was cooked in", "fresh water used", "", false},
+    {"not thickened", "no flour, starch, batter or other thickener used", "", "", false},
+    {"thickened", "flour, starch, batter or another thickener used", "not thickened", "thickener-in-jar", false},
+    {"not smoked", "put in unsmoked", "lightly smoked", "", false},
+    {"lightly smoked", "lightly smoked", "not smoked", "not-in-process", false},
+    {"chilled", "chilled in the refrigerator or on ice, as long as the process says", "", "", false},
+    {"not chilled", "put in without chilling", "chilled", "", false},
+    {"boiled in acidified water", "boiled 2 minutes in water with lemon juice or citric acid", "", "", false},
+    {"not boiled in acidified water", "put in without that boiling", "boiled in acidified water", "", false},
+    {"cultivated mushrooms", "grown mushrooms", "", "", false},
+    {"wild mushrooms", "gathered mushrooms", "cultivated mushrooms", "not-in-process", false}};
+constexpr sv a74[] = {"washed",
+    "rinsed",
+    "cleaned",
+    "trimmed",
+    "fresh",
+    "sorted",
+    "stemmed",
+    "cored",
+    "seeded",
+    "husked",
+    "shucked",
+    "shelled",
+    "strung",
+    "topped",
+    "topped and tailed",
+    "washed and trimmed",
+    "washed and cut",
+    "trimmed and cut",
+    "cut",
+    "cut up",
+    "cut in pieces",
+    "cut in 1-inch pieces",
+    "sliced",
+    "diced",
+    "chopped",
+    "cubed",
+    "quartered",
+    "halved",
+    "peeled",
+    "peeled and sliced",
+    "peeled and diced",
+    "peeled and cubed",
+    "peeled and cut"};
+constexpr sv a75[] = {"asparagus",
     "asparagus spears",
     "esparragos",
     "espárragos"};
-constexpr citation a202[] = {{"usda-guide-4", "4", "4-6"}};
-constexpr condition a203[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr sv a76[] = {"whole",
+    "spears",
+    "1-inch-pieces"};
+constexpr int a77[] = {30};
+constexpr int a78[] = {40};
+constexpr jar_minutes a79[] = {{"pint", a77},
+    {"quart", a78}};
+constexpr table a80[] = {{a76, "hot", "spears, whole or cut in 1-inch pieces", 1000, a79, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy covers with the cooking liquid; the guide uses boiling water. Older charts with 25 and 30 min are out of date."},
+    {a76, "raw", "spears, whole or cut in 1-inch pieces", 1000, a79, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Older charts with 25 and 30 min are out of date."}};
+constexpr sv a81[] = {"hot"};
+constexpr sv a82[] = {"raw"};
+constexpr condition a83[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false},
+    {"Boil them 2 to 3 minutes in water.", a81, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a81, "packed loosely", "", false},
+    {"Fill the jars tightly, without crushing the spears.", a82, "", "", false},
+    {"Cover with boiling water.", {}, "covered with liquid", "", false}};
+constexpr citation a84[] = {{"usda-guide-4", "4", "4-5"}};
+constexpr sv a85[] = {"baked beans",
+    "boston baked beans",
+    "molasses baked beans",
+    "home-baked beans"};
+constexpr sv a86[] = {"beans",
+    "pork and beans"};
+constexpr sv a87[] = {"as-recipe"};
+constexpr int a88[] = {65};
+constexpr int a89[] = {75};
+constexpr jar_minutes a90[] = {{"pint", a88},
+    {"quart", a89}};
+constexpr table a91[] = {{a87, "hot", "rehydrated dry beans baked in molasses sauce", 1000, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy allows the tomato sauces here too; the guide bakes in molasses sauce."}};
+constexpr condition a92[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
     {"Heat the beans to a boil in fresh water.", {}, "boiled before filling", "", false},
     {"Cover them with the printed molasses sauce and bake 4 to 5 hours at 350 F, adding water about every hour so that they stay covered.", {}, "covered with liquid", "", false},
     {"At most seven 3/4-inch pieces of pork, ham or bacon go into a batch.", {}, "", "", false},
     {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false},
     {"Fill the jars hot.", {}, "", "", false}};
-constexpr int a204[] = {65};
-constexpr int a205[] = {75};
-constexpr jar_minutes a206[] = {{"pint", a204},
-    {"quart", a205}};
-constexpr sv a207[] = {"as-recipe"};
-constexpr table a208[] = {{a207, "hot", "rehydrated dry beans baked in molasses sauce", 1000, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy allows the tomato sauces here too; the guide bakes in molasses sauce."}};
-constexpr sv a209[] = {"beans",
-    "pork and beans"};
-constexpr sv a210[] = {"baked beans",
-    "boston baked beans",
-    "molasses baked beans",
-    "home-baked beans"};
-constexpr condition a211[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
-    {"Pour the soaking water away.", {}, "drained", "", false},
-    {"Heat the beans to a boil in fresh water and keep that water for the sauce.", {}, "boiled before filling", "", false},
-    {"Make one of the printed sauces, no thicker than printed, and heat it to a boil.", {}, "not thickened", "", false},
-    {"Fill the jars three quarters full of hot beans and add at most one 3/4-inch cube of pork, ham or bacon.", {}, "", "", false},
-    {"Cover with the hot sauce.", {}, "covered with liquid", "", false},
-    {"This time is shorter than that of plain dried beans and holds with the printed sauces only.", {}, "", "", false},
-    {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false}};
-constexpr sv a212[] = {"whole",
-    "in-sauce"};
-constexpr table a213[] = {{a212, "hot", "rehydrated dry beans in hot thin tomato or molasses sauce", 1000, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on whether 3 quarts of bean cooking liquid follow the tomato sauce; no process number depends on it."}};
-constexpr sv a214[] = {"beans in tomato sauce",
+constexpr citation a93[] = {{"usda-guide-4", "4", "4-6"}};
+constexpr sv a94[] = {"beans in tomato sauce",
     "beans with tomato sauce",
     "beans in molasses sauce",
     "beans with molasses sauce",
@@ -391,34 +611,18 @@ constexpr sv a214[] = {"beans in tomato sauce",
     "dried beans with molasses sauce",
     "beans with sauce",
     "beans in sauce"};
-constexpr condition a215[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr sv a95[] = {"whole",
+    "in-sauce"};
+constexpr table a96[] = {{a95, "hot", "rehydrated dry beans in hot thin tomato or molasses sauce", 1000, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on whether 3 quarts of bean cooking liquid follow the tomato sauce; no process number depends on it."}};
+constexpr condition a97[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
-    {"Cover with fresh water and boil 30 minutes.", {}, "boiled before filling", "", false},
-    {"Fill the jars with the hot beans and cover with the hot cooking water.", {}, "covered with liquid", "", false},
-    {"Leave the beans whole: mashed or refried beans have no tested process.", {}, "", "low-acid-puree", false}};
-constexpr int a216[] = {90};
-constexpr jar_minutes a217[] = {{"pint", a205},
-    {"quart", a216}};
-constexpr sv a218[] = {"whole"};
-constexpr table a219[] = {{a218, "hot", "mature dry seeds of any variety, fully rehydrated and pre-boiled", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension copy asks for the long soak in the refrigerator, the guide for a cool place. An equipment maker's copy drops the 1-hour stand of the short soak; not used."}};
-constexpr sv a220[] = {"beans",
-    "peas",
-    "pea",
-    "guisantes",
-    "chicharos",
-    "chícharos",
-    "arvejas",
-    "lima beans",
-    "lima bean",
-    "limas",
-    "baby lima beans",
-    "baby limas",
-    "butter beans",
-    "butter bean",
-    "romano beans",
-    "bush beans",
-    "pole beans"};
-constexpr sv a221[] = {"dried beans",
+    {"Heat the beans to a boil in fresh water and keep that water for the sauce.", {}, "boiled before filling", "", false},
+    {"Make one of the printed sauces, no thicker than printed, and heat it to a boil.", {}, "not thickened", "", false},
+    {"Fill the jars three quarters full of hot beans and add at most one 3/4-inch cube of pork, ham or bacon.", {}, "", "", false},
+    {"Cover with the hot sauce.", {}, "covered with liquid", "", false},
+    {"This time is shorter than that of plain dried beans and holds with the printed sauces only.", {}, "", "", false},
+    {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false}};
+constexpr sv a98[] = {"dried beans",
     "dry beans",
     "dried bean",
     "dry bean",
@@ -497,27 +701,43 @@ constexpr sv a221[] = {"dried beans",
     "dried cowpeas",
     "dried field peas",
     "dried crowder peas"};
-constexpr citation a222[] = {{"usda-guide-4", "4", "4-7"}};
-constexpr condition a223[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false},
-    {"Heat the beans to a boil in water.", a193, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a193, "packed loosely", "", false},
-    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a194, "packed loosely", "", false},
-    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a194, "", "", false},
-    {"Cover with boiling water.", {}, "covered with liquid", "", false}};
-constexpr int a224[] = {50};
-constexpr jar_minutes a225[] = {{"pint", a197},
-    {"quart", a224}};
-constexpr sv a226[] = {"small",
-    "large"};
-constexpr jar_minutes a227[] = {{"pint", a197}};
-constexpr jar_minutes a228[] = {{"quart", a224}};
-constexpr sv a229[] = {"small"};
-constexpr sv a230[] = {"large"};
-constexpr table a231[] = {{a226, "hot", "shelled green seeds", 1000, a225, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 in for hot pack."},
-    {a226, "raw", "shelled green seeds, small or large", 1000, a227, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a229, "raw", "shelled green seeds, small beans", 1500, a228, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 1/2 in for small beans."},
-    {a230, "raw", "shelled green seeds, large beans", 1250, a228, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a232[] = {"beans",
+constexpr sv a99[] = {"beans",
+    "peas",
+    "pea",
+    "guisantes",
+    "chicharos",
+    "chícharos",
+    "arvejas",
+    "lima beans",
+    "lima bean",
+    "limas",
+    "baby lima beans",
+    "baby limas",
+    "butter beans",
+    "butter bean",
+    "romano beans",
+    "bush beans",
+    "pole beans"};
+constexpr sv a100[] = {"whole"};
+constexpr int a101[] = {90};
+constexpr jar_minutes a102[] = {{"pint", a89},
+    {"quart", a101}};
+constexpr table a103[] = {{a100, "hot", "mature dry seeds of any variety, fully rehydrated and pre-boiled", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension copy asks for the long soak in the refrigerator, the guide for a cool place. An equipment maker's copy drops the 1-hour stand of the short soak; not used."}};
+constexpr condition a104[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+    {"Pour the soaking water away.", {}, "drained", "", false},
+    {"Cover with fresh water and boil 30 minutes.", {}, "boiled before filling", "", false},
+    {"Fill the jars with the hot beans and cover with the hot cooking water.", {}, "covered with liquid", "", false},
+    {"Leave the beans whole: mashed or refried beans have no tested process.", {}, "", "low-acid-puree", false}};
+constexpr sv a105[] = {"fresh lima beans",
+    "fresh lima bean",
+    "green lima beans",
+    "green lima bean",
+    "fresh limas",
+    "green limas",
+    "fresh shelled lima beans",
+    "shelled green lima beans",
+    "fresh baby lima beans"};
+constexpr sv a106[] = {"beans",
     "lima beans",
     "lima bean",
     "limas",
@@ -527,36 +747,27 @@ constexpr sv a232[] = {"beans",
     "butter bean",
     "bush beans",
     "pole beans"};
-constexpr sv a233[] = {"fresh lima beans",
-    "fresh lima bean",
-    "green lima beans",
-    "green lima bean",
-    "fresh limas",
-    "green limas",
-    "fresh shelled lima beans",
-    "shelled green lima beans",
-    "fresh baby lima beans"};
-constexpr citation a234[] = {{"usda-guide-4", "4", "4-8"}};
-constexpr condition a235[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false},
-    {"Bring the beans to a boil in water.", a193, "boiled before filling", "", false},
-    {"Boil them 5 minutes.", a193, "boiled 5 min", "", false},
-    {"Fill the jars loosely.", a193, "packed loosely", "", false},
-    {"Cover with the boiling cooking liquid or with boiling water.", a193, "covered with liquid", "", false},
-    {"Fill the jars tightly.", a194, "", "", false},
-    {"Cover with boiling water.", a194, "covered with liquid", "", false}};
-constexpr int a236[] = {20};
-constexpr int a237[] = {25};
-constexpr jar_minutes a238[] = {{"pint", a236},
-    {"quart", a237}};
-constexpr sv a239[] = {"whole",
-    "1-inch-pieces"};
-constexpr table a240[] = {{a239, "hot", "whole or cut in 1-inch pieces", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."},
-    {a239, "raw", "whole or cut in 1-inch pieces", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."}};
-constexpr sv a241[] = {"beans",
-    "romano beans",
-    "bush beans",
-    "pole beans"};
-constexpr sv a242[] = {"green beans",
+constexpr sv a107[] = {"small",
+    "large"};
+constexpr int a108[] = {50};
+constexpr jar_minutes a109[] = {{"pint", a78},
+    {"quart", a108}};
+constexpr jar_minutes a110[] = {{"pint", a78}};
+constexpr sv a111[] = {"small"};
+constexpr jar_minutes a112[] = {{"quart", a108}};
+constexpr sv a113[] = {"large"};
+constexpr table a114[] = {{a107, "hot", "shelled green seeds", 1000, a109, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 in for hot pack."},
+    {a107, "raw", "shelled green seeds, small or large", 1000, a110, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a111, "raw", "shelled green seeds, small beans", 1500, a112, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 1/2 in for small beans."},
+    {a113, "raw", "shelled green seeds, large beans", 1250, a112, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a115[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false},
+    {"Heat the beans to a boil in water.", a81, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a81, "packed loosely", "", false},
+    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a82, "packed loosely", "", false},
+    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a82, "", "", false},
+    {"Cover with boiling water.", {}, "covered with liquid", "", false}};
+constexpr citation a116[] = {{"usda-guide-4", "4", "4-7"}};
+constexpr sv a117[] = {"green beans",
     "green bean",
     "snap beans",
     "snap bean",
@@ -579,20 +790,27 @@ constexpr sv a242[] = {"green beans",
     "chauchas",
     "porotos verdes",
     "green and wax beans"};
-constexpr citation a243[] = {{"usda-guide-4", "4", "4-9"}};
-constexpr condition a244[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false},
-    {"Peel them and trim off stems and roots.", {}, "peeled", "", false},
-    {"Leave only small beets whole, best 1 to 2 inches across; cut the others in 1/2-inch cubes or slices, and halve or quarter very large slices.", {}, "", "", false},
-    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
-    {"Cover the beets with it.", {}, "covered with liquid", "", false}};
-constexpr int a245[] = {35};
-constexpr jar_minutes a246[] = {{"pint", a196},
-    {"quart", a245}};
-constexpr sv a247[] = {"whole",
-    "half-inch-cubes",
-    "sliced"};
-constexpr table a248[] = {{a247, "hot", "small whole, or 1/2-inch cubes or slices", 1000, a246, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Some copies of the 1994 text head the weighted table \"hot and raw\"; a misprint, no raw directions exist."}};
-constexpr sv a249[] = {"beets",
+constexpr sv a118[] = {"beans",
+    "romano beans",
+    "bush beans",
+    "pole beans"};
+constexpr sv a119[] = {"whole",
+    "1-inch-pieces"};
+constexpr int a120[] = {20};
+constexpr int a121[] = {25};
+constexpr jar_minutes a122[] = {{"pint", a120},
+    {"quart", a121}};
+constexpr table a123[] = {{a119, "hot", "whole or cut in 1-inch pieces", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."},
+    {a119, "raw", "whole or cut in 1-inch pieces", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."}};
+constexpr condition a124[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false},
+    {"Bring the beans to a boil in water.", a81, "boiled before filling", "", false},
+    {"Boil them 5 minutes.", a81, "boiled 5 min", "", false},
+    {"Fill the jars loosely.", a81, "packed loosely", "", false},
+    {"Cover with the boiling cooking liquid or with boiling water.", a81, "covered with liquid", "", false},
+    {"Fill the jars tightly.", a82, "", "", false},
+    {"Cover with boiling water.", a82, "covered with liquid", "", false}};
+constexpr citation a125[] = {{"usda-guide-4", "4", "4-8"}};
+constexpr sv a126[] = {"beets",
     "beet",
     "beetroot",
     "beetroots",
@@ -602,44 +820,50 @@ constexpr sv a249[] = {"beets",
     "betabeles",
     "remolacha",
     "remolachas"};
-constexpr citation a250[] = {{"usda-guide-4", "4", "4-10"}};
-constexpr condition a251[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false},
-    {"Slice or dice them; roots of 1 to 1 1/4 inches across are best.", {}, "", "", false},
-    {"Bring them to a boil in water.", a193, "boiled before filling", "", false},
-    {"Simmer them 5 minutes.", a193, "boiled 5 min", "", false},
-    {"Cover with the hot cooking liquid or with hot water.", a193, "covered with liquid", "", false},
-    {"Fill the jars tightly.", a194, "", "", false},
-    {"Cover with hot water.", a194, "covered with liquid", "", false}};
-constexpr jar_minutes a252[] = {{"pint", a237},
-    {"quart", a196}};
-constexpr sv a253[] = {"sliced",
-    "diced"};
-constexpr table a254[] = {{a253, "hot", "peeled, sliced or diced", 1000, a252, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a253, "raw", "peeled, sliced or diced", 1000, a252, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin lets the liquid reach within 1/2 in; the guide asks 1 in."}};
-constexpr sv a255[] = {"carrots",
+constexpr sv a127[] = {"whole",
+    "half-inch-cubes",
+    "sliced"};
+constexpr int a128[] = {35};
+constexpr jar_minutes a129[] = {{"pint", a77},
+    {"quart", a128}};
+constexpr table a130[] = {{a127, "hot", "small whole, or 1/2-inch cubes or slices", 1000, a129, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Some copies of the 1994 text head the weighted table \"hot and raw\"; a misprint, no raw directions exist."}};
+constexpr condition a131[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false},
+    {"Peel them and trim off stems and roots.", {}, "peeled", "", false},
+    {"Leave only small beets whole, best 1 to 2 inches across; cut the others in 1/2-inch cubes or slices, and halve or quarter very large slices.", {}, "", "", false},
+    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
+    {"Cover the beets with it.", {}, "covered with liquid", "", false}};
+constexpr citation a132[] = {{"usda-guide-4", "4", "4-9"}};
+constexpr sv a133[] = {"carrots",
     "carrot",
     "sliced carrots",
     "diced carrots",
     "zanahoria",
     "zanahorias"};
-constexpr citation a256[] = {{"usda-guide-5", "5", "5-5"}};
-constexpr condition a257[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
-    {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false},
-    {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
-    {"Cut off excess fat.", {}, "fat removed", "", false},
-    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
-    {"Leave the giblets out.", {}, "", "", false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
-    {"Cover with hot broth.", a193, "covered with liquid", "", false},
-    {"The pieces go in raw.", a194, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a194, "packed loosely", "", false},
-    {"Add no liquid.", a194, "no liquid added", "", false}};
-constexpr sv a258[] = {"with-bones",
-    "pieces"};
-constexpr table a259[] = {{a258, "hot", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
-    {a258, "raw", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr sv a260[] = {"chicken",
+constexpr sv a134[] = {"sliced",
+    "diced"};
+constexpr jar_minutes a135[] = {{"pint", a121},
+    {"quart", a77}};
+constexpr table a136[] = {{a134, "hot", "peeled, sliced or diced", 1000, a135, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a134, "raw", "peeled, sliced or diced", 1000, a135, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin lets the liquid reach within 1/2 in; the guide asks 1 in."}};
+constexpr condition a137[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false},
+    {"Slice or dice them; roots of 1 to 1 1/4 inches across are best.", {}, "", "", false},
+    {"Bring them to a boil in water.", a81, "boiled before filling", "", false},
+    {"Simmer them 5 minutes.", a81, "boiled 5 min", "", false},
+    {"Cover with the hot cooking liquid or with hot water.", a81, "covered with liquid", "", false},
+    {"Fill the jars tightly.", a82, "", "", false},
+    {"Cover with hot water.", a82, "covered with liquid", "", false}};
+constexpr citation a138[] = {{"usda-guide-4", "4", "4-10"}};
+constexpr sv a139[] = {"chicken with bones",
+    "bone-in chicken",
+    "chicken on the bone",
+    "bone-in chicken pieces",
+    "rabbit with bones",
+    "bone-in rabbit",
+    "rabbit on the bone",
+    "chicken or rabbit with bones",
+    "pollo con hueso",
+    "conejo con hueso"};
+constexpr sv a140[] = {"chicken",
     "chickens",
     "chicken pieces",
     "chicken meat",
@@ -652,33 +876,24 @@ constexpr sv a260[] = {"chicken",
     "poultry",
     "pollo",
     "conejo"};
-constexpr sv a261[] = {"chicken with bones",
-    "bone-in chicken",
-    "chicken on the bone",
-    "bone-in chicken pieces",
-    "rabbit with bones",
-    "bone-in rabbit",
-    "rabbit on the bone",
-    "chicken or rabbit with bones",
-    "pollo con hueso",
-    "conejo con hueso"};
-constexpr condition a262[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr sv a141[] = {"with-bones",
+    "pieces"};
+constexpr table a142[] = {{a141, "hot", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
+    {a141, "raw", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
+constexpr condition a143[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false},
     {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
-    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
+    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
-    {"Cover with hot broth.", a193, "covered with liquid", "", false},
-    {"The pieces go in raw.", a194, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a194, "packed loosely", "", false},
-    {"Add no liquid.", a194, "no liquid added", "", false}};
-constexpr sv a263[] = {"without-bones",
-    "pieces"};
-constexpr table a264[] = {{a263, "hot", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
-    {a263, "raw", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr sv a265[] = {"chicken without bones",
+    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
+    {"Cover with hot broth.", a81, "covered with liquid", "", false},
+    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a82, "packed loosely", "", false},
+    {"Add no liquid.", a82, "no liquid added", "", false}};
+constexpr citation a144[] = {{"usda-guide-5", "5", "5-5"}};
+constexpr sv a145[] = {"chicken without bones",
     "boneless chicken",
     "boned chicken",
     "boneless chicken breast",
@@ -691,8 +906,34 @@ constexpr sv a265[] = {"chicken without bones",
     "pollo sin hueso",
     "pollo deshuesado",
     "conejo deshuesado"};
-constexpr citation a266[] = {{"usda-guide-5", "5", "5-8"}};
-constexpr condition a267[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false},
+constexpr sv a146[] = {"without-bones",
+    "pieces"};
+constexpr table a147[] = {{a146, "hot", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
+    {a146, "raw", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
+constexpr condition a148[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+    {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false},
+    {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
+    {"Cut off excess fat.", {}, "fat removed", "", false},
+    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
+    {"Leave the giblets out.", {}, "", "", false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
+    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
+    {"Cover with hot broth.", a81, "covered with liquid", "", false},
+    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a82, "packed loosely", "", false},
+    {"Add no liquid.", a82, "no liquid added", "", false}};
+constexpr sv a149[] = {"chile con carne",
+    "chili con carne",
+    "chilli con carne",
+    "chili con carne with beans",
+    "chile con carne with beans",
+    "chili with beef and beans"};
+constexpr sv a150[] = {"chili",
+    "chile",
+    "chilli"};
+constexpr jar_minutes a151[] = {{"pint", a89}};
+constexpr table a152[] = {{a87, "hot", "ground beef, beans, tomatoes; fixed USDA recipe, 9 pints", 1000, a151, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blogs and private lists with 90 min for quarts are not published tests. One Extension page stresses that the time belongs to the printed recipe, not to a chili of one's own."}};
+constexpr condition a153[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false},
     {"Soak the dried beans 12 to 18 hours in cold water in a cool place and simmer them 30 minutes in fresh water.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour away the soaking water and the water they were cooked in.", {}, "drained", "", false},
     {"Brown the ground beef with the onions and peppers.", {}, "meat precooked", "", false},
@@ -701,19 +942,23 @@ constexpr condition a267[] = {{"Keep to the printed recipe: a chili of your own 
     {"Simmer 5 minutes.", {}, "boiled 5 min", "", false},
     {"Do not thicken it.", {}, "not thickened", "", false},
     {"Pint jars at most: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a268[] = {{"pint", a205}};
-constexpr table a269[] = {{a207, "hot", "ground beef, beans, tomatoes; fixed USDA recipe, 9 pints", 1000, a268, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blogs and private lists with 90 min for quarts are not published tests. One Extension page stresses that the time belongs to the printed recipe, not to a chili of one's own."}};
-constexpr sv a270[] = {"chili",
-    "chile",
-    "chilli"};
-constexpr sv a271[] = {"chile con carne",
-    "chili con carne",
-    "chilli con carne",
-    "chili con carne with beans",
-    "chile con carne with beans",
-    "chili with beef and beans"};
-constexpr citation a272[] = {{"usda-guide-5", "5", "5-9"}};
-constexpr condition a273[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false},
+constexpr citation a154[] = {{"usda-guide-5", "5", "5-8"}};
+constexpr sv a155[] = {"clams",
+    "clam",
+    "whole clams",
+    "minced clams",
+    "shelled clams",
+    "clam meat",
+    "almeja",
+    "almejas"};
+constexpr sv a156[] = {"whole",
+    "minced"};
+constexpr int a157[] = {60};
+constexpr int a158[] = {70};
+constexpr jar_minutes a159[] = {{"half-pint", a157},
+    {"pint", a158}};
+constexpr table a160[] = {{a156, "hot", "whole or minced meats", 1000, a159, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a161[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false},
     {"Scrub them, steam 5 minutes and take out the meat; save the juice.", {}, "meat precooked", "", false},
     {"Wash the meat in water with 1 tsp of salt to the quart and rinse it.", {}, "", "", false},
     {"Boil the meat 2 minutes.", {}, "boiled before filling", "", false},
@@ -722,32 +967,11 @@ constexpr condition a273[] = {{"Keep the clams alive on ice until you can them."
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
     {"Cover with hot clam juice, and boiling water if it runs short.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr int a274[] = {60};
-constexpr int a275[] = {70};
-constexpr jar_minutes a276[] = {{"half-pint", a274},
-    {"pint", a275}};
-constexpr sv a277[] = {"whole",
-    "minced"};
-constexpr table a278[] = {{a277, "hot", "whole or minced meats", 1000, a276, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a279[] = {"clams",
-    "clam",
-    "whole clams",
-    "minced clams",
-    "shelled clams",
-    "clam meat",
-    "almeja",
-    "almejas"};
-constexpr condition a280[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false},
-    {"Cut the kernels off through the middle and scrape the cobs.", {}, "", "", false},
-    {"Add 2 cups of boiling water to each quart of corn and scrapings.", {}, "covered with liquid", "", false},
-    {"Heat it to a boil.", {}, "boiled before filling", "", false},
-    {"Only corn, water and, if liked, salt go in: no milk, cream, flour or starch.", {}, "not thickened", "", false},
-    {"No quart process exists: such thick food heats too slowly in the middle of a large jar.", {}, "", "", false}};
-constexpr int a281[] = {85};
-constexpr jar_minutes a282[] = {{"pint", a281}};
-constexpr sv a283[] = {"cream-style"};
-constexpr table a284[] = {{a283, "hot", "kernels cut at mid-depth plus cob scrapings", 1000, a282, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies of the 1994 text add a raw row of 95 min to the weighted table alone, without directions; left out. One state sheet prints 55 min in its dial table; every other copy has 85, which stands."}};
-constexpr sv a285[] = {"corn",
+constexpr citation a162[] = {{"usda-guide-5", "5", "5-9"}};
+constexpr sv a163[] = {"cream style corn",
+    "cream-style corn",
+    "cream corn"};
+constexpr sv a164[] = {"corn",
     "sweet corn",
     "sweetcorn",
     "maize",
@@ -755,24 +979,17 @@ constexpr sv a285[] = {"corn",
     "elotes",
     "maiz",
     "maíz"};
-constexpr sv a286[] = {"cream style corn",
-    "cream-style corn",
-    "cream corn"};
-constexpr citation a287[] = {{"usda-guide-4", "4", "4-11"}};
-constexpr condition a288[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false},
-    {"Cut the kernels off at about 3/4 of their depth; never scrape the cob.", {}, "", "", false},
-    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a193, "boiled before filling", "", false},
-    {"Simmer it 5 minutes.", a193, "boiled 5 min", "", false},
-    {"Fill the jars with the corn and its cooking liquid.", a193, "covered with liquid", "", false},
-    {"Fill the jars without shaking or pressing down.", a194, "packed loosely", "", false},
-    {"Cover with fresh boiling water.", a194, "covered with liquid", "", false}};
-constexpr int a289[] = {55};
-constexpr jar_minutes a290[] = {{"pint", a289},
-    {"quart", a281}};
-constexpr sv a291[] = {"kernels"};
-constexpr table a292[] = {{a291, "hot", "kernels cut at about 3/4 depth, cob not scraped", 1000, a290, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin prints 2/3 depth and 2 cups of water to the quart; the guide has 3/4 and 1 cup."},
-    {a291, "raw", "kernels cut at about 3/4 depth, cob not scraped", 1000, a290, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a293[] = {"whole kernel corn",
+constexpr sv a165[] = {"cream-style"};
+constexpr int a166[] = {85};
+constexpr jar_minutes a167[] = {{"pint", a166}};
+constexpr table a168[] = {{a165, "hot", "kernels cut at mid-depth plus cob scrapings", 1000, a167, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies of the 1994 text add a raw row of 95 min to the weighted table alone, without directions; left out. One state sheet prints 55 min in its dial table; every other copy has 85, which stands."}};
+constexpr condition a169[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false},
+    {"Cut the kernels off through the middle and scrape the cobs.", {}, "", "", false},
+    {"Add 2 cups of boiling water to each quart of corn and scrapings.", {}, "covered with liquid", "", false},
+    {"Heat it to a boil.", {}, "boiled before filling", "", false},
+    {"Only corn, water and, if liked, salt go in: no milk, cream, flour or starch.", {}, "not thickened", "", false},
+    {"No quart process exists: such thick food heats too slowly in the middle of a large jar.", {}, "", "", false}};
+constexpr sv a170[] = {"whole kernel corn",
     "whole-kernel corn",
     "corn kernels",
     "kernel corn",
@@ -780,22 +997,21 @@ constexpr sv a293[] = {"whole kernel corn",
     "corn cut off the cob",
     "corn off the cob",
     "granos de elote"};
-constexpr acid_choice a294[] = {{"citric acid", 1000, "1 tsp citric acid for a pint, 1/2 tsp for a half-pint"},
-    {"bottled lemon juice", 12000, "4 tbsp bottled lemon juice for a pint, 2 tbsp for a half-pint"}};
-constexpr condition a295[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false},
-    {"Simmer the crabs 20 minutes in water with 1/4 cup of lemon juice and 2 tbsp of salt (up to 1 cup) to the gallon; cool them and pick the meat.", {}, "meat precooked", "", false},
-    {"Soak the meat 2 minutes in cold water with 2 cups of lemon juice or 4 cups of white vinegar, and 2 tbsp of salt (up to 1 cup), to the gallon.", {}, "", "", false},
-    {"Drain it and squeeze the water out.", {}, "drained", "", false},
-    {"Put 6 oz of meat in a half-pint or 12 oz in a pint.", {}, "", "", false},
-    {"Citric acid or lemon juice goes into every jar.", {}, "", "", false},
-    {"Cover with hot water.", {}, "covered with liquid", "", false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr int a296[] = {80};
-constexpr jar_minutes a297[] = {{"half-pint", a275},
-    {"pint", a296}};
-constexpr sv a298[] = {"picked-meat"};
-constexpr table a299[] = {{a298, "hot", "cooked picked meat, hot water added", 1000, a297, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: cooked meat covered with hot water is written as hot."}};
-constexpr sv a300[] = {"king crab",
+constexpr sv a171[] = {"kernels"};
+constexpr int a172[] = {55};
+constexpr jar_minutes a173[] = {{"pint", a172},
+    {"quart", a166}};
+constexpr table a174[] = {{a171, "hot", "kernels cut at about 3/4 depth, cob not scraped", 1000, a173, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin prints 2/3 depth and 2 cups of water to the quart; the guide has 3/4 and 1 cup."},
+    {a171, "raw", "kernels cut at about 3/4 depth, cob not scraped", 1000, a173, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a175[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false},
+    {"Cut the kernels off at about 3/4 of their depth; never scrape the cob.", {}, "", "", false},
+    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a81, "boiled before filling", "", false},
+    {"Simmer it 5 minutes.", a81, "boiled 5 min", "", false},
+    {"Fill the jars with the corn and its cooking liquid.", a81, "covered with liquid", "", false},
+    {"Fill the jars without shaking or pressing down.", a82, "packed loosely", "", false},
+    {"Cover with fresh boiling water.", a82, "covered with liquid", "", false}};
+constexpr citation a176[] = {{"usda-guide-4", "4", "4-11"}};
+constexpr sv a177[] = {"king crab",
     "king crabs",
     "king crab meat",
     "king crabmeat",
@@ -804,22 +1020,29 @@ constexpr sv a300[] = {"king crab",
     "dungeness crab meat",
     "dungeness crabmeat",
     "king and dungeness crab meat"};
-constexpr citation a301[] = {{"usda-guide-5", "5", "5-10"}};
-constexpr condition a302[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
-    {"Use fish that is not smoked: smoked fish has its own, longer process.", {}, "not smoked", "", false},
-    {"Take off head, tail, fins and scales; the bones may stay. Halibut loses skin and bones.", {}, "", "", false},
-    {"Cut it in lengths of 3 1/2 inches.", {}, "", "", false},
-    {"The fish goes in raw.", {}, "meat not precooked", "", false},
-    {"Add no liquid.", {}, "no liquid added", "", false}};
-constexpr int a303[] = {100};
-constexpr jar_minutes a304[] = {{"half-pint", a303},
-    {"12-oz", a303}};
-constexpr sv a305[] = {"lengths",
-    "with-bones"};
-constexpr jar_minutes a306[] = {{"pint", a303}};
-constexpr table a307[] = {{a305, "raw", "3.5 inch lengths, bone-in", 1000, a304, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "Read: half-pint and 12 oz jars take the pint time; the pressures near sea level. Carried over from the pint table: the pressures of the higher bands."},
-    {a305, "raw", "3.5 inch lengths, bone-in", 1000, a306, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Newer text adds halibut, skin and bones taken out."}};
-constexpr sv a308[] = {"fish",
+constexpr sv a178[] = {"picked-meat"};
+constexpr int a179[] = {80};
+constexpr jar_minutes a180[] = {{"half-pint", a158},
+    {"pint", a179}};
+constexpr table a181[] = {{a178, "hot", "cooked picked meat, hot water added", 1000, a180, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: cooked meat covered with hot water is written as hot."}};
+constexpr condition a182[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false},
+    {"Simmer the crabs 20 minutes in water with 1/4 cup of lemon juice and 2 tbsp of salt (up to 1 cup) to the gallon; cool them and pick the meat.", {}, "meat precooked", "", false},
+    {"Soak the meat 2 minutes in cold water with 2 cups of lemon juice or 4 cups of white vinegar, and 2 tbsp of salt (up to 1 cup), to the gallon.", {}, "", "", false},
+    {"Drain it and squeeze the water out.", {}, "drained", "", false},
+    {"Put 6 oz of meat in a half-pint or 12 oz in a pint.", {}, "", "", false},
+    {"Citric acid or lemon juice goes into every jar.", {}, "", "", false},
+    {"Cover with hot water.", {}, "covered with liquid", "", false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
+constexpr acid_choice a183[] = {{"citric acid", 1000, "1 tsp citric acid for a pint, 1/2 tsp for a half-pint"},
+    {"bottled lemon juice", 12000, "4 tbsp bottled lemon juice for a pint, 2 tbsp for a half-pint"}};
+constexpr sv a184[] = {"fish in pint jars",
+    "fish in half-pint jars",
+    "salmon in pint jars",
+    "salmon in pints",
+    "trout in pint jars",
+    "trout in pints",
+    "mackerel in pint jars"};
+constexpr sv a185[] = {"fish",
     "salmon",
     "trout",
     "salmón",
@@ -832,56 +1055,42 @@ constexpr sv a308[] = {"fish",
     "halibut",
     "fatty fish",
     "oily fish"};
-constexpr sv a309[] = {"fish in pint jars",
-    "fish in half-pint jars",
-    "salmon in pint jars",
-    "salmon in pints",
-    "trout in pint jars",
-    "trout in pints",
-    "mackerel in pint jars"};
-constexpr citation a310[] = {{"usda-guide-5", "5", "5-11"},
-    {"uaf-fish-quarts", "", ""}};
-constexpr condition a311[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
+constexpr sv a186[] = {"lengths",
+    "with-bones"};
+constexpr int a187[] = {100};
+constexpr jar_minutes a188[] = {{"half-pint", a187},
+    {"12-oz", a187}};
+constexpr jar_minutes a189[] = {{"pint", a187}};
+constexpr table a190[] = {{a186, "raw", "3.5 inch lengths, bone-in", 1000, a188, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "Read: half-pint and 12 oz jars take the pint time; the pressures near sea level. Carried over from the pint table: the pressures of the higher bands."},
+    {a186, "raw", "3.5 inch lengths, bone-in", 1000, a189, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Newer text adds halibut, skin and bones taken out."}};
+constexpr condition a191[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
+    {"Use fish that is not smoked: smoked fish has its own, longer process.", {}, "not smoked", "", false},
+    {"Take off head, tail, fins and scales; the bones may stay. Halibut loses skin and bones.", {}, "", "", false},
+    {"Cut it in lengths of 3 1/2 inches.", {}, "", "", false},
+    {"The fish goes in raw.", {}, "meat not precooked", "", false},
+    {"Add no liquid.", {}, "no liquid added", "", false}};
+constexpr citation a192[] = {{"usda-guide-5", "5", "5-10"}};
+constexpr sv a193[] = {"fish in quart jars",
+    "fish in quarts",
+    "salmon in quart jars",
+    "salmon in quarts",
+    "trout in quart jars",
+    "trout in quarts"};
+constexpr sv a194[] = {"fillets",
+    "chunks"};
+constexpr int a195[] = {160};
+constexpr jar_minutes a196[] = {{"quart", a195}};
+constexpr table a197[] = {{a194, "raw", "jar-length fillets or chunks, packed solid", 1000, a196, "low-acid-dial", "low-acid-weighted", {}, "memory", 1, false, "Minutes and pressures come from memory alone: nobody could read this table again, so a plan that only this table covers is untested. The packing and the heat-up were read. Older pages say that quart jars are not for fish."}};
+constexpr condition a198[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
     {"Use fish that is not smoked.", {}, "not smoked", "", false},
     {"Use straight-sided wide-mouth quart jars.", {}, "", "", false},
     {"Pack fillets or chunks as long as the jar solidly, raw.", {}, "meat not precooked", "", false},
     {"No liquid is needed; halibut may take up to 4 tbsp of oil in a jar.", {}, "no liquid added", "", false},
     {"Put 2 to 3 inches of water, about 3 quarts, in the canner.", {}, "", "", false},
     {"Heat the canner on high for 20 minutes with the vent open; once steam flows steadily, vent 10 minutes more. Heating and venting together never take less than 30 minutes.", {}, "", "", false}};
-constexpr int a312[] = {160};
-constexpr jar_minutes a313[] = {{"quart", a312}};
-constexpr sv a314[] = {"fillets",
-    "chunks"};
-constexpr table a315[] = {{a314, "raw", "jar-length fillets or chunks, packed solid", 1000, a313, "low-acid-dial", "low-acid-weighted", {}, "memory", 1, false, "Minutes and pressures come from memory alone: nobody could read this table again, so a plan that only this table covers is untested. The packing and the heat-up were read. Older pages say that quart jars are not for fish."}};
-constexpr sv a316[] = {"fish in quart jars",
-    "fish in quarts",
-    "salmon in quart jars",
-    "salmon in quarts",
-    "trout in quart jars",
-    "trout in quarts"};
-constexpr citation a317[] = {{"usda-guide-5", "5", "5-13"},
-    {"nchfp-smoked-fish", "", ""},
-    {"pnw-450", "", ""}};
-constexpr condition a318[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false},
-    {"Can it at once, or after at most 1 day in the refrigerator; do not taste it before.", {}, "", "", false},
-    {"Use a pressure canner of 16 to 22 quarts, never a smaller one.", {}, "", "", false},
-    {"Put 4 quarts of cool tap water in the canner, no less, and do not heat it beforehand.", {}, "", "", false},
-    {"Stand the pieces upright in the jar, loosely or tightly.", {}, "", "", false},
-    {"Add no liquid.", {}, "no liquid added", "", false},
-    {"Half-pint and pint jars only, no quarts, no tin cans; freeze other smoked seafood.", {}, "", "", false}};
-constexpr int a319[] = {110};
-constexpr jar_minutes a320[] = {{"half-pint", a319},
-    {"pint", a319}};
-constexpr sv a321[] = {"pieces"};
-constexpr table a322[] = {{a321, "raw", "pieces standing upright in the jar", 1000, a320, "low-acid-dial", "", {}, "seen-part", 1, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: the altitude bands and, in a university bulletin, 110 min for pints; half-pints may take the pint time. From memory: the pressures of the dial bands. A recipe page with 100 min is not used."},
-    {a321, "raw", "pieces standing upright in the jar", 1000, a320, "", "low-acid-weighted", {}, "seen-part", 2, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: 110 min at 10 psi in a university bulletin, 10 and 15 psi in an equipment maker's copy; half-pints may take the pint time."}};
-constexpr sv a323[] = {"fish",
-    "salmon",
-    "trout",
-    "salmón",
-    "pescado",
-    "trucha"};
-constexpr sv a324[] = {"smoked fish",
+constexpr citation a199[] = {{"usda-guide-5", "5", "5-11"},
+    {"uaf-fish-quarts", "", ""}};
+constexpr sv a200[] = {"smoked fish",
     "smoked salmon",
     "smoked trout",
     "smoked rockfish",
@@ -894,18 +1103,29 @@ constexpr sv a324[] = {"smoked fish",
     "salmón ahumado",
     "pescado ahumado",
     "trucha ahumada"};
-constexpr citation a325[] = {{"usda-guide-4", "4", ""}};
-constexpr condition a326[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false},
-    {"Steam them 3 to 5 minutes, 1 lb at a time.", {}, "blanched", "", false},
-    {"All leaves must be well wilted before they are filled.", {}, "boiled before filling", "", false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Use fresh boiling water, not the water of the steamer.", {}, "fresh water used", "", false},
-    {"Cover the leaves with it.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a327[] = {{"pint", a275},
-    {"quart", a216}};
-constexpr sv a328[] = {"leaves"};
-constexpr table a329[] = {{a328, "hot", "wilted leaves, tough stems and midribs removed", 1000, a327, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A web copy carries a stray 100 min footnote that belongs to soup with seafood."}};
-constexpr sv a330[] = {"greens",
+constexpr sv a201[] = {"fish",
+    "salmon",
+    "trout",
+    "salmón",
+    "pescado",
+    "trucha"};
+constexpr sv a202[] = {"pieces"};
+constexpr int a203[] = {110};
+constexpr jar_minutes a204[] = {{"half-pint", a203},
+    {"pint", a203}};
+constexpr table a205[] = {{a202, "raw", "pieces standing upright in the jar", 1000, a204, "low-acid-dial", "", {}, "seen-part", 1, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: the altitude bands and, in a university bulletin, 110 min for pints; half-pints may take the pint time. From memory: the pressures of the dial bands. A recipe page with 100 min is not used."},
+    {a202, "raw", "pieces standing upright in the jar", 1000, a204, "", "low-acid-weighted", {}, "seen-part", 2, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: 110 min at 10 psi in a university bulletin, 10 and 15 psi in an equipment maker's copy; half-pints may take the pint time."}};
+constexpr condition a206[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false},
+    {"Can it at once, or after at most 1 day in the refrigerator; do not taste it before.", {}, "", "", false},
+    {"Use a pressure canner of 16 to 22 quarts, never a smaller one.", {}, "", "", false},
+    {"Put 4 quarts of cool tap water in the canner, no less, and do not heat it beforehand.", {}, "", "", false},
+    {"Stand the pieces upright in the jar, loosely or tightly.", {}, "", "", false},
+    {"Add no liquid.", {}, "no liquid added", "", false},
+    {"Half-pint and pint jars only, no quarts, no tin cans; freeze other smoked seafood.", {}, "", "", false}};
+constexpr citation a207[] = {{"usda-guide-5", "5", "5-13"},
+    {"nchfp-smoked-fish", "", ""},
+    {"pnw-450", "", ""}};
+constexpr sv a208[] = {"greens",
     "spinach",
     "chard",
     "swiss chard",
@@ -921,19 +1141,43 @@ constexpr sv a330[] = {"greens",
     "espinacas",
     "acelga",
     "acelgas"};
-constexpr citation a331[] = {{"usda-guide-5", "5", "5-6"}};
-constexpr condition a332[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false},
-    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
-    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
-    {"Cook it until lightly browned.", {}, "meat precooked", "", false},
-    {"Drain off excess fat.", {}, "fat removed", "", false},
-    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
-constexpr sv a333[] = {"patties",
-    "balls",
-    "links",
-    "loose"};
-constexpr table a334[] = {{a333, "hot", "patties, balls, links or loose ground meat", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on the salt, 1 or 2 tsp to the quart; it is flavor only."}};
-constexpr sv a335[] = {"meat",
+constexpr sv a209[] = {"leaves"};
+constexpr jar_minutes a210[] = {{"pint", a158},
+    {"quart", a101}};
+constexpr table a211[] = {{a209, "hot", "wilted leaves, tough stems and midribs removed", 1000, a210, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A web copy carries a stray 100 min footnote that belongs to soup with seafood."}};
+constexpr condition a212[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false},
+    {"Steam them 3 to 5 minutes, 1 lb at a time.", {}, "blanched", "", false},
+    {"All leaves must be well wilted before they are filled.", {}, "boiled before filling", "", false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false},
+    {"Use fresh boiling water, not the water of the steamer.", {}, "fresh water used", "", false},
+    {"Cover the leaves with it.", {}, "covered with liquid", "", false}};
+constexpr citation a213[] = {{"usda-guide-4", "4", ""}};
+constexpr sv a214[] = {"ground meat",
+    "chopped meat",
+    "ground or chopped meat",
+    "ground beef",
+    "minced beef",
+    "beef mince",
+    "chopped beef",
+    "hamburger",
+    "hamburger meat",
+    "burger meat",
+    "beef patties",
+    "ground pork",
+    "pork mince",
+    "minced pork",
+    "ground lamb",
+    "lamb mince",
+    "minced lamb",
+    "ground veal",
+    "veal mince",
+    "minced veal",
+    "fresh sausage",
+    "bulk sausage",
+    "sausage patties",
+    "carne molida",
+    "carne picada"};
+constexpr sv a215[] = {"meat",
     "red meat",
     "beef",
     "pork",
@@ -965,43 +1209,23 @@ constexpr sv a335[] = {"meat",
     "venison sausage",
     "mince",
     "minced meat"};
-constexpr sv a336[] = {"ground meat",
-    "chopped meat",
-    "ground or chopped meat",
-    "ground beef",
-    "minced beef",
-    "beef mince",
-    "chopped beef",
-    "hamburger",
-    "hamburger meat",
-    "burger meat",
-    "beef patties",
-    "ground pork",
-    "pork mince",
-    "minced pork",
-    "ground lamb",
-    "lamb mince",
-    "minced lamb",
-    "ground veal",
-    "veal mince",
-    "minced veal",
-    "fresh sausage",
-    "bulk sausage",
-    "sausage patties",
-    "carne molida",
-    "carne picada"};
-constexpr citation a337[] = {{"usda-guide-5", "5", "5-7"},
-    {"wisconsin-stock-chart", "", ""}};
-constexpr condition a338[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false},
-    {"Take the bones out.", {}, "bones removed", "", false},
-    {"Let the stock cool and take off the fat.", {}, "fat removed", "", false},
-    {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false},
-    {"This is no process for jars packed with meat or vegetables.", {}, "", "", false},
-    {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false},
-    {"Add nothing that thickens it.", {}, "not thickened", "", false}};
-constexpr sv a339[] = {"stock"};
-constexpr table a340[] = {{a339, "hot", "strained broth, meat picked off the bones may go back in", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide lets meat picked from the bones go back in and sets no size. A University of Wisconsin Extension chart (so headed where it was read) keeps 20 and 25 min for bits of at most 1/4 inch and asks 75 and 90 min for larger pieces; the safer reading is taken."}};
-constexpr sv a341[] = {"stock",
+constexpr sv a216[] = {"patties",
+    "balls",
+    "links",
+    "loose"};
+constexpr table a217[] = {{a216, "hot", "patties, balls, links or loose ground meat", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on the salt, 1 or 2 tsp to the quart; it is flavor only."}};
+constexpr condition a218[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false},
+    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
+    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
+    {"Cook it until lightly browned.", {}, "meat precooked", "", false},
+    {"Drain off excess fat.", {}, "fat removed", "", false},
+    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
+constexpr citation a219[] = {{"usda-guide-5", "5", "5-6"}};
+constexpr sv a220[] = {"beef stock",
+    "beef broth",
+    "beef bone broth",
+    "beef bone stock"};
+constexpr sv a221[] = {"stock",
     "stocks",
     "broth",
     "broths",
@@ -1009,18 +1233,18 @@ constexpr sv a341[] = {"stock",
     "meat broth",
     "bone broth",
     "bone stock"};
-constexpr sv a342[] = {"beef stock",
-    "beef broth",
-    "beef bone broth",
-    "beef bone stock"};
-constexpr condition a343[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false},
+constexpr sv a222[] = {"stock"};
+constexpr table a223[] = {{a222, "hot", "strained broth, meat picked off the bones may go back in", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide lets meat picked from the bones go back in and sets no size. A University of Wisconsin Extension chart (so headed where it was read) keeps 20 and 25 min for bits of at most 1/4 inch and asks 75 and 90 min for larger pieces; the safer reading is taken."}};
+constexpr condition a224[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false},
     {"Take the bones out.", {}, "bones removed", "", false},
     {"Let the stock cool and take off the fat.", {}, "fat removed", "", false},
     {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false},
     {"This is no process for jars packed with meat or vegetables.", {}, "", "", false},
     {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false},
     {"Add nothing that thickens it.", {}, "not thickened", "", false}};
-constexpr sv a344[] = {"chicken stock",
+constexpr citation a225[] = {{"usda-guide-5", "5", "5-7"},
+    {"wisconsin-stock-chart", "", ""}};
+constexpr sv a226[] = {"chicken stock",
     "chicken broth",
     "chicken bone broth",
     "turkey stock",
@@ -1028,56 +1252,14 @@ constexpr sv a344[] = {"chicken stock",
     "turkey bone broth",
     "poultry stock",
     "poultry broth"};
-constexpr condition a345[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
-    {"Use well chilled meat.", {}, "chilled", "", false},
-    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
-    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false},
-    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
-    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a193, "meat precooked", "", false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a193, "covered with liquid", "", false},
-    {"The pieces go in raw.", a194, "meat not precooked", "", false},
-    {"Add no liquid.", a194, "no liquid added", "", false}};
-constexpr sv a346[] = {"strips",
-    "cubes",
-    "chunks"};
-constexpr table a347[] = {{a346, "hot", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a346, "raw", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy of the 1994 text lists the hot pack alone in its dial table; the other copies list hot and raw."}};
-constexpr sv a348[] = {"meat",
-    "red meat",
-    "beef",
-    "pork",
-    "lamb",
-    "veal",
-    "carne",
-    "carne de res",
-    "carne de puerco",
-    "carne de cerdo",
-    "cerdo",
-    "cordero",
-    "ternera",
-    "venison",
-    "deer",
-    "deer meat",
-    "bear",
-    "bear meat",
-    "carne de venado",
-    "venado",
-    "venison cubes",
-    "venison chunks",
-    "venison strips",
-    "venison stew meat",
-    "cubed venison",
-    "deer cubes",
-    "deer chunks",
-    "deer strips",
-    "deer stew meat",
-    "bear cubes",
-    "bear chunks",
-    "bear strips"};
-constexpr sv a349[] = {"meat strips",
+constexpr condition a227[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false},
+    {"Take the bones out.", {}, "bones removed", "", false},
+    {"Let the stock cool and take off the fat.", {}, "fat removed", "", false},
+    {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false},
+    {"This is no process for jars packed with meat or vegetables.", {}, "", "", false},
+    {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false},
+    {"Add nothing that thickens it.", {}, "not thickened", "", false}};
+constexpr sv a228[] = {"meat strips",
     "meat cubes",
     "meat chunks",
     "cubed meat",
@@ -1109,33 +1291,95 @@ constexpr sv a349[] = {"meat strips",
     "cubed veal",
     "carne en trozos",
     "carne en cubos"};
-constexpr citation a350[] = {{"usda-guide-3", "3", "3-15"}};
-constexpr condition a351[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false},
+constexpr sv a229[] = {"meat",
+    "red meat",
+    "beef",
+    "pork",
+    "lamb",
+    "veal",
+    "carne",
+    "carne de res",
+    "carne de puerco",
+    "carne de cerdo",
+    "cerdo",
+    "cordero",
+    "ternera",
+    "venison",
+    "deer",
+    "deer meat",
+    "bear",
+    "bear meat",
+    "carne de venado",
+    "venado",
+    "venison cubes",
+    "venison chunks",
+    "venison strips",
+    "venison stew meat",
+    "cubed venison",
+    "deer cubes",
+    "deer chunks",
+    "deer strips",
+    "deer stew meat",
+    "bear cubes",
+    "bear chunks",
+    "bear strips"};
+constexpr sv a230[] = {"strips",
+    "cubes",
+    "chunks"};
+constexpr table a231[] = {{a230, "hot", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a230, "raw", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy of the 1994 text lists the hot pack alone in its dial table; the other copies list hot and raw."}};
+constexpr condition a232[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+    {"Use well chilled meat.", {}, "chilled", "", false},
+    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
+    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false},
+    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
+    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a81, "meat precooked", "", false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false},
+    {"Cover with boiling broth, drippings, water or tomato juice.", a81, "covered with liquid", "", false},
+    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+    {"Add no liquid.", a82, "no liquid added", "", false}};
+constexpr sv a233[] = {"mexican tomato sauce",
+    "mexican-style tomato sauce",
+    "mexican tomato sauce with chiles"};
+constexpr table a234[] = {{a87, "hot", "chopped peeled tomatoes with peeled chiles and onions", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 1, true, "Some copies head the upper weighted band \"above 1001 ft\"; the guide says above 1,000 ft. One private page uses boiling water: wrong."}};
+constexpr condition a235[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false},
     {"Peel the tomatoes and the chiles, and take the seeds out of the chiles.", {}, "peeled", "", false},
     {"Use no more chiles and onions, and no fewer tomatoes, than printed.", {}, "", "", false},
     {"Simmer it covered for 10 minutes and fill the jars while it is hot.", {}, "boiled before filling", "", false}};
-constexpr table a352[] = {{a207, "hot", "chopped peeled tomatoes with peeled chiles and onions", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 1, true, "Some copies head the upper weighted band \"above 1001 ft\"; the guide says above 1,000 ft. One private page uses boiling water: wrong."}};
-constexpr sv a353[] = {"mexican tomato sauce",
-    "mexican-style tomato sauce",
-    "mexican tomato sauce with chiles"};
-constexpr citation a354[] = {{"usda-guide-2", "2", "2-28"}};
-constexpr condition a355[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false},
+constexpr citation a236[] = {{"usda-guide-3", "3", "3-15"}};
+constexpr sv a237[] = {"mincemeat",
+    "mincemeat pie filling",
+    "mincemeat filling",
+    "festive mincemeat",
+    "festive mincemeat pie filling"};
+constexpr sv a238[] = {"mince",
+    "minced meat"};
+constexpr jar_minutes a239[] = {{"quart", a101}};
+constexpr table a240[] = {{a87, "hot", "ground meat, suet, apples, raisins", 1000, a239, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table prints its last dial band as 6,000 to 8,000 ft, so 6,000 ft stands in two bands; read as 6,001 like every other table of the guide. At exactly 6,000 ft, 14 psi is the safer reading."}};
+constexpr condition a241[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false},
     {"Cook the meat before it is ground with the suet and the apples.", {}, "meat precooked", "", false},
     {"Peel and core the apples.", {}, "peeled", "", false},
     {"Simmer the whole mixture for 1 hour, stirring often, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Add no flour, starch or other thickener.", {}, "not thickened", "", false},
     {"The table lists quart jars only; a smaller jar takes the quart time.", {}, "", "", false}};
-constexpr jar_minutes a356[] = {{"quart", a216}};
-constexpr table a357[] = {{a207, "hot", "ground meat, suet, apples, raisins", 1000, a356, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table prints its last dial band as 6,000 to 8,000 ft, so 6,000 ft stands in two bands; read as 6,001 like every other table of the guide. At exactly 6,000 ft, 14 psi is the safer reading."}};
-constexpr sv a358[] = {"mince",
-    "minced meat"};
-constexpr sv a359[] = {"mincemeat",
-    "mincemeat pie filling",
-    "mincemeat filling",
-    "festive mincemeat",
-    "festive mincemeat pie filling"};
-constexpr citation a360[] = {{"usda-guide-4", "4", "4-12"}};
-constexpr sv a361[] = {"asparagus",
+constexpr citation a242[] = {{"usda-guide-2", "2", "2-28"}};
+constexpr sv a243[] = {"mixed vegetables",
+    "mixed veg",
+    "mixed vegetable",
+    "vegetable mix",
+    "vegetable mixture"};
+constexpr sv a244[] = {"mixed"};
+constexpr table a245[] = {{a244, "hot", "carrots, whole kernel corn, cut green beans, lima beans, tomatoes, diced zucchini, or allowed swaps", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One garbled state copy prints other quart times; the guide's table stands. Most copies bar winter squash, a later one bars squash altogether."}};
+constexpr condition a246[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false},
+    {"Leave out leafy greens, dried beans, cream style corn, sweet potatoes and winter squash, and any squash but the zucchini.", {}, "", "", false},
+    {"Prepare each vegetable as for canning it alone, such as corn scalded and cut from the cob.", {}, "", "", false},
+    {"Peel whatever its own directions peel, such as carrots.", {}, "peeled", "", false},
+    {"Mix them, cover with water and bring to a boil.", {}, "boiled before filling", "", false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
+    {"Fill the jars with the hot pieces and their liquid.", {}, "covered with liquid", "", false}};
+constexpr sv a247[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1147,35 +1391,8 @@ constexpr sv a361[] = {"asparagus",
     "peas-green",
     "peppers",
     "potatoes-white"};
-constexpr condition a362[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false},
-    {"Leave out leafy greens, dried beans, cream style corn, sweet potatoes and winter squash, and any squash but the zucchini.", {}, "", "", false},
-    {"Prepare each vegetable as for canning it alone, such as corn scalded and cut from the cob.", {}, "", "", false},
-    {"Peel whatever its own directions peel, such as carrots.", {}, "peeled", "", false},
-    {"Mix them, cover with water and bring to a boil.", {}, "boiled before filling", "", false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
-    {"Fill the jars with the hot pieces and their liquid.", {}, "covered with liquid", "", false}};
-constexpr sv a363[] = {"mixed"};
-constexpr table a364[] = {{a363, "hot", "carrots, whole kernel corn, cut green beans, lima beans, tomatoes, diced zucchini, or allowed swaps", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One garbled state copy prints other quart times; the guide's table stands. Most copies bar winter squash, a later one bars squash altogether."}};
-constexpr sv a365[] = {"mixed vegetables",
-    "mixed veg",
-    "mixed vegetable",
-    "vegetable mix",
-    "vegetable mixture"};
-constexpr citation a366[] = {{"usda-guide-4", "4", "4-13"}};
-constexpr condition a367[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false},
-    {"Soak them 10 minutes in cold water and wash them; leave small ones whole and cut large ones.", {}, "", "", false},
-    {"Cover them with water and bring to a boil.", {}, "boiled before filling", "", false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
-    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
-    {"Cover the mushrooms with it.", {}, "covered with liquid", "", false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr int a368[] = {45};
-constexpr jar_minutes a369[] = {{"half-pint", a368},
-    {"pint", a368}};
-constexpr sv a370[] = {"whole",
-    "cut"};
-constexpr table a371[] = {{a370, "hot", "small whole, larger ones cut", 1000, a369, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a372[] = {"mushrooms",
+constexpr citation a248[] = {{"usda-guide-4", "4", "4-12"}};
+constexpr sv a249[] = {"mushrooms",
     "mushroom",
     "button mushrooms",
     "white mushrooms",
@@ -1183,13 +1400,21 @@ constexpr sv a372[] = {"mushrooms",
     "domestic mushrooms",
     "champiñones",
     "champinones"};
-constexpr citation a373[] = {{"usda-guide-4", "4", "4-14"}};
-constexpr condition a374[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false},
-    {"Fill the jars with the hot okra and its cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a375[] = {{"pint", a237},
-    {"quart", a197}};
-constexpr table a376[] = {{a239, "hot", "pods whole or cut in 1-inch pieces", 1000, a375, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a377[] = {"okra",
+constexpr sv a250[] = {"whole",
+    "cut"};
+constexpr int a251[] = {45};
+constexpr jar_minutes a252[] = {{"half-pint", a251},
+    {"pint", a251}};
+constexpr table a253[] = {{a250, "hot", "small whole, larger ones cut", 1000, a252, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a254[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false},
+    {"Soak them 10 minutes in cold water and wash them; leave small ones whole and cut large ones.", {}, "", "", false},
+    {"Cover them with water and bring to a boil.", {}, "boiled before filling", "", false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
+    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
+    {"Cover the mushrooms with it.", {}, "covered with liquid", "", false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
+constexpr citation a255[] = {{"usda-guide-4", "4", "4-13"}};
+constexpr sv a256[] = {"okra",
     "okras",
     "okra pods",
     "lady's fingers",
@@ -1197,17 +1422,13 @@ constexpr sv a377[] = {"okra",
     "bhindi",
     "quimbombo",
     "quimbombó"};
-constexpr citation a378[] = {{"sdsu-onion", "", ""},
-    {"extension-onion-answer", "", ""}};
-constexpr condition a379[] = {{"Wash the onions and peel them.", {}, "peeled", "", false},
-    {"Leave onions whole only up to 1 inch across; cut larger ones in 1-inch pieces.", {}, "", "", false},
-    {"Bring them to a boil in water.", {}, "boiled before filling", "", false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
-    {"Fill the jars hot and cover with the cooking liquid or with boiling water.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a380[] = {{"pint", a197},
-    {"quart", a197}};
-constexpr table a381[] = {{a239, "hot", "whole, at most 1 inch across, or 1-inch pieces", 1000, a380, "extension-dial", "low-acid-weighted", {}, "seen", 1, true, "Not in the USDA guide; two Extension pages agree on the minutes. One allows whole onions up to 1 inch across, the other cuts 1-inch sections; only the latter prints the dial bands above 2,000 ft."}};
-constexpr sv a382[] = {"onions",
+constexpr jar_minutes a257[] = {{"pint", a121},
+    {"quart", a78}};
+constexpr table a258[] = {{a119, "hot", "pods whole or cut in 1-inch pieces", 1000, a257, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a259[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false},
+    {"Fill the jars with the hot okra and its cooking liquid.", {}, "covered with liquid", "", false}};
+constexpr citation a260[] = {{"usda-guide-4", "4", "4-14"}};
+constexpr sv a261[] = {"onions",
     "onion",
     "pearl onions",
     "pearl onion",
@@ -1217,17 +1438,17 @@ constexpr sv a382[] = {"onions",
     "red onions",
     "cebolla",
     "cebollas"};
-constexpr citation a383[] = {{"usda-guide-5", "5", "5-12"}};
-constexpr condition a384[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false},
-    {"Heat them in the shell 5 to 7 minutes at 400 F, cool them briefly in ice water and shuck them.", {}, "meat precooked", "", false},
-    {"Wash the meats in water with 1/2 cup of salt to the gallon, and drain.", {}, "drained", "", false},
-    {"Cover with fresh boiling water.", {}, "covered with liquid", "", false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a385[] = {{"half-pint", a205},
-    {"pint", a205}};
-constexpr sv a386[] = {"shucked"};
-constexpr table a387[] = {{a386, "hot", "shucked meats", 1000, a385, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: meats covered with hot water are written as hot. Newer text says fresh boiling water, older text hot water."}};
-constexpr sv a388[] = {"oysters",
+constexpr jar_minutes a262[] = {{"pint", a78},
+    {"quart", a78}};
+constexpr table a263[] = {{a119, "hot", "whole, at most 1 inch across, or 1-inch pieces", 1000, a262, "extension-dial", "low-acid-weighted", {}, "seen", 1, true, "Not in the USDA guide; two Extension pages agree on the minutes. One allows whole onions up to 1 inch across, the other cuts 1-inch sections; only the latter prints the dial bands above 2,000 ft."}};
+constexpr condition a264[] = {{"Wash the onions and peel them.", {}, "peeled", "", false},
+    {"Leave onions whole only up to 1 inch across; cut larger ones in 1-inch pieces.", {}, "", "", false},
+    {"Bring them to a boil in water.", {}, "boiled before filling", "", false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
+    {"Fill the jars hot and cover with the cooking liquid or with boiling water.", {}, "covered with liquid", "", false}};
+constexpr citation a265[] = {{"sdsu-onion", "", ""},
+    {"extension-onion-answer", "", ""}};
+constexpr sv a266[] = {"oysters",
     "oyster",
     "shucked oysters",
     "oyster meats",
@@ -1236,22 +1457,17 @@ constexpr sv a388[] = {"oysters",
     "ostion",
     "ostiones",
     "ostión"};
-constexpr condition a389[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false},
-    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a193, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a193, "packed loosely", "", false},
-    {"Add the cooking liquid.", a193, "covered with liquid", "", false},
-    {"Fill the jars without shaking or pressing down.", a194, "packed loosely", "", false},
-    {"Add boiling water.", a194, "covered with liquid", "", false}};
-constexpr sv a390[] = {"shelled"};
-constexpr table a391[] = {{a390, "hot", "shelled young seeds", 1000, a380, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."},
-    {a390, "raw", "shelled young seeds", 1000, a380, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."}};
-constexpr sv a392[] = {"peas",
-    "pea",
-    "guisantes",
-    "chicharos",
-    "chícharos",
-    "arvejas"};
-constexpr sv a393[] = {"green peas",
+constexpr sv a267[] = {"shucked"};
+constexpr jar_minutes a268[] = {{"half-pint", a89},
+    {"pint", a89}};
+constexpr table a269[] = {{a267, "hot", "shucked meats", 1000, a268, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: meats covered with hot water are written as hot. Newer text says fresh boiling water, older text hot water."}};
+constexpr condition a270[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false},
+    {"Heat them in the shell 5 to 7 minutes at 400 F, cool them briefly in ice water and shuck them.", {}, "meat precooked", "", false},
+    {"Wash the meats in water with 1/2 cup of salt to the gallon, and drain.", {}, "drained", "", false},
+    {"Cover with fresh boiling water.", {}, "covered with liquid", "", false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
+constexpr citation a271[] = {{"usda-guide-5", "5", "5-12"}};
+constexpr sv a272[] = {"green peas",
     "green pea",
     "english peas",
     "english pea",
@@ -1260,19 +1476,22 @@ constexpr sv a393[] = {"green peas",
     "shelling peas",
     "fresh green peas",
     "petits pois"};
-constexpr citation a394[] = {{"usda-guide-4", "4", "4-15"}};
-constexpr condition a395[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false},
-    {"Slit the skins, blister them in the heat or scald them, and peel.", {}, "peeled", "", false},
-    {"Flatten whole peppers.", {}, "", "", false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Cover with fresh boiled water.", {}, "covered with liquid", "", false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a396[] = {{"half-pint", a245},
-    {"pint", a245}};
-constexpr sv a397[] = {"whole",
-    "quartered"};
-constexpr table a398[] = {{a397, "hot", "small whole and flattened, large quartered; cored, seeded, peeled", 1000, a396, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide covers with fresh boiled water, one state copy with the cooking liquid. Equipment makers' copies peel chiles only; the guide peels all."}};
-constexpr sv a399[] = {"peppers",
+constexpr sv a273[] = {"peas",
+    "pea",
+    "guisantes",
+    "chicharos",
+    "chícharos",
+    "arvejas"};
+constexpr sv a274[] = {"shelled"};
+constexpr table a275[] = {{a274, "hot", "shelled young seeds", 1000, a262, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."},
+    {a274, "raw", "shelled young seeds", 1000, a262, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."}};
+constexpr condition a276[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false},
+    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a81, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a81, "packed loosely", "", false},
+    {"Add the cooking liquid.", a81, "covered with liquid", "", false},
+    {"Fill the jars without shaking or pressing down.", a82, "packed loosely", "", false},
+    {"Add boiling water.", a82, "covered with liquid", "", false}};
+constexpr sv a277[] = {"peppers",
     "bell peppers",
     "bell pepper",
     "sweet peppers",
@@ -1319,21 +1538,19 @@ constexpr sv a399[] = {"peppers",
     "chiles verdes",
     "pimientos morrones",
     "pimiento morron"};
-constexpr citation a400[] = {{"usda-guide-4", "4", "4-16"}};
-constexpr condition a401[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false},
-    {"Boil or steam them 15 to 20 minutes, until partly soft.", {}, "boiled before filling", "", false},
-    {"Peel them, and cut larger ones so that all pieces are of one size.", {}, "peeled", "", false},
-    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false},
-    {"Use fresh boiling water or syrup, not the cooking water.", {}, "fresh water used", "", false},
-    {"Cover the pieces with it; never pack them dry.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a402[] = {{"pint", a204},
-    {"quart", a216}};
-constexpr sv a403[] = {"whole",
-    "even-pieces"};
-constexpr table a404[] = {{a403, "hot", "peeled, whole small or uniform pieces", 1000, a402, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a405[] = {"potatoes",
-    "potato"};
-constexpr sv a406[] = {"sweet potatoes",
+constexpr sv a278[] = {"whole",
+    "quartered"};
+constexpr jar_minutes a279[] = {{"half-pint", a128},
+    {"pint", a128}};
+constexpr table a280[] = {{a278, "hot", "small whole and flattened, large quartered; cored, seeded, peeled", 1000, a279, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide covers with fresh boiled water, one state copy with the cooking liquid. Equipment makers' copies peel chiles only; the guide peels all."}};
+constexpr condition a281[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false},
+    {"Slit the skins, blister them in the heat or scald them, and peel.", {}, "peeled", "", false},
+    {"Flatten whole peppers.", {}, "", "", false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false},
+    {"Cover with fresh boiled water.", {}, "covered with liquid", "", false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
+constexpr citation a282[] = {{"usda-guide-4", "4", "4-15"}};
+constexpr sv a283[] = {"sweet potatoes",
     "sweet potato",
     "sweetpotatoes",
     "sweetpotato",
@@ -1344,20 +1561,21 @@ constexpr sv a406[] = {"sweet potatoes",
     "batatas",
     "boniato",
     "boniatos"};
-constexpr citation a407[] = {{"usda-guide-4", "4", "4-17"}};
-constexpr condition a408[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false},
-    {"Leave whole only potatoes of 1 to 2 inches across; cut others in 1/2-inch cubes. Keep them from browning in water with ascorbic acid.", {}, "", "", false},
-    {"Boil cubes 2 minutes or whole potatoes 10 minutes.", {}, "boiled before filling", "", false},
-    {"Drain them.", {}, "drained", "", false},
-    {"Use fresh boiling water, never the starchy cooking water.", {}, "fresh water used", "", false},
-    {"Cover every piece with it.", {}, "covered with liquid", "", false},
-    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false}};
-constexpr jar_minutes a409[] = {{"pint", a245},
-    {"quart", a197}};
-constexpr sv a410[] = {"whole",
-    "half-inch-cubes"};
-constexpr table a411[] = {{a410, "hot", "peeled, whole 1 to 2 inches diameter, or 1/2-inch cubes", 1000, a409, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Equipment makers' copies allow whole potatoes up to 2 1/2 in across; the guide says 1 to 2 in."}};
-constexpr sv a412[] = {"white potatoes",
+constexpr sv a284[] = {"potatoes",
+    "potato"};
+constexpr sv a285[] = {"whole",
+    "even-pieces"};
+constexpr jar_minutes a286[] = {{"pint", a88},
+    {"quart", a101}};
+constexpr table a287[] = {{a285, "hot", "peeled, whole small or uniform pieces", 1000, a286, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a288[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false},
+    {"Boil or steam them 15 to 20 minutes, until partly soft.", {}, "boiled before filling", "", false},
+    {"Peel them, and cut larger ones so that all pieces are of one size.", {}, "peeled", "", false},
+    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false},
+    {"Use fresh boiling water or syrup, not the cooking water.", {}, "fresh water used", "", false},
+    {"Cover the pieces with it; never pack them dry.", {}, "covered with liquid", "", false}};
+constexpr citation a289[] = {{"usda-guide-4", "4", "4-16"}};
+constexpr sv a290[] = {"white potatoes",
     "white potato",
     "irish potatoes",
     "irish potato",
@@ -1368,23 +1586,32 @@ constexpr sv a412[] = {"white potatoes",
     "papa",
     "patatas",
     "patata"};
-constexpr citation a413[] = {{"psu-poultry", "", ""},
-    {"usda-guide-5", "5", ""}};
-constexpr condition a414[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
-    {"Chill the dressed birds.", {}, "chilled", "", false},
-    {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false},
-    {"Cut off excess fat.", {}, "fat removed", "", false},
-    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
-    {"Leave the giblets out.", {}, "", "", false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
-    {"Cover with hot broth.", a193, "covered with liquid", "", false},
-    {"The pieces go in raw.", a194, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a194, "packed loosely", "", false},
-    {"Add no liquid.", a194, "no liquid added", "", false}};
-constexpr table a415[] = {{a258, "hot", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
-    {a258, "raw", "pieces cut to fit the jar, with bones", 1250, a206, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr sv a416[] = {"turkey",
+constexpr sv a291[] = {"whole",
+    "half-inch-cubes"};
+constexpr jar_minutes a292[] = {{"pint", a128},
+    {"quart", a78}};
+constexpr table a293[] = {{a291, "hot", "peeled, whole 1 to 2 inches diameter, or 1/2-inch cubes", 1000, a292, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Equipment makers' copies allow whole potatoes up to 2 1/2 in across; the guide says 1 to 2 in."}};
+constexpr condition a294[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false},
+    {"Leave whole only potatoes of 1 to 2 inches across; cut others in 1/2-inch cubes. Keep them from browning in water with ascorbic acid.", {}, "", "", false},
+    {"Boil cubes 2 minutes or whole potatoes 10 minutes.", {}, "boiled before filling", "", false},
+    {"Drain them.", {}, "drained", "", false},
+    {"Use fresh boiling water, never the starchy cooking water.", {}, "fresh water used", "", false},
+    {"Cover every piece with it.", {}, "covered with liquid", "", false},
+    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false}};
+constexpr citation a295[] = {{"usda-guide-4", "4", "4-17"}};
+constexpr sv a296[] = {"turkey with bones",
+    "bone-in turkey",
+    "turkey on the bone",
+    "duck with bones",
+    "bone-in duck",
+    "goose with bones",
+    "bone-in goose",
+    "game birds with bones",
+    "bone-in game birds",
+    "bone-in pheasant",
+    "pheasant with bones",
+    "pavo con hueso"};
+constexpr sv a297[] = {"turkey",
     "turkeys",
     "turkey meat",
     "wild turkey",
@@ -1408,33 +1635,23 @@ constexpr sv a416[] = {"turkey",
     "guajolote",
     "pato",
     "ganso"};
-constexpr sv a417[] = {"turkey with bones",
-    "bone-in turkey",
-    "turkey on the bone",
-    "duck with bones",
-    "bone-in duck",
-    "goose with bones",
-    "bone-in goose",
-    "game birds with bones",
-    "bone-in game birds",
-    "bone-in pheasant",
-    "pheasant with bones",
-    "pavo con hueso"};
-constexpr condition a418[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr table a298[] = {{a141, "hot", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
+    {a141, "raw", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
+constexpr condition a299[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill the dressed birds.", {}, "chilled", "", false},
     {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
-    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
+    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a193, "meat precooked", "", false},
-    {"Cover with hot broth.", a193, "covered with liquid", "", false},
-    {"The pieces go in raw.", a194, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a194, "packed loosely", "", false},
-    {"Add no liquid.", a194, "no liquid added", "", false}};
-constexpr table a419[] = {{a263, "hot", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
-    {a263, "raw", "pieces cut to fit the jar, without bones", 1250, a217, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr sv a420[] = {"turkey without bones",
+    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
+    {"Cover with hot broth.", a81, "covered with liquid", "", false},
+    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a82, "packed loosely", "", false},
+    {"Add no liquid.", a82, "no liquid added", "", false}};
+constexpr citation a300[] = {{"psu-poultry", "", ""},
+    {"usda-guide-5", "5", ""}};
+constexpr sv a301[] = {"turkey without bones",
     "boneless turkey",
     "boneless turkey breast",
     "duck without bones",
@@ -1447,16 +1664,21 @@ constexpr sv a420[] = {"turkey without bones",
     "boneless pheasant",
     "pheasant without bones",
     "pavo deshuesado"};
-constexpr condition a421[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false},
-    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
-    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
-    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
-    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a422[] = {{"pint", a289},
-    {"quart", a216}};
-constexpr sv a423[] = {"1-inch-cubes"};
-constexpr table a424[] = {{a423, "hot", "peeled, 1-inch cubes", 1000, a422, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr sv a425[] = {"pumpkin",
+constexpr table a302[] = {{a146, "hot", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
+    {a146, "raw", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
+constexpr condition a303[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+    {"Chill the dressed birds.", {}, "chilled", "", false},
+    {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false},
+    {"Cut off excess fat.", {}, "fat removed", "", false},
+    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
+    {"Leave the giblets out.", {}, "", "", false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
+    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
+    {"Cover with hot broth.", a81, "covered with liquid", "", false},
+    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a82, "packed loosely", "", false},
+    {"Add no liquid.", a82, "no liquid added", "", false}};
+constexpr sv a304[] = {"pumpkin",
     "pumpkins",
     "pie pumpkin",
     "pie pumpkins",
@@ -1464,7 +1686,41 @@ constexpr sv a425[] = {"pumpkin",
     "sugar pumpkins",
     "pumpkin cubes",
     "cubed pumpkin"};
-constexpr sv a426[] = {"asparagus",
+constexpr sv a305[] = {"1-inch-cubes"};
+constexpr jar_minutes a306[] = {{"pint", a172},
+    {"quart", a101}};
+constexpr table a307[] = {{a305, "hot", "peeled, 1-inch cubes", 1000, a306, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
+constexpr condition a308[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false},
+    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
+    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
+    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
+    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
+constexpr sv a309[] = {"seafood soup",
+    "fish soup",
+    "clam soup",
+    "soup with seafood",
+    "soup with fish",
+    "sopa de mariscos",
+    "sopa de pescado"};
+constexpr sv a310[] = {"soup"};
+constexpr jar_minutes a311[] = {{"pint", a187},
+    {"quart", a187}};
+constexpr table a312[] = {{a310, "hot", "soup containing any seafood; jars half solids, half liquid", 1000, a311, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide prints this time as a footnote to the soup table, for pints and quarts alike; an equipment maker's copy lacks it."}};
+constexpr condition a313[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
+    {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false},
+    {"Prepare the seafood as for canning it alone: only kinds that have canning directions (so no shrimp and no blue crab).", {}, "", "", false},
+    {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false},
+    {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false},
+    {"If meat or poultry is in it, cook it tender and let it cool.", {}, "meat precooked", "", false},
+    {"Take the bones out.", {}, "bones removed", "", false},
+    {"Take off the fat.", {}, "fat removed", "", false},
+    {"If mushrooms are in it, use grown ones, never wild ones.", {}, "cultivated mushrooms", "", false},
+    {"Drain all solids.", {}, "drained", "", false},
+    {"Cover them with hot broth, tomatoes or water and bring to a boil.", {}, "boiled before filling", "", false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
+    {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false},
+    {"Fill up with the hot liquid.", {}, "covered with liquid", "", false}};
+constexpr sv a314[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1495,35 +1751,41 @@ constexpr sv a426[] = {"asparagus",
     "fish-quart-jars",
     "oysters",
     "tuna"};
-constexpr condition a427[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
+constexpr citation a315[] = {{"usda-guide-4", "4", ""},
+    {"clemson-soups", "", ""}};
+constexpr sv a316[] = {"vegetable soup",
+    "vegetable soups",
+    "bean soup",
+    "dried bean soup",
+    "chicken soup",
+    "chicken vegetable soup",
+    "turkey soup",
+    "poultry soup",
+    "beef soup",
+    "vegetable beef soup",
+    "beef vegetable soup",
+    "meat soup",
+    "soup without seafood",
+    "sopa de verduras",
+    "sopa de frijol"};
+constexpr jar_minutes a317[] = {{"pint", a157},
+    {"quart", a89}};
+constexpr table a318[] = {{a310, "hot", "vegetable, dried bean or pea, meat or poultry; jars half solids, half liquid", 1000, a317, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension newsletter asks for the longest time of any single ingredient instead, 60 to 90 min in most cases; the guide's times are the least that is accepted."}};
+constexpr condition a319[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
     {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false},
-    {"Prepare the seafood as for canning it alone: only kinds that have canning directions (so no shrimp and no blue crab).", {}, "", "", false},
     {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false},
     {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false},
     {"If meat or poultry is in it, cook it tender and let it cool.", {}, "meat precooked", "", false},
     {"Take the bones out.", {}, "bones removed", "", false},
     {"Take off the fat.", {}, "fat removed", "", false},
     {"If mushrooms are in it, use grown ones, never wild ones.", {}, "cultivated mushrooms", "", false},
+    {"No seafood of any kind: it needs the longer process.", {}, "", "", false},
     {"Drain all solids.", {}, "drained", "", false},
     {"Cover them with hot broth, tomatoes or water and bring to a boil.", {}, "boiled before filling", "", false},
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false},
     {"Fill up with the hot liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a428[] = {{"pint", a303},
-    {"quart", a303}};
-constexpr sv a429[] = {"soup"};
-constexpr table a430[] = {{a429, "hot", "soup containing any seafood; jars half solids, half liquid", 1000, a428, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide prints this time as a footnote to the soup table, for pints and quarts alike; an equipment maker's copy lacks it."}};
-constexpr sv a431[] = {"seafood soup",
-    "fish soup",
-    "clam soup",
-    "soup with seafood",
-    "soup with fish",
-    "sopa de mariscos",
-    "sopa de pescado"};
-constexpr citation a432[] = {{"usda-guide-4", "4", ""},
-    {"clemson-soups", "", ""},
-    {"kstate-soup-note", "", ""}};
-constexpr sv a433[] = {"asparagus",
+constexpr sv a320[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1548,78 +1810,43 @@ constexpr sv a433[] = {"asparagus",
     "poultry-other-without-bones",
     "wild-game-ground",
     "wild-game-strips"};
-constexpr condition a434[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
-    {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false},
-    {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false},
-    {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false},
-    {"If meat or poultry is in it, cook it tender and let it cool.", {}, "meat precooked", "", false},
-    {"Take the bones out.", {}, "bones removed", "", false},
-    {"Take off the fat.", {}, "fat removed", "", false},
-    {"If mushrooms are in it, use grown ones, never wild ones.", {}, "cultivated mushrooms", "", false},
-    {"No seafood of any kind: it needs the longer process.", {}, "", "", false},
-    {"Drain all solids.", {}, "drained", "", false},
-    {"Cover them with hot broth, tomatoes or water and bring to a boil.", {}, "boiled before filling", "", false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
-    {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false},
-    {"Fill up with the hot liquid.", {}, "covered with liquid", "", false}};
-constexpr jar_minutes a435[] = {{"pint", a274},
-    {"quart", a205}};
-constexpr table a436[] = {{a429, "hot", "vegetable, dried bean or pea, meat or poultry; jars half solids, half liquid", 1000, a435, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension newsletter asks for the longest time of any single ingredient instead, 60 to 90 min in most cases; the guide's times are the least that is accepted."}};
-constexpr sv a437[] = {"vegetable soup",
-    "vegetable soups",
-    "bean soup",
-    "dried bean soup",
-    "chicken soup",
-    "chicken vegetable soup",
-    "turkey soup",
-    "poultry soup",
-    "beef soup",
-    "vegetable beef soup",
-    "beef vegetable soup",
-    "meat soup",
-    "soup without seafood",
-    "sopa de verduras",
-    "sopa de frijol"};
-constexpr citation a438[] = {{"usda-guide-3", "3", "3-14"}};
-constexpr condition a439[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
-    {"Brown the ground beef or sausage before it goes into the sauce.", {}, "meat precooked", "", false},
-    {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false},
-    {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false},
-    {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
-    {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false}};
-constexpr jar_minutes a440[] = {{"pint", a274},
-    {"quart", a275}};
-constexpr table a441[] = {{a207, "hot", "sieved tomatoes with browned ground beef or sausage and vegetables, cooked down by nearly one half", 1000, a440, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a442[] = {"spaghetti sauce",
-    "pasta sauce"};
-constexpr sv a443[] = {"spaghetti sauce with meat",
+constexpr citation a321[] = {{"usda-guide-4", "4", ""},
+    {"clemson-soups", "", ""},
+    {"kstate-soup-note", "", ""}};
+constexpr sv a322[] = {"spaghetti sauce with meat",
     "spaghetti meat sauce",
     "meat spaghetti sauce",
     "meat sauce",
     "pasta sauce with meat",
     "spaghetti sauce with ground beef",
     "spaghetti sauce with sausage"};
-constexpr citation a444[] = {{"usda-guide-3", "3", "3-13"}};
-constexpr condition a445[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
+constexpr sv a323[] = {"spaghetti sauce",
+    "pasta sauce"};
+constexpr jar_minutes a324[] = {{"pint", a157},
+    {"quart", a158}};
+constexpr table a325[] = {{a87, "hot", "sieved tomatoes with browned ground beef or sausage and vegetables, cooked down by nearly one half", 1000, a324, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a326[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
+    {"Brown the ground beef or sausage before it goes into the sauce.", {}, "meat precooked", "", false},
+    {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false},
+    {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false},
+    {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
+    {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false}};
+constexpr citation a327[] = {{"usda-guide-3", "3", "3-14"}};
+constexpr sv a328[] = {"spaghetti sauce without meat",
+    "meatless spaghetti sauce",
+    "vegetarian spaghetti sauce",
+    "pasta sauce without meat",
+    "meatless pasta sauce"};
+constexpr table a329[] = {{a87, "hot", "sieved tomatoes with sauteed vegetables, cooked down by nearly one half", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy heads both of its tables as weighted; the first is plainly the dial table."}};
+constexpr condition a330[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
     {"Put no meat in: with meat the longer process holds.", {}, "", "", false},
     {"Cook the vegetables soft in oil, with no more oil than printed.", {}, "", "", false},
     {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false},
     {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false},
     {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false}};
-constexpr table a446[] = {{a207, "hot", "sieved tomatoes with sauteed vegetables, cooked down by nearly one half", 1000, a238, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy heads both of its tables as weighted; the first is plainly the dial table."}};
-constexpr sv a447[] = {"spaghetti sauce without meat",
-    "meatless spaghetti sauce",
-    "vegetarian spaghetti sauce",
-    "pasta sauce without meat",
-    "meatless pasta sauce"};
-constexpr condition a448[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false},
-    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
-    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
-    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
-    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr table a449[] = {{a423, "hot", "peeled, 1-inch cubes", 1000, a422, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide sends winter squash to the pumpkin table. A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr sv a450[] = {"winter squash",
+constexpr citation a331[] = {{"usda-guide-3", "3", "3-13"}};
+constexpr sv a332[] = {"winter squash",
     "winter squashes",
     "acorn squash",
     "banana squash",
@@ -1630,34 +1857,27 @@ constexpr sv a450[] = {"winter squash",
     "hubbard squash",
     "winter squash cubes",
     "cubed winter squash"};
-constexpr condition a451[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false},
-    {"Scald the ears of corn and cut the kernels off as for whole kernel corn.", {}, "blanched", "", false},
-    {"Mix the vegetables, cover with water and bring to a boil.", a193, "boiled before filling", "", false},
-    {"Boil gently 5 minutes.", a193, "boiled 5 min", "", false},
-    {"Fill the jars with the vegetables and their cooking liquid.", a193, "covered with liquid", "", false},
-    {"Mix equal parts of the prepared vegetables.", a194, "", "", false},
-    {"Fill the jars without shaking or pressing down.", a194, "packed loosely", "", false},
-    {"Cover with fresh boiling water.", a194, "covered with liquid", "", false}};
-constexpr jar_minutes a452[] = {{"pint", a274},
-    {"quart", a281}};
-constexpr table a453[] = {{a363, "hot", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a452, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."},
-    {a363, "raw", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a452, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."}};
-constexpr sv a454[] = {"succotash",
+constexpr table a333[] = {{a305, "hot", "peeled, 1-inch cubes", 1000, a306, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide sends winter squash to the pumpkin table. A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
+constexpr condition a334[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false},
+    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
+    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
+    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
+    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
+constexpr sv a335[] = {"succotash",
     "corn and lima beans"};
-constexpr citation a455[] = {{"usda-guide-3", "3", "3-12"}};
-constexpr condition a456[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false},
-    {"Peel and core the tomatoes and quarter them.", {}, "peeled", "", false},
-    {"Leave okra pods whole or cut them in 1-inch pieces; slice or cube zucchini.", {}, "", "", false},
-    {"Bring the tomatoes to a boil and simmer them 10 minutes before the vegetable goes in.", {}, "boiled before filling", "", false},
-    {"Boil them gently 5 minutes more with the vegetable.", {}, "boiled 5 min", "", false},
-    {"At most 4 or 5 pearl onions, or 2 slices of onion, may go into each jar.", {}, "", "", false},
-    {"Added acid does not make this mixture fit for boiling water.", {}, "", "", false}};
-constexpr sv a457[] = {"okra-whole",
-    "okra-1-inch-pieces",
-    "zucchini-sliced",
-    "zucchini-cubed"};
-constexpr table a458[] = {{a457, "hot", "peeled quartered tomatoes with okra (whole or 1-inch pieces) or zucchini (sliced or cubed)", 1000, a246, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr sv a459[] = {"tomatoes with okra",
+constexpr jar_minutes a336[] = {{"pint", a157},
+    {"quart", a166}};
+constexpr table a337[] = {{a244, "hot", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a336, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."},
+    {a244, "raw", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a336, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."}};
+constexpr condition a338[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false},
+    {"Scald the ears of corn and cut the kernels off as for whole kernel corn.", {}, "blanched", "", false},
+    {"Mix the vegetables, cover with water and bring to a boil.", a81, "boiled before filling", "", false},
+    {"Boil gently 5 minutes.", a81, "boiled 5 min", "", false},
+    {"Fill the jars with the vegetables and their cooking liquid.", a81, "covered with liquid", "", false},
+    {"Mix equal parts of the prepared vegetables.", a82, "", "", false},
+    {"Fill the jars without shaking or pressing down.", a82, "packed loosely", "", false},
+    {"Cover with fresh boiling water.", a82, "covered with liquid", "", false}};
+constexpr sv a339[] = {"tomatoes with okra",
     "tomatoes and okra",
     "okra and tomatoes",
     "okra with tomatoes",
@@ -1669,36 +1889,44 @@ constexpr sv a459[] = {"tomatoes with okra",
     "tomatoes and courgettes",
     "courgettes and tomatoes",
     "tomatoes with okra or zucchini"};
-constexpr citation a460[] = {{"usda-guide-5", "5", "5-14"}};
-constexpr condition a461[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false},
-    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a193, "meat precooked", "", false},
-    {"Refrigerate it overnight to firm it.", a193, "chilled", "", false},
-    {"The pieces go in raw.", a194, "meat not precooked", "", false},
-    {"Take off the skin and cut the meat from the bones.", {}, "skin and bones removed", "", false},
-    {"Leave out every bone, the fin bases and the dark flesh.", {}, "bones removed", "", false},
-    {"Press the chunks gently into a solid pack.", {}, "", "", false},
-    {"Add water or oil up to the headspace.", a193, "covered with liquid", "", false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr jar_minutes a462[] = {{"half-pint", a303},
-    {"pint", a303}};
-constexpr sv a463[] = {"chunks"};
-constexpr table a464[] = {{a463, "hot", "chunks without skin, bone and dark flesh", 1000, a462, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date."},
-    {a463, "raw", "chunks without skin, bone and dark flesh", 1000, a462, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date. The guide speaks of water or oil in the jar; packing raw tuna without added liquid is printed elsewhere only."}};
-constexpr sv a465[] = {"tuna",
+constexpr sv a340[] = {"okra-whole",
+    "okra-1-inch-pieces",
+    "zucchini-sliced",
+    "zucchini-cubed"};
+constexpr table a341[] = {{a340, "hot", "peeled quartered tomatoes with okra (whole or 1-inch pieces) or zucchini (sliced or cubed)", 1000, a129, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a342[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false},
+    {"Peel and core the tomatoes and quarter them.", {}, "peeled", "", false},
+    {"Leave okra pods whole or cut them in 1-inch pieces; slice or cube zucchini.", {}, "", "", false},
+    {"Bring the tomatoes to a boil and simmer them 10 minutes before the vegetable goes in.", {}, "boiled before filling", "", false},
+    {"Boil them gently 5 minutes more with the vegetable.", {}, "boiled 5 min", "", false},
+    {"At most 4 or 5 pearl onions, or 2 slices of onion, may go into each jar.", {}, "", "", false},
+    {"Added acid does not make this mixture fit for boiling water.", {}, "", "", false}};
+constexpr citation a343[] = {{"usda-guide-3", "3", "3-12"}};
+constexpr sv a344[] = {"tuna",
     "tuna fish",
     "albacore",
     "albacore tuna",
     "atun",
     "atún"};
-constexpr condition a466[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
-    {"Use fresh meat, never cured, brined or smoked.", {}, "not smoked", "", false},
-    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
-    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
-    {"Cook it until lightly browned.", {}, "meat precooked", "", false},
-    {"Drain off excess fat.", {}, "fat removed", "", false},
-    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
-constexpr table a467[] = {{a333, "hot", "patties, balls, links or loose", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as ground or chopped meat, which names bear and venison."}};
-constexpr sv a468[] = {"venison",
+constexpr sv a345[] = {"chunks"};
+constexpr jar_minutes a346[] = {{"half-pint", a187},
+    {"pint", a187}};
+constexpr table a347[] = {{a345, "hot", "chunks without skin, bone and dark flesh", 1000, a346, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date."},
+    {a345, "raw", "chunks without skin, bone and dark flesh", 1000, a346, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date. The guide speaks of water or oil in the jar; packing raw tuna without added liquid is printed elsewhere only."}};
+constexpr condition a348[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false},
+    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a81, "meat precooked", "", false},
+    {"Refrigerate it overnight to firm it.", a81, "chilled", "", false},
+    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+    {"Take off the skin and cut the meat from the bones.", {}, "skin and bones removed", "", false},
+    {"Leave out every bone, the fin bases and the dark flesh.", {}, "bones removed", "", false},
+    {"Press the chunks gently into a solid pack.", {}, "", "", false},
+    {"Add water or oil up to the headspace.", a81, "covered with liquid", "", false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
+constexpr citation a349[] = {{"usda-guide-5", "5", "5-14"}};
+constexpr sv a350[] = {"minced game",
+    "chopped wild game",
+    "game mince"};
+constexpr sv a351[] = {"venison",
     "deer",
     "deer meat",
     "bear",
@@ -1715,27 +1943,23 @@ constexpr sv a468[] = {"venison",
     "ground bear",
     "ground bear meat",
     "venison sausage"};
-constexpr sv a469[] = {"minced game",
-    "chopped wild game",
-    "game mince"};
-constexpr citation a470[] = {{"usda-guide-5", "5", "5-6"},
-    {"pnw-361", "", ""}};
-constexpr condition a471[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
-    {"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
-    {"Use well chilled meat.", {}, "chilled", "", false},
-    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
-    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false},
-    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
-    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a193, "meat precooked", "", false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a193, "covered with liquid", "", false},
-    {"The pieces go in raw.", a194, "meat not precooked", "", false},
-    {"Add no liquid.", a194, "no liquid added", "", false}};
-constexpr table a472[] = {{a346, "hot", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read."},
-    {a346, "raw", "strips, cubes or chunks, large bones removed", 1000, a217, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read. One copy of the 1994 text lists the hot pack alone in its dial table."}};
-constexpr sv a473[] = {"venison",
+constexpr table a352[] = {{a216, "hot", "patties, balls, links or loose", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as ground or chopped meat, which names bear and venison."}};
+constexpr condition a353[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
+    {"Use fresh meat, never cured, brined or smoked.", {}, "not smoked", "", false},
+    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
+    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
+    {"Cook it until lightly browned.", {}, "meat precooked", "", false},
+    {"Drain off excess fat.", {}, "fat removed", "", false},
+    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
+constexpr sv a354[] = {"wild game strips",
+    "wild game cubes",
+    "wild game chunks",
+    "cubed wild game",
+    "elk strips",
+    "elk cubes",
+    "elk chunks",
+    "elk stew meat"};
+constexpr sv a355[] = {"venison",
     "deer",
     "deer meat",
     "bear",
@@ -1754,607 +1978,383 @@ constexpr sv a473[] = {"venison",
     "bear cubes",
     "bear chunks",
     "bear strips"};
-constexpr sv a474[] = {"wild game strips",
-    "wild game cubes",
-    "wild game chunks",
-    "cubed wild game",
-    "elk strips",
-    "elk cubes",
-    "elk chunks",
-    "elk stew meat"};
-constexpr process a475[] = {{"asparagus", "asparagus", a201, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a200, a195, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a192},
-    {"beans-baked", "baked beans", a210, a209, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a208, a203, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a202},
-    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a214, a209, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a213, a211, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a202},
-    {"beans-dry", "dried beans or peas", a221, a220, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a219, a215, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a192},
-    {"beans-lima-fresh", "fresh lima beans", a233, a232, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a231, a223, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a222},
-    {"beans-snap", "snap and Italian beans", a242, a241, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a240, a235, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a234},
-    {"beets", "beets", a249, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a248, a244, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a243},
-    {"carrots", "carrots", a255, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a254, a251, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a250},
-    {"chicken-with-bones", "chicken or rabbit with bones", a261, a260, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a259, a257, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a256},
-    {"chicken-without-bones", "chicken or rabbit without bones", a265, a260, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a264, a262, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a256},
-    {"chile-con-carne", "chile con carne", a271, a270, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a269, a267, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a266},
-    {"clams", "clams", a279, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a278, a273, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a272},
-    {"corn-cream-style", "cream style corn", a286, a285, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a284, a280, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a250},
-    {"corn-whole-kernel", "whole kernel corn", a293, a285, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a292, a288, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a287},
-    {"crab-king-dungeness", "king or Dungeness crab", a300, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a299, a295, a294, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a272},
-    {"fish-pint-jars", "fish other than tuna, by the pint-jar table", a309, a308, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a307, a302, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a301},
-    {"fish-quart-jars", "fish other than tuna, by the quart-jar table", a316, a308, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a315, a311, {}, {20, 3, 0, 0, 0, 0, 0, false}, {}, "", a310},
-    {"fish-smoked", "smoked fish", a324, a323, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a322, a318, {}, {0, 4, 16, 22, 7, 0, 24, false}, {}, "The time is printed by USDA and Pacific Northwest Extension; the dial pressures were carried over from the table for fish in pints and could not be read again.", a317},
-    {"greens", "spinach and other greens", a330, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a329, a326, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
-    {"ground-meat", "ground or chopped meat", a336, a335, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a334, a332, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
-    {"meat-stock-beef", "beef stock", a342, a341, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a340, a338, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a337},
-    {"meat-stock-poultry", "chicken or turkey stock", a344, a341, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a340, a343, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a337},
-    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a349, a348, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a347, a345, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
-    {"mexican-tomato-sauce", "Mexican tomato sauce", a353, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a352, a351, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a350},
-    {"mincemeat-pie-filling", "mincemeat pie filling", a359, a358, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a357, a355, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a354},
-    {"mixed-vegetables", "mixed vegetables", a365, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a364, a362, {}, {0, 0, 0, 0, 0, 0, 0, false}, a361, "", a360},
-    {"mushrooms", "mushrooms", a372, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a371, a367, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a366},
-    {"okra", "okra", a377, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a376, a374, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a373},
-    {"onions", "onions", a382, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a381, a379, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA guide has no table for onions; these numbers are printed by university Extension.", a378},
-    {"oysters", "oysters", a388, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a387, a384, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a383},
-    {"peas-green", "green peas", a393, a392, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a391, a389, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a373},
-    {"peppers", "peppers", a399, a270, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a398, a395, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a394},
-    {"potatoes-sweet", "sweet potatoes", a406, a405, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a404, a401, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a400},
-    {"potatoes-white", "white potatoes", a412, a405, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a411, a408, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a407},
-    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a417, a416, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a415, a414, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a413},
-    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a420, a416, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a419, a418, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a413},
-    {"pumpkin", "pumpkin", a425, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a424, a421, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
-    {"soups-with-seafood", "soup with seafood", a431, a429, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a430, a427, {}, {0, 0, 0, 0, 0, 50, 0, false}, a426, "", a155},
-    {"soups", "soup without seafood", a437, a429, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a436, a434, {}, {0, 0, 0, 0, 0, 50, 0, false}, a433, "", a432},
-    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a443, a442, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a441, a439, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a438},
-    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a447, a442, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a446, a445, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a444},
-    {"squash-winter", "winter squash", a450, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a449, a448, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
-    {"succotash", "succotash", a454, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a453, a451, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a325},
-    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a459, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a458, a456, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a455},
-    {"tuna", "tuna", a465, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a464, a461, {}, {0, 0, 0, 0, 0, 0, 0, true}, {}, "", a460},
-    {"wild-game-ground", "ground or chopped wild game", a469, a468, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a467, a466, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
-    {"wild-game-strips", "wild game in strips, cubes or chunks", a474, a473, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a472, a471, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a470}};
-constexpr sv a476[] = {"washed",
-    "rinsed",
-    "cleaned",
-    "trimmed",
-    "fresh",
-    "sorted",
-    "stemmed",
-    "cored",
-    "seeded",
-    "husked",
-    "shucked",
-    "shelled",
-    "strung",
-    "topped",
-    "topped and tailed",
-    "washed and trimmed",
-    "washed and cut",
-    "trimmed and cut",
-    "cut",
-    "cut up",
-    "cut in pieces",
-    "cut in 1-inch pieces",
-    "sliced",
-    "diced",
-    "chopped",
-    "cubed",
-    "quartered",
-    "halved",
-    "peeled",
-    "peeled and sliced",
-    "peeled and diced",
-    "peeled and cubed",
-    "peeled and cut"};
-constexpr prepared_word a477[] = {{"beans rehydrated", "dried beans or peas soaked and boiled until they have taken up their water", "", "", false},
-    {"beans not rehydrated", "dried beans or peas put in dry", "beans rehydrated", "beans-not-rehydrated", false},
-    {"meat precooked", "meat, poultry or seafood cooked before filling", "meat not precooked", "", false},
-    {"meat not precooked", "meat, poultry or seafood put in raw", "meat precooked", "", false},
-    {"boiled before filling", "boiled, simmered or steamed before filling, as long as the process says", "", "", false},
-    {"not boiled before filling", "put in without that cooking", "boiled before filling", "", false},
-    {"boiled 5 min", "boiled or simmered for 5 minutes before filling", "", "", false},
-    {"boiled under 5 min", "boiled or simmered for less than 5 minutes before filling", "boiled 5 min", "", false},
-    {"reheated to a boil", "brought back to a boil before filling", "", "", true},
-    {"not reheated", "put in without reheating", "reheated to a boil", "", false},
-    {"jars sterilized", "empty jars boiled before filling", "", "", true},
-    {"peeled", "skins taken off", "", "", false},
-    {"unpeeled", "skins left on", "peeled", "", false},
-    {"fat removed", "excess fat cut off, drained off or skimmed off", "", "", false},
-    {"fat left in", "excess fat left in", "fat removed", "", false},
-    {"skin and bones removed", "skin and bones taken off", "bones left in", "", false},
-    {"skin or bones left in", "skin, bones or both left in", "skin and bones removed", "", false},
-    {"bones removed", "bones taken out", "bones left in", "", false},
-    {"bones left in", "bones left in", "bones removed", "", false},
-    {"covered with liquid", "filled up with the liquid that the process names", "no liquid added", "", false},
-    {"no liquid added", "packed without added liquid", "covered with liquid", "", false},
-    {"drained", "soaking, washing or cooking water poured off where the process says so", "", "", false},
-    {"not drained", "that water kept", "drained", "", false},
-    {"blanched", "scalded in boiling water or steam, as long as the process says", "", "", false},
-    {"not blanched", "put in without scalding", "blanched", "", false},
-    {"packed loosely", "filled loosely", "", "", false},
-    {"packed tightly", "filled tightly, pressed or shaken down", "packed loosely", "", false},
-    {"fresh water used", "jars filled up with fresh hot water", "", "", false},
-    {"cooking water used", "jars filled up with the water the food was cooked in", "fresh water used", "", false},
-    {"not thickened", "no flour, starch, batter or other thickener used", "", "", false},
-    {"thickened", "flour, starch, batter or another thickener used", "not thickened", "thickener-in-jar", false},
-    {"not smoked", "put in unsmoked", "lightly smoked", "", false},
-    {"lightly smoked", "lightly smoked", "not smoked", "not-in-process", false},
-    {"chilled", "chilled in the refrigerator or on ice, as long as the process says", "", "", false},
-    {"not chilled", "put in without chilling", "chilled", "", false},
-    {"boiled in acidified water", "boiled 2 minutes in water with lemon juice or citric acid", "", "", false},
-    {"not boiled in acidified water", "put in without that boiling", "boiled in acidified water", "", false},
-    {"cultivated mushrooms", "grown mushrooms", "", "", false},
-    {"wild mushrooms", "gathered mushrooms", "cultivated mushrooms", "not-in-process", false}};
-constexpr form_word a478[] = {{"whole", "left whole", ""},
-    {"spears", "whole spears, 4 to 6 inches long", ""},
-    {"1-inch-pieces", "cut in pieces of 1 inch", ""},
-    {"half-inch-cubes", "cut in cubes of 1/2 inch", ""},
-    {"1-inch-cubes", "cut in cubes of 1 inch", ""},
-    {"sliced", "cut in slices", ""},
-    {"diced", "cut in small dice", ""},
-    {"quartered", "cut in quarters", ""},
-    {"cut", "cut up", ""},
-    {"even-pieces", "cut in pieces of one size", ""},
-    {"pieces", "cut in pieces that fit the jar", ""},
-    {"small", "beans of a small-seeded kind", ""},
-    {"large", "beans of a large-seeded kind", ""},
-    {"shelled", "shelled", ""},
-    {"kernels", "whole kernels cut from the cob", ""},
-    {"cream-style", "kernels cut through the middle, with the scrapings of the cob", ""},
-    {"leaves", "leaves without tough stems and midribs", ""},
-    {"mixed", "several vegetables mixed", ""},
-    {"soup", "soup, half of it solids and half liquid", ""},
-    {"stock", "strained stock", ""},
-    {"in-sauce", "in thin sauce", ""},
-    {"okra-whole", "whole okra pods", ""},
-    {"okra-1-inch-pieces", "okra cut in pieces of 1 inch", ""},
-    {"zucchini-sliced", "sliced zucchini", ""},
-    {"zucchini-cubed", "zucchini in cubes", ""},
-    {"as-recipe", "made as the printed recipe says", ""},
-    {"strips", "cut in strips", ""},
-    {"cubes", "cut in cubes", ""},
-    {"chunks", "cut in chunks", ""},
-    {"patties", "shaped into patties", ""},
-    {"balls", "shaped into balls", ""},
-    {"links", "cased links, 3 to 4 inches long", ""},
-    {"loose", "ground and left loose", ""},
-    {"with-bones", "with the bones in", ""},
-    {"without-bones", "taken off the bones", ""},
-    {"lengths", "cut across in lengths of 3 1/2 inches", ""},
-    {"fillets", "fillets as long as the jar", ""},
-    {"minced", "minced", ""},
-    {"shucked", "shucked meats", ""},
-    {"picked-meat", "cooked meat picked from the shell", ""},
-    {"mashed", "mashed", "low-acid-puree"},
-    {"pureed", "pureed or blended smooth", "low-acid-puree"},
-    {"mashed-beans", "mashed or refried beans", "low-acid-puree"},
-    {"butter", "cooked down to a butter", "low-acid-puree"}};
-constexpr citation a479[] = {{"usda-guide-1", "1", ""},
-    {"kstate-venting", "", ""},
-    {"pnw-421", "", ""},
+constexpr table a356[] = {{a230, "hot", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read."},
+    {a230, "raw", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read. One copy of the 1994 text lists the hot pack alone in its dial table."}};
+constexpr condition a357[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
+    {"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+    {"Use well chilled meat.", {}, "chilled", "", false},
+    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
+    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false},
+    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
+    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a81, "meat precooked", "", false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false},
+    {"Cover with boiling broth, drippings, water or tomato juice.", a81, "covered with liquid", "", false},
+    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+    {"Add no liquid.", a82, "no liquid added", "", false}};
+constexpr citation a358[] = {{"usda-guide-5", "5", "5-6"},
+    {"pnw-361", "", ""}};
+constexpr process a359[] = {{"asparagus", "asparagus", a75, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a80, a83, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a84},
+    {"beans-baked", "baked beans", a85, a86, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a91, a92, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a93},
+    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a94, a86, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a96, a97, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a93},
+    {"beans-dry", "dried beans or peas", a98, a99, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a103, a104, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a84},
+    {"beans-lima-fresh", "fresh lima beans", a105, a106, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a114, a115, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a116},
+    {"beans-snap", "snap and Italian beans", a117, a118, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a123, a124, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a125},
+    {"beets", "beets", a126, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a130, a131, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a132},
+    {"carrots", "carrots", a133, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a136, a137, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a138},
+    {"chicken-with-bones", "chicken or rabbit with bones", a139, a140, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a142, a143, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a144},
+    {"chicken-without-bones", "chicken or rabbit without bones", a145, a140, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a147, a148, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a144},
+    {"chile-con-carne", "chile con carne", a149, a150, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a152, a153, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a154},
+    {"clams", "clams", a155, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a160, a161, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a162},
+    {"corn-cream-style", "cream style corn", a163, a164, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a168, a169, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a138},
+    {"corn-whole-kernel", "whole kernel corn", a170, a164, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a174, a175, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a176},
+    {"crab-king-dungeness", "king or Dungeness crab", a177, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a181, a182, a183, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a162},
+    {"fish-pint-jars", "fish other than tuna, by the pint-jar table", a184, a185, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a190, a191, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a192},
+    {"fish-quart-jars", "fish other than tuna, by the quart-jar table", a193, a185, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a197, a198, {}, {20, 3, 0, 0, 0, 0, 0, false}, {}, "", a199},
+    {"fish-smoked", "smoked fish", a200, a201, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a205, a206, {}, {0, 4, 16, 22, 7, 0, 24, false}, {}, "The time is printed by USDA and Pacific Northwest Extension; the dial pressures were carried over from the table for fish in pints and could not be read again.", a207},
+    {"greens", "spinach and other greens", a208, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a211, a212, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
+    {"ground-meat", "ground or chopped meat", a214, a215, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a217, a218, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a219},
+    {"meat-stock-beef", "beef stock", a220, a221, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a223, a224, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a225},
+    {"meat-stock-poultry", "chicken or turkey stock", a226, a221, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a223, a227, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a225},
+    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a228, a229, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a231, a232, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a219},
+    {"mexican-tomato-sauce", "Mexican tomato sauce", a233, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a234, a235, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a236},
+    {"mincemeat-pie-filling", "mincemeat pie filling", a237, a238, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a240, a241, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a242},
+    {"mixed-vegetables", "mixed vegetables", a243, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a245, a246, {}, {0, 0, 0, 0, 0, 0, 0, false}, a247, "", a248},
+    {"mushrooms", "mushrooms", a249, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a253, a254, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a255},
+    {"okra", "okra", a256, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a258, a259, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a260},
+    {"onions", "onions", a261, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a263, a264, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA guide has no table for onions; these numbers are printed by university Extension.", a265},
+    {"oysters", "oysters", a266, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a269, a270, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a271},
+    {"peas-green", "green peas", a272, a273, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a275, a276, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a260},
+    {"peppers", "peppers", a277, a150, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a280, a281, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a282},
+    {"potatoes-sweet", "sweet potatoes", a283, a284, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a287, a288, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a289},
+    {"potatoes-white", "white potatoes", a290, a284, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a293, a294, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a295},
+    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a296, a297, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a298, a299, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a300},
+    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a301, a297, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a302, a303, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a300},
+    {"pumpkin", "pumpkin", a304, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a307, a308, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
+    {"soups-with-seafood", "soup with seafood", a309, a310, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a312, a313, {}, {0, 0, 0, 0, 0, 50, 0, false}, a314, "", a315},
+    {"soups", "soup without seafood", a316, a310, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a318, a319, {}, {0, 0, 0, 0, 0, 50, 0, false}, a320, "", a321},
+    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a322, a323, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a325, a326, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a327},
+    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a328, a323, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a329, a330, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
+    {"squash-winter", "winter squash", a332, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a333, a334, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
+    {"succotash", "succotash", a335, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a337, a338, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
+    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a339, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a341, a342, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a343},
+    {"tuna", "tuna", a344, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a347, a348, {}, {0, 0, 0, 0, 0, 0, 0, true}, {}, "", a349},
+    {"wild-game-ground", "ground or chopped wild game", a350, a351, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a352, a353, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a219},
+    {"wild-game-strips", "wild game in strips, cubes or chunks", a354, a355, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a356, a357, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a358}};
+constexpr citation a360[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-5", "5", "5-9"}};
+constexpr example a361[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
+constexpr sv a362[] = {"9:7 acid-missing"};
+constexpr example a363[] = {{"king crab with vinegar", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per pint\n", a362}};
+constexpr example a364[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}}};
+constexpr sv a365[] = {"9:7 acid-too-little"};
+constexpr example a366[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a365}};
+constexpr example a367[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
+    {"a weighted gauge at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", {}}};
+constexpr sv a368[] = {"8:11 altitude-by-extension"};
+constexpr example a369[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a368}};
+constexpr citation a370[] = {{"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"sdsu-onion", "", ""}};
+constexpr example a371[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a372[] = {"8:11 altitude-outside-table"};
+constexpr example a373[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a372}};
+constexpr example a374[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
+constexpr sv a375[] = {"9:7 amount-unknown"};
+constexpr example a376[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a375}};
+constexpr citation a377[] = {{"usda-guide-4", "4", "4-5"},
+    {"clemson-soups", "", ""},
+    {"extension-beans-answer", "", ""}};
+constexpr example a378[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
+constexpr sv a379[] = {"9:12 beans-not-rehydrated"};
+constexpr sv a380[] = {"1:1 beans-not-rehydrated"};
+constexpr example a381[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a379},
+    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a380}};
+constexpr citation a382[] = {{"nchfp-smoked-fish", "", ""},
+    {"pnw-450", "", ""}};
+constexpr example a383[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
+constexpr sv a384[] = {"10:18 canner-too-large"};
+constexpr example a385[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a384}};
+constexpr citation a386[] = {{"nchfp-pop-quiz", "", ""},
+    {"clemson-pressure-saucepan", "", ""},
+    {"nchfp-multi-cooker", "", ""}};
+constexpr example a387[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
+constexpr sv a388[] = {"9:18 canner-too-small"};
+constexpr sv a389[] = {"10:18 canner-too-small"};
+constexpr example a390[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a388},
+    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a388},
+    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a389}};
+constexpr citation a391[] = {{"usda-guide-1", "1", ""},
+    {"nchfp-process-time", "", ""}};
+constexpr example a392[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a393[] = {"1:1 fact-missing"};
+constexpr example a394[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a393},
+    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a393},
+    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a393}};
+constexpr example a395[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a396[] = {"1:7 food-ambiguous"};
+constexpr sv a397[] = {"1:15 food-ambiguous"};
+constexpr example a398[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a396},
+    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a397}};
+constexpr example a399[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a400[] = {"2:7 form-not-tested"};
+constexpr example a401[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a400}};
+constexpr citation a402[] = {{"usda-guide-1", "1", ""},
+    {"pnw-421", "", ""}};
+constexpr example a403[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a404[] = {"6:11 gauge-cannot-hold"};
+constexpr example a405[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a404}};
+constexpr citation a406[] = {{"iowa-gauges", "", ""},
+    {"missouri-gauges", "", ""}};
+constexpr example a407[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a408[] = {"6:14 gauge-error-too-large"};
+constexpr example a409[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a408}};
+constexpr citation a410[] = {{"missouri-gauges", "", ""},
+    {"pnw-421", "", ""}};
+constexpr example a411[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a412[] = {"6:14 gauge-error-unused"};
+constexpr example a413[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a412}};
+constexpr citation a414[] = {{"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"kstate-ten-tips", "", ""}};
+constexpr example a415[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
+constexpr sv a416[] = {"9:12 headspace-too-large"};
+constexpr example a417[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a416}};
+constexpr example a418[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
+constexpr sv a419[] = {"9:12 headspace-too-small"};
+constexpr example a420[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a419}};
+constexpr citation a421[] = {{"usda-guide-5", "5", ""},
+    {"uaf-fish-quarts", "", ""}};
+constexpr example a422[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a423[] = {"1:7 table-not-verified",
+    "9:10 heat-up-too-short"};
+constexpr example a424[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a423}};
+constexpr citation a425[] = {{"missouri-leftovers", "", ""},
+    {"nal-leftovers", "", ""},
+    {"illinois-leftovers", "", ""}};
+constexpr example a426[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a427[] = {"12:7 held-cold"};
+constexpr example a428[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a427}};
+constexpr citation a429[] = {{"nal-leftovers", "", ""},
+    {"illinois-leftovers", "", ""}};
+constexpr sv a430[] = {"12:7 held-too-long"};
+constexpr example a431[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a430}};
+constexpr example a432[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
+constexpr sv a433[] = {"11:7 held-too-warm"};
+constexpr example a434[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a433}};
+constexpr example a435[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a436[] = {"1:1 holds-either-way"};
+constexpr example a437[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a436},
+    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a436}};
+constexpr citation a438[] = {{"usda-guide-1", "1", ""},
+    {"wisconsin-mixtures", "", ""}};
+constexpr example a439[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a440[] = {"2:3 ingredient-unknown"};
+constexpr sv a441[] = {"3:5 ingredient-unknown"};
+constexpr example a442[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a440},
+    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a441}};
+constexpr citation a443[] = {{"nchfp-jar-sizes", "", ""},
+    {"nchfp-process-time", "", ""},
+    {"kstate-odd-jars", "", ""}};
+constexpr example a444[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a445[] = {"3:6 jar-in-between"};
+constexpr example a446[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a445},
+    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a445}};
+constexpr citation a447[] = {{"nchfp-jar-sizes", "", ""},
+    {"kstate-odd-jars", "", ""}};
+constexpr example a448[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a449[] = {"5:6 jar-too-large"};
+constexpr sv a450[] = {"3:6 jar-too-large"};
+constexpr example a451[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a449},
+    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a450},
+    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a450}};
+constexpr example a452[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a453[] = {"4:9 low-acid-needs-pressure"};
+constexpr example a454[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a453},
+    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a453}};
+constexpr citation a455[] = {{"usda-guide-4", "4", ""},
+    {"nchfp-pumpkin-butter", "", ""},
+    {"kstate-pumpkin", "", ""}};
+constexpr example a456[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a457[] = {"2:7 low-acid-puree"};
+constexpr example a458[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a457},
+    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a457}};
+constexpr citation a459[] = {{"usda-guide-1", "1", ""},
     {"nchfp-equipment", "", ""},
-    {"nchfp-pop-quiz", "", ""},
-    {"iowa-gauges", "", ""},
-    {"missouri-gauges", "", ""},
-    {"wyoming-pressure", "", ""}};
-constexpr int a480[] = {34,
-    35,
-    69,
-    70,
-    103,
-    105};
-constexpr int a481[] = {5,
-    10,
-    15};
-constexpr sv a482[] = {"pressure canner",
-    "pressure canning",
-    "pressure canned",
-    "pressure can",
-    "stovetop pressure canner",
-    "steam pressure canner"};
-constexpr sv a483[] = {"boiling water",
-    "boiling-water canner",
-    "boiling-water canning",
-    "boiling water bath",
-    "boiling water bath canner",
-    "boiling water bath canning",
-    "water bath",
-    "water bath canner",
-    "water bath canning",
-    "waterbath",
-    "waterbath canner",
-    "waterbath canning",
-    "hot water bath",
-    "hot water bath canner",
-    "hot water bath canning",
-    "bwb"};
-constexpr citation a484[] = {{"nchfp-steam-canner", "", ""},
-    {"wisconsin-steam-canner", "", ""},
-    {"nchfp-equipment", "", ""}};
-constexpr sv a485[] = {"steam canner",
-    "steam canning",
-    "atmospheric steam",
-    "atmospheric steam canner",
-    "atmospheric steam canning"};
-constexpr citation a486[] = {{"nchfp-low-temperature", "", ""},
-    {"usda-guide-6", "6", ""}};
-constexpr sv a487[] = {"low temperature",
-    "low-temperature pasteurization",
-    "low-temperature pasteurisation",
-    "low-temp pasteurization",
-    "low-temp pasteurisation",
-    "low-temperature treatment",
-    "pasteurization",
-    "pasteurisation"};
-constexpr citation a488[] = {{"msu-unsafe-methods", "", ""},
-    {"sdsu-how-not-to-can", "", ""},
-    {"nchfp-equipment", "", ""}};
-constexpr sv a489[] = {"oven",
-    "oven canning",
-    "oven method",
-    "oven processing",
-    "oven heat",
-    "conventional oven",
-    "convection oven",
-    "electric oven",
-    "gas oven",
-    "toaster oven"};
-constexpr citation a490[] = {{"msu-unsafe-methods", "", ""},
-    {"kstate-mistakes", "", ""},
-    {"nchfp-equipment", "", ""}};
-constexpr sv a491[] = {"open kettle",
-    "open-kettle canning",
-    "open-kettle method",
-    "kettle canning",
-    "no processing",
-    "no process",
-    "not processed",
-    "unprocessed",
-    "no canner",
-    "fill and seal",
-    "hot lid seal",
-    "seal without processing"};
-constexpr citation a492[] = {{"missouri-inversion", "", ""},
-    {"kstate-mistakes", "", ""},
-    {"illinois-unsafe-methods", "", ""}};
-constexpr sv a493[] = {"inversion",
-    "inversion canning",
-    "inversion method",
-    "invert",
-    "invert jars",
-    "inverting",
-    "inverting jars",
-    "inverted jars",
-    "jar inversion",
-    "turning jars over",
-    "turn jars over",
-    "turning jars upside down",
-    "upside down",
-    "upside-down jars",
-    "upside-down method",
-    "flipping jars",
-    "flip jars",
-    "flip method"};
-constexpr citation a494[] = {{"msu-unsafe-methods", "", ""},
-    {"nchfp-equipment", "", ""}};
-constexpr sv a495[] = {"dishwasher",
-    "dish washer",
-    "dishwasher canning",
-    "dishwasher method",
-    "dishwasher cycle"};
-constexpr citation a496[] = {{"msu-unsafe-methods", "", ""},
-    {"nchfp-equipment", "", ""},
-    {"illinois-unsafe-methods", "", ""}};
-constexpr sv a497[] = {"microwave",
-    "microwave oven",
-    "microwave canning",
-    "microwave method",
-    "microwaving"};
-constexpr citation a498[] = {{"illinois-unsafe-methods", "", ""}};
-constexpr sv a499[] = {"slow cooker",
-    "slow-cooker canning",
-    "slow-cooker method",
-    "slow cooking"};
-constexpr citation a500[] = {{"kstate-mistakes", "", ""},
-    {"illinois-unsafe-methods", "", ""}};
-constexpr sv a501[] = {"sun",
-    "sun canning",
-    "sun method",
-    "sunlight",
-    "solar",
-    "solar canning",
-    "solar cooker",
-    "solar oven"};
-constexpr sv a502[] = {"paraffin",
-    "paraffin wax",
-    "paraffin seal",
-    "paraffin sealing",
-    "wax",
-    "wax seal",
-    "wax sealing",
-    "melted wax"};
-constexpr citation a503[] = {{"nchfp-equipment", "", ""},
-    {"sdsu-how-not-to-can", "", ""},
-    {"nchfp-vegetable-questions", "", ""},
-    {"missouri-aspirin", "", ""}};
-constexpr sv a504[] = {"canning powder",
-    "canning powders",
-    "preserving powder",
-    "aspirin",
-    "aspirin canning",
-    "aspirin method",
-    "canning tablets",
-    "preservative tablets",
-    "preserving tablets"};
-constexpr citation a505[] = {{"nchfp-dry-canning", "", ""},
-    {"psu-dry-canning", "", ""},
-    {"missouri-dry-canning", "", ""}};
-constexpr sv a506[] = {"dry canning",
-    "dry canned",
-    "dry-canning method",
-    "dry pack canning",
-    "dry oven canning",
-    "oven dry canning",
-    "waterless canning",
-    "no-liquid canning",
-    "no-water canning",
-    "canning without liquid",
-    "canning without water"};
-constexpr citation a507[] = {{"nchfp-multi-cooker", "", ""},
-    {"wisconsin-multi-cooker", "", ""}};
-constexpr sv a508[] = {"electric pressure cooker",
-    "electric pressure canner",
-    "electric multi-cooker",
-    "electric multicooker",
-    "multi-cooker",
-    "multicooker",
-    "multi-cooker canning",
-    "multi-function cooker",
-    "multifunction cooker",
-    "programmable pressure cooker",
-    "digital pressure cooker",
-    "digital pressure canner",
-    "countertop pressure cooker"};
-constexpr citation a509[] = {{"clemson-pressure-saucepan", "", ""},
     {"psu-equipment", "", ""}};
-constexpr sv a510[] = {"pressure cooker",
-    "pressure cooker canning",
-    "pressure cooking",
-    "small pressure cooker",
-    "stovetop pressure cooker",
-    "pressure saucepan",
-    "pressure saucepot",
-    "pressure pan",
-    "pressure pot"};
-constexpr citation a511[] = {{"usu-vacuum", "", ""},
-    {"ncsu-vacuum", "", ""}};
-constexpr sv a512[] = {"vacuum sealing",
-    "vacuum sealer",
-    "vacuum seal",
-    "vacuum sealed",
-    "vacuum sealed jars",
-    "vacuum sealing machine",
-    "vacuum packaging",
-    "vacuum packing",
-    "vacuum pack",
-    "vacuum canning",
-    "jar vacuum sealer",
-    "jar sealer"};
-constexpr citation a513[] = {{"illinois-unsafe-methods", "", ""},
-    {"psu-equipment", "", ""},
-    {"nchfp-equipment", "", ""},
-    {"wisconsin-steam-canner", "", ""}};
-constexpr sv a514[] = {"air fryer",
-    "air-fryer canning",
-    "air frying",
-    "airfryer"};
-constexpr citation a515[] = {{"usda-guide-1", "1", ""},
-    {"illinois-unsafe-methods", "", ""},
-    {"psu-equipment", "", ""},
-    {"nchfp-equipment", "", ""}};
-constexpr sv a516[] = {"sous vide",
-    "sous-vide canning",
-    "sous-vide cooker",
-    "sous-vide bath",
-    "sous-vide circulator",
-    "immersion circulator"};
-constexpr sv a517[] = {"steam oven",
-    "steam-oven canning",
-    "combi oven",
-    "combi steam oven",
-    "combination steam oven"};
-constexpr sv a518[] = {"pressure fryer",
-    "pressure-fryer canning",
-    "pressure frying"};
-constexpr citation a519[] = {{"illinois-unsafe-methods", "", ""},
-    {"psu-equipment", "", ""},
-    {"nchfp-equipment", "", ""},
-    {"wisconsin-steam-canner", "", ""},
-    {"nchfp-smoked-fish", "", ""}};
-constexpr sv a520[] = {"smoker",
-    "smoker canning",
-    "smokehouse",
-    "pellet smoker",
-    "grill",
-    "pellet grill",
-    "barbecue"};
-constexpr citation a521[] = {{"nchfp-safety", "", ""},
-    {"illinois-unsafe-methods", "", ""},
-    {"psu-equipment", "", ""}};
-constexpr sv a522[] = {"cold water",
-    "cold water bath",
-    "cold water bath canning",
-    "cold water canning",
-    "cold bath",
-    "cold canning",
-    "cold pack",
-    "cold pack canning",
-    "cold pack method",
-    "no heat",
-    "no-heat canning",
-    "no-cook canning"};
-constexpr citation a523[] = {{"msu-unsafe-methods", "", ""},
-    {"illinois-unsafe-methods", "", ""},
-    {"psu-equipment", "", ""}};
-constexpr sv a524[] = {"hot fill",
-    "hot filling",
-    "hot fill and hold",
-    "hot fill hold",
-    "hot tap water",
-    "hot tap water bath",
-    "tap water bath",
-    "tap water"};
-constexpr citation a525[] = {{"illinois-unsafe-methods", "", ""},
-    {"psu-equipment", "", ""}};
-constexpr sv a526[] = {"electric canner",
-    "electric canning machine",
-    "automatic canner",
-    "automatic canning machine",
-    "automatic electric canner",
-    "electric automatic canner",
-    "canning machine",
-    "canning appliance"};
-constexpr method a527[] = {{"pressure", "pressure canner", a482, true, "", "", 10, 15, a481, a480, 4, 10, 2, 0, a479},
-    {"boiling-water", "boiling-water canner", a483, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a97},
-    {"steam", "atmospheric steam canner", a485, true, "", "", 0, 0, {}, {}, 0, 0, 0, 45, a484},
-    {"low-temperature", "low-temperature pasteurization", a487, true, "", "", 0, 0, {}, {}, 0, 0, 0, 0, a486},
-    {"oven", "oven canning", a489, false, "Dry oven heat enters a jar slowly and the temperature of an oven varies, and there are no tested times for it. Jars can also shatter.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a488},
-    {"open-kettle", "open-kettle canning", a491, false, "The jar gets no heat once the lid is on, so microbes in it live on. The lid may pull down all the same and look sealed, which adds the risk of botulism.", "Process the closed jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a490},
-    {"inversion", "turning jars over (inversion)", a493, false, "Turning hot jars over is open-kettle canning by another name. So short a contact with hot food does not kill mold or yeast, and many jars do not seal.", "Leave the jars upright and process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a492},
-    {"dishwasher", "dishwasher canning", a495, false, "A dishwasher never gets as hot as boiling water (212 F): even a sanitizing cycle reaches only about 171 to 180 F.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a494},
-    {"microwave", "microwave canning", a497, false, "A microwave oven heats unevenly, so nothing assures that all of the food in the jar gets hot enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a496},
-    {"slow-cooker", "slow-cooker canning", a499, false, "Extension counts the slow cooker among the appliances that are very dangerous for canning, and allows a boiling-water canner or a pressure canner in its place.", "Process low-acid food in a pressure canner, by a tested recipe and for its full time.", 0, 0, {}, {}, 0, 0, 0, 0, a498},
-    {"sun", "sun canning", a501, false, "The heat of the sun cannot be relied on even for acid food, and for low-acid food it is never enough.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a500},
-    {"paraffin", "sealing with paraffin or wax", a502, false, "Under a cover of wax mold can grow. Mold on a jelly can carry poisons, the mycotoxins.", "Close the jars with new two-piece lids and process them in a canner by the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a498},
-    {"canning-powder", "canning powders, aspirin or tablets in place of heat", a504, false, "Canning powders do not preserve food and cannot stand in for heat. Aspirin is too weak to be relied on against spoilage: it does not stop enzymes, and no vacuum forms in the jar.", "Process the filled jars in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a503},
-    {"dry-canning", "dry canning", a506, false, "Tested vegetable times count on liquid in the jar to carry the heat; spores survive dry heat longer, and botulism can follow. Dry goods heated in jars in an oven are untested too: in pockets of moisture bacteria or mold can grow.", "Cover vegetables with liquid as their table says and pressure can them; keep dry goods as they are, closed and cool, or frozen.", 0, 0, {}, {}, 0, 0, 0, 0, a505},
-    {"electric-multi-cooker", "electric pressure cooker or multi-cooker", a508, false, "The USDA times were made for stovetop canners that hold four or more upright quart jars. These cookers warm up and cool down differently, no measurements of the heat inside the jars back them, and several models that were tested did not get hot enough. A canning button changes none of this.", "Use a stovetop pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a507},
-    {"pressure-saucepan", "pressure cooker or pressure saucepan", a510, false, "A small pot heats and cools too quickly, and the heat of warming up and cooling down is part of the tested process.", "Use a pressure canner that holds at least four quart jars upright on its rack; if your pot is one, write \"pressure\" as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a509},
-    {"vacuum-sealing", "vacuum sealing", a512, false, "Taking the air out does not preserve food by itself, and a lack of oxygen favors the bacteria of botulism. Perishable food still has to be kept cold.", "Keep vacuum-sealed perishable food in the refrigerator or freezer, or can it in a canner by a tested process.", 0, 0, {}, {}, 0, 0, 0, 0, a511},
-    {"air-fryer", "air-fryer canning", a514, false, "No published process heats jars in an air fryer, so nobody can say how long would be enough. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a513},
-    {"sous-vide", "sous-vide canning", a516, false, "No published process uses a sous-vide bath. Low-acid food needs 240 to 250 F, and a bath of water cannot get hotter than boiling.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a515},
-    {"steam-oven", "steam-oven canning", a517, false, "No published process heats jars in a steam oven. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process low-acid food in a pressure canner by the food's table; a boiling-water canner is for acid food.", 0, 0, {}, {}, 0, 0, 0, 0, a513},
-    {"pressure-fryer", "pressure-fryer canning", a518, false, "No published process heats jars in a pressure fryer. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Use a pressure canner that holds at least four quart jars upright on its rack.", 0, 0, {}, {}, 0, 0, 0, 0, a513},
-    {"smoker", "canning in a smoker or on a grill", a520, false, "No published process heats jars in a smoker or on a grill. Extension allows boiling-water canners and pressure canners, and steam canners for acid food.", "Process the jars in a pressure canner; for fish that was smoked first there is a table of its own.", 0, 0, {}, {}, 0, 0, 0, 0, a519},
-    {"cold-water", "cold-water canning", a522, false, "No published process does without heat. Even boiling water does not kill the spores of botulism in low-acid food, and cold water does less.", "Process low-acid food in a pressure canner by the food's table; if you mean food that goes into the jar raw, write \"raw\" as the pack and the canner as the method.", 0, 0, {}, {}, 0, 0, 0, 0, a521},
-    {"hot-fill", "hot filling without processing", a524, false, "No published process leaves it at hot food in the jar or hot water from the tap. A closed jar that gets no tested heat is open-kettle canning: microbes live on under a lid that looks sealed.", "Fill the jars hot and then process them in a canner, by the method and for the full time of the food's table.", 0, 0, {}, {}, 0, 0, 0, 0, a523},
-    {"electric-canner", "automatic electric canner", a526, false, "The automatic electric canner on sale is made for acid foods and goes by recipes of its own; USDA times do not apply to it. Extension allows boiling-water canners and pressure canners.", "Use the maker's own acid recipes in it and nothing else; process low-acid food in a stovetop pressure canner.", 0, 0, {}, {}, 0, 0, 0, 0, a525}};
-constexpr citation a528[] = {{"kstate-odd-jars", "", ""},
+constexpr example a460[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a461[] = {"4:9 method-not-accepted"};
+constexpr example a462[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a461},
+    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a461},
+    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a461}};
+constexpr citation a463[] = {{"usda-guide-1", "1", ""},
+    {"wisconsin-mixtures", "", ""},
+    {"clemson-soups", "", ""}};
+constexpr example a464[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a465[] = {"1:7 no-tested-process"};
+constexpr sv a466[] = {"2:5 no-tested-process"};
+constexpr sv a467[] = {"4:3 no-tested-process"};
+constexpr example a468[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a465},
+    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a466},
+    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a467}};
+constexpr example a469[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a470[] = {"9:12 not-in-process"};
+constexpr example a471[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a470}};
+constexpr citation a472[] = {{"usda-guide-5", "5", ""},
+    {"clemson-soups", "", ""}};
+constexpr example a473[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
+constexpr sv a474[] = {"9:40 not-reheated"};
+constexpr sv a475[] = {"11:7 not-reheated"};
+constexpr example a476[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a474},
+    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a475}};
+constexpr example a477[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a478[] = {"1:7 numbers-by-extension"};
+constexpr example a479[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a478}};
+constexpr citation a480[] = {{"kstate-soup-note", "", ""},
+    {"wisconsin-mixtures", "", ""}};
+constexpr example a481[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a482[] = {"3:29 other-position"};
+constexpr example a483[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a482}};
+constexpr example a484[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a485[] = {"6:11 over-required",
+    "7:7 over-required"};
+constexpr example a486[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a485}};
+constexpr example a487[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a488[] = {"3:7 pack-not-tested"};
+constexpr example a489[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a488}};
+constexpr citation a490[] = {{"usda-guide-1", "1", ""},
+    {"nist-sp811", "", ""}};
+constexpr example a491[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a492[] = {"6:1 plan-unreadable",
+    "7:7 plan-unreadable"};
+constexpr sv a493[] = {"4:1 plan-unreadable"};
+constexpr example a494[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a492},
+    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a493}};
+constexpr citation a495[] = {{"nchfp-equipment", "", ""},
+    {"sdsu-how-not-to-can", "", ""}};
+constexpr example a496[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a497[] = {"6:11 pressure-too-high"};
+constexpr example a498[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a497}};
+constexpr citation a499[] = {{"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"pnw-421", "", ""}};
+constexpr example a500[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a501[] = {"6:11 pressure-too-low"};
+constexpr sv a502[] = {"7:11 pressure-too-low"};
+constexpr example a503[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a501},
+    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a501},
+    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a502}};
+constexpr citation a504[] = {{"usda-guide-4", "4", ""},
+    {"clemson-soups", "", ""},
+    {"wisconsin-mixtures", "", ""}};
+constexpr example a505[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled and cut\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
+constexpr sv a506[] = {"1:1 recipe-not-shown"};
+constexpr sv a507[] = {"2:15 recipe-not-shown"};
+constexpr example a508[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a506},
+    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a507}};
+constexpr example a509[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
+constexpr sv a510[] = {"11:9 solids-over-half"};
+constexpr example a511[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a510}};
+constexpr example a512[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
+constexpr sv a513[] = {"9:12 step-left-out"};
+constexpr sv a514[] = {"12:3 step-left-out"};
+constexpr example a515[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a513},
+    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a514}};
+constexpr citation a516[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""}};
+constexpr example a517[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
+constexpr sv a518[] = {"1:1 step-reminder"};
+constexpr example a519[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a518}};
+constexpr citation a520[] = {{"usda-guide-5", "5", ""},
     {"usda-guide-1", "1", ""}};
-constexpr sv a529[] = {"half pint",
-    "half-pints",
-    "1/2 pint",
-    "8 oz jar"};
-constexpr citation a530[] = {{"kstate-odd-jars", "", ""}};
-constexpr sv a531[] = {"12-ounce",
-    "12 oz jar"};
-constexpr sv a532[] = {"pints",
-    "pt"};
-constexpr sv a533[] = {"pint-and-a-half",
-    "1 1/2 pint",
-    "1 1/2 pints",
-    "1.5 pint",
-    "1½ pint"};
-constexpr sv a534[] = {"quarts",
-    "qt"};
-constexpr citation a535[] = {{"psu-half-gallon", "", ""},
-    {"iowa-half-gallon", "", ""}};
-constexpr sv a536[] = {"half gallon",
-    "half-gallons",
-    "1/2 gallon",
-    "2 quart"};
-constexpr jar_size a537[] = {{"half-pint", "half-pint", 8, a529, "", a528},
-    {"12-oz", "12 oz", 12, a531, "", a530},
-    {"pint", "pint", 16, a532, "", a18},
-    {"pint-and-half", "pint-and-a-half", 24, a533, "", a530},
-    {"quart", "quart", 32, a534, "", a18},
-    {"half-gallon", "half-gallon", 64, a536, "Half-gallon jars have a tested process for apple juice and grape juice only.", a535}};
-constexpr citation a538[] = {{"sdsu-onion", "", ""}};
-constexpr altitude_step a539[] = {{0, 2000, 11, "", {}},
-    {2001, 4000, 12, "", {}},
-    {4001, 6000, 13, "", {}},
-    {6001, 8000, 14, "", {}},
-    {8001, 10000, 15, "The USDA dial table stops at 8,000 ft. The 15 psi for 8,001 to 10,000 ft is printed by South Dakota State University Extension, not by USDA.", a538}};
-constexpr altitude_step a540[] = {{0, 1000, 10, "", {}},
-    {1001, 0, 15, "", {}}};
-constexpr altitude_step a541[] = {{0, 2000, 11, "", {}},
-    {2001, 4000, 12, "", {}},
-    {4001, 6000, 13, "", {}},
-    {6001, 8000, 14, "", {}},
-    {8001, 10000, 15, "", {}}};
-constexpr citation a542[] = {{"usda-guide-2", "2", ""},
-    {"usda-guide-3", "3", ""}};
-constexpr altitude_step a543[] = {{0, 1000, 0, "", {}},
-    {1001, 3000, 0, "", {}},
-    {3001, 6000, 0, "", {}},
-    {6001, 0, 0, "", {}}};
-constexpr citation a544[] = {{"usda-guide-2", "2", ""},
-    {"usda-guide-6", "6", ""},
-    {"usda-guide-7", "7", ""}};
-constexpr altitude_step a545[] = {{0, 1000, 0, "", {}},
-    {1001, 6000, 0, "", {}},
-    {6001, 0, 0, "", {}}};
-constexpr band_set a546[] = {{"low-acid-dial", "Dial gauge, low-acid food", "dial", a539, a10},
-    {"low-acid-weighted", "Weighted gauge, low-acid food", "weighted", a540, a10},
-    {"extension-dial", "Dial gauge, Extension leaflet", "dial", a541, a538},
-    {"boiling-water-4", "Boiling water, fruit and tomato tables", "", a543, a542},
-    {"boiling-water-3", "Boiling water, jam, pickle and juice tables", "", a545, a544}};
-constexpr source a547[] = {{"usda-guide-1", "Complete Guide to Home Canning, Guide 1, Principles", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
-    {"usda-guide-2", "Complete Guide to Home Canning, Guide 2, Fruit", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
-    {"usda-guide-3", "Complete Guide to Home Canning, Guide 3, Tomatoes", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
-    {"usda-guide-4", "Complete Guide to Home Canning, Guide 4, Vegetables", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
-    {"usda-guide-5", "Complete Guide to Home Canning, Guide 5, Poultry, Red Meats and Seafoods", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
-    {"usda-guide-6", "Complete Guide to Home Canning, Guide 6, Fermented Foods and Pickles", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
-    {"usda-guide-7", "Complete Guide to Home Canning, Guide 7, Jams and Jellies", "USDA", "2015 revision, AIB 539", "https://nchfp.uga.edu/resources/category/usda-guide"},
-    {"sdsu-onion", "Preserve It! Onion", "South Dakota State University Extension", "S-0001-25, read in a copy", "https://pdfslide.us/documents/preserve-it-onion-south-dakota-state-university-onion-pressure-canner-1.html"},
-    {"extension-onion-answer", "Answer 867753, canning onions", "Ask Extension", "9 May 2024", "https://ask.extension.org/kb/faq.php?id=867753"},
-    {"psu-poultry", "Canning chicken, duck, goose, turkey and game birds", "Penn State Extension", "issue not recorded", ""},
-    {"wisconsin-stock-chart", "Canning chart for poultry and meat stock", "University of Wisconsin Extension", "read in a copy that names the publisher in its heading only", "https://info.5y1.org/homemade-jams-and-jellies-recipes_1_d55b1c.html"},
-    {"nchfp-jar-sizes", "Jar Size Choices Have You Frustrated?", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/jar-size-choices-have-you-frustrated"},
-    {"kstate-odd-jars", "Canning in Odd-Sized Jars", "Kansas State University Research and Extension", "19 May 2022", "https://enewsletters.k-state.edu/youaskedit/2022/05/19/canning-in-odd-sized-jars"},
-    {"psu-half-gallon", "Canning With Half Gallon Jars", "Penn State Extension", "", "http://extension.psu.edu/food/preservation/faq/canning-with-half-gallon-jars"},
-    {"iowa-half-gallon", "Canning in half gallon containers", "Iowa State University Extension and Outreach", "18 July 2019", "https://blogs.extension.iastate.edu/answerline/2019/07/18/canning-in-half-gallon-containers/"},
-    {"nchfp-equipment", "Equipment and Methods Not Recommended", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/general/equp_methods_not_recommended.html"},
-    {"nchfp-multi-cooker", "Can I Can in a Multi-Cooker?", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/can-i-can-in-a-multi-cooker"},
-    {"nchfp-steam-canner", "Fact sheet on atmospheric steam canners", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/publications/nchfp/factsheets/steam_canners.html"},
-    {"nchfp-low-temperature", "Low-temperature pasteurization of pickles", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/can_06/low_temp_pasteur.html"},
-    {"nchfp-dry-canning", "Dry Canning Raw Vegetables is an Unsafe Practice", "National Center for Home Food Preservation, University of Georgia", "", "https://preservingfoodathome.com/category/canning/"},
-    {"nchfp-vegetable-questions", "Questions about canning vegetables", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/faqs/canning-vegetables/category/faq-canning"},
-    {"msu-unsafe-methods", "Unsafe Food Preservation Methods", "Michigan State University Extension", "HNI 343, September 2020", "http://www.canr.msu.edu/resources/unsafe-food-preservation-methods"},
-    {"illinois-unsafe-methods", "Unsafe Methods", "University of Illinois Extension", "written for people who sell home-made food", "https://extension.illinois.edu/cottage-food/unsafe-methods"},
-    {"sdsu-how-not-to-can", "How Not To Can", "South Dakota State University Extension", "", "http://igrow.org/healthy-families/food-safety/how-not-to-can/"},
-    {"kstate-mistakes", "Home Canning Mistakes", "Kansas State University Research and Extension", "14 July 2020", "https://enewsletters.k-state.edu/youaskedit/2020/07/14/home-canning-mistakes/"},
-    {"psu-equipment", "Use Recommended Equipment to Preserve Food", "Penn State Extension", "1 August 2015", "http://extension.psu.edu/lackawanna/news/2015/use-recommended-equipment-to-preserve-food"},
-    {"psu-dry-canning", "\"Dry Canning\" is Not Recommended", "Penn State Extension", "17 September 2024", "https://extension.psu.edu/dry-canning-is-not-recommended"},
-    {"missouri-dry-canning", "Why is dry canning not safe?", "University of Missouri Extension", "HES157", "https://extension.missouri.edu./publications/hes157"},
-    {"missouri-inversion", "Food safety question 535, turning jars over", "University of Missouri Extension", "", "http://missourifamilies.org/quick/foodsafetyqa/qafs535.htm"},
-    {"missouri-aspirin", "Food safety question 19, aspirin in canning", "University of Missouri Extension", "", "http://missourifamilies.org/quick/foodsafetyqa/qafs19.htm"},
-    {"wisconsin-multi-cooker", "Are electric multi-cookers safe for canning? No", "University of Wisconsin Extension", "1 November 2017", "https://fyi.extension.wisc.edu/safepreserving/2017/11/01/safe-preserving-are-electric-multi-cookers-safe-for-canning-no/"},
-    {"wisconsin-steam-canner", "Preserving acid foods with a steam canner: here's what you need to know", "University of Wisconsin Extension", "23 July 2015", "https://fyi.extension.wisc.edu/news/2015/07/23/preserving-acid-foods-with-a-steam-canner-heres-what-you-need-to-know/"},
-    {"clemson-pressure-saucepan", "Pressure Cooker vs. Pressure Canner", "Clemson Cooperative Extension", "", "https://www.clemson.edu/extension/food/canning/canning-tips/02pressure-cooker-saucepot.html"},
-    {"usu-vacuum", "Vacuum packaging of food at home", "Utah State University Extension", "", "https://extension.usu.edu/foodpreservation/howdoi/vacuum_package"},
-    {"ncsu-vacuum", "Vacuum packaging and food safety", "North Carolina State University", "July 2004", "http://www.foodsafetysite.com/consumers/faq/?m_knowledgebase_article=62"},
-    {"missouri-gauges", "Pressure canning FAQs and expert advice", "University of Missouri Extension", "", "https://extension.missouri.edu/news/pressure-canning-faqs-and-expert-advice"},
-    {"iowa-gauges", "Canning Season Readiness: time to test pressure canner dial gauges", "Iowa State University Extension and Outreach", "21 May 2024", "https://blogs.extension.iastate.edu/answerline/2024/05/21/canning-season-readiness-time-to-test-pressure-canner-dial-gauges-and-check-out-the-canner/"},
-    {"kstate-venting", "Don't Forget to Vent", "Kansas State University Research and Extension", "19 April 2022", "https://enewsletters.k-state.edu/youaskedit/2022/04/19/dont-forget-to-vent/"},
-    {"nchfp-pop-quiz", "Pop Quiz: What Time Is It?", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/pop-quiz-what-time-is-it"},
-    {"pnw-421", "Using and Caring for Your Pressure Canner", "Pacific Northwest Extension (Washington, Oregon, Idaho)", "PNW 421, read in a copy; the address shows the abstract", "https://pubs.extension.wsu.edu/use-care-and-operation-of-your-pressure-canner"},
-    {"wyoming-pressure", "Notice on food preservation and testing of dial gauges", "University of Wyoming Extension", "read in a newspaper", "https://lovellchronicle.com/content/uw-extension-present-food-preservation-info-test-dial-gauges"},
-    {"pnw-361", "Canning Meat, Poultry, and Game", "Pacific Northwest Extension (Washington, Oregon, Idaho)", "PNW361, read in a copy", "https://docslib.org/doc/5394422/canning-meat-poultry-and-game"},
-    {"pnw-450", "Canning Smoked Fish at Home", "Pacific Northwest Extension (Washington, Oregon, Idaho)", "PNW 450, read in a copy", "https://online.documentine.com/2-inch-canning-jar-lid/2/pnw-450-canning-smoked-fish-at-home.html"},
-    {"nchfp-smoked-fish", "Smoked Fish", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/can_05/smoked_fish.html"},
-    {"uaf-fish-quarts", "Canning Fish in Quart Jars", "University of Alaska Fairbanks Cooperative Extension Service", "FNH-00126", "https://www.uaf.edu/ces/publications/database/food/canning-fish-in-quart-jars.php"},
-    {"clemson-soups", "Canning Soups", "Clemson Cooperative Extension", "", "https://clemson.edu/extension/food/canning/canning-tips/05canning-soups.html"},
-    {"kstate-soup-note", "You Asked It!, note on vegetable soup", "Kansas State University Research and Extension", "January 2017", "https://enewsletters.k-state.edu/youaskedit/category/january-2017"},
-    {"nal-leftovers", "How long should I keep leftover food?", "USDA National Agricultural Library", "", "https://www.nal.usda.gov/legacy/fnic/how-long-should-i-keep-leftover-food"},
-    {"illinois-leftovers", "Leftovers", "University of Illinois Extension", "", "https://extension.illinois.edu/food-safety/leftovers"},
-    {"missouri-leftovers", "Myth: Canning your homemade stew", "University of Missouri Extension", "March 2013", "https://nutritionmythbusters.blogspot.com/2013/03/myth-canning-your-homemade-stew.html"},
-    {"nchfp-safety", "For Safety's Sake", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/general/for_safety_sake.html"},
-    {"nist-sp811", "Guide for the Use of the International System of Units (SI)", "National Institute of Standards and Technology (Special Publication 811)", "2008", ""},
-    {"nchfp-process-time", "Selecting the correct processing time", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/general/selecting_correct_process_time.html"},
-    {"kstate-ten-tips", "10 Tips for Safe Home-Canned Food", "Kansas State University Research and Extension, Ford County", "", "http://www.ford.k-state.edu/health-nutrition/preservation/"},
-    {"nchfp-pumpkin-butter", "Beware of pumpkin butter", "National Center for Home Food Preservation, University of Georgia", "", "https://nchfp.uga.edu/blog/beware-pumpkin-butter"},
-    {"kstate-pumpkin", "Preserving pumpkin safely", "Kansas State University Research and Extension", "10 August 2016", "https://enewsletters.k-state.edu/youaskedit/2016/08/10/preserving-pumpkin-safely"},
-    {"wisconsin-mixtures", "Canning mixtures", "University of Wisconsin Extension", "11 August 2015", "http://fyi.uwex.edu/safepreserving/2015/08/11/safe-preserving-canning-mixtures/"},
-    {"extension-beans-answer", "Answer 859353, beans canned without soaking", "Ask Extension", "", "https://ask2.extension.org/kb/faq.php?id=859353"}};
+constexpr example a521[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a522[] = {"1:7 table-not-verified"};
+constexpr example a523[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a522}};
+constexpr citation a524[] = {{"clemson-soups", "", ""},
+    {"usda-guide-4", "4", ""}};
+constexpr example a525[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
+constexpr sv a526[] = {"9:12 thickener-in-jar"};
+constexpr example a527[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a526}};
+constexpr citation a528[] = {{"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"nchfp-process-time", "", ""}};
+constexpr example a529[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a530[] = {"7:7 time-too-short"};
+constexpr sv a531[] = {"9:7 time-too-short"};
+constexpr example a532[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a530},
+    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a531}};
+constexpr citation a533[] = {{"usda-guide-1", "1", ""},
+    {"kstate-venting", "", ""},
+    {"pnw-421", "", ""}};
+constexpr example a534[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
+constexpr sv a535[] = {"9:7 vent-too-short"};
+constexpr example a536[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a535}};
+constexpr citation a537[] = {{"usda-guide-5", "5", ""},
+    {"nchfp-smoked-fish", "", ""}};
+constexpr example a538[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
+constexpr sv a539[] = {"9:8 water-too-little"};
+constexpr example a540[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a539}};
+constexpr example a541[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
+constexpr sv a542[] = {"2:7 word-unknown",
+    "4:6 word-unknown",
+    "10:12 word-unknown"};
+constexpr example a543[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a542}};
+constexpr example a544[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a545[] = {"9:12 word-without-place"};
+constexpr example a546[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a545}};
+constexpr check_rule a547[] = {{"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this in each jar: {required}.", "", "Where a published process puts acid into every jar, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add to each jar: {required}.", a360, a361, a363},
+    {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more in each jar: {required}.", "", "Acid is measured into every jar, never into the pot, so that each jar gets its share. The amount belongs to the size of the jar: a quart needs twice what a pint needs. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add to each jar: {required}.", a360, a364, a366},
+    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a3, a367, a369},
+    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a370, a371, a373},
+    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a16, a374, a376},
+    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a377, a378, a381},
+    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a382, a383, a385},
+    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a386, a387, a390},
+    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line for it, with what is true in your kitchen. {instead}", a391, a392, a394},
+    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a3, a395, a398},
+    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a3, a399, a401},
+    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a402, a403, a405},
+    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a406, a407, a409},
+    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a410, a411, a413},
+    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a414, a415, a417},
+    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a414, a418, a420},
+    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a421, a422, a424},
+    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a425, a426, a428},
+    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a429, a426, a431},
+    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a429, a432, a434},
+    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a3, a435, a437},
+    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" names no food that this edition knows.", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "These rules know foods that have a table of their own, written as in `7 lb green beans, washed`; salt, water, seasonings and foods without a table are not known to them yet. {instead}", a438, a439, a442},
+    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a443, a444, a446},
+    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a447, a448, a451},
+    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner.", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a27, a452, a454},
+    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a455, a456, a458},
+    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a459, a460, a462},
+    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead} These rules hold low-acid foods only: fruit, tomatoes, pickles and jams have published processes in other parts of the USDA guide.", a463, a464, a468},
+    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a3, a469, a471},
+    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a472, a473, a476},
+    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a16, a477, a479},
+    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a480, a481, a483},
+    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a3, a484, a486},
+    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a3, a487, a489},
+    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a490, a491, a494},
+    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a495, a496, a498},
+    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a499, a500, a503},
+    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "If you follow the published recipe and its rules exactly, write `as-published: true`; if not, freeze the dish.", a504, a505, a508},
+    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a315, a509, a511},
+    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a3, a512, a515},
+    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a516, a517, a519},
+    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a520, a521, a523},
+    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for low-acid food thickened this way.", "Can it thin, and thicken it when the jar is opened and heated for the table.", a524, a525, a527},
+    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}.", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure; heating up and venting come on top. If the pressure drops below the published one, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from the moment it reaches its pressure.", a528, a529, a532},
+    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a533, a534, a536},
+    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a537, a538, a540},
+    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a16, a541, a543},
+    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a3, a544, a546}};
 
-constexpr edition data = {"jarproof low-acid tables", "2026.11.1", "Low-acid foods of the USDA Complete Guide to Home Canning (2015 revision), parts 2 to 5, with the university Extension tables for onions and for poultry other than chicken.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a547, a546, a537, a527, a478, a477, a476, a475, a191};
+constexpr edition data = {"jarproof low-acid tables", "2026.11.1", "Low-acid foods of the USDA Complete Guide to Home Canning (2015 revision), parts 2 to 5, with the university Extension tables for onions and for poultry other than chicken.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a10, a21, a71, a72, a73, a74, a359, a547};
 
 }  // namespace
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <initializer_list>
 #include <map>
 #include <string>
 #include <string_view>
@@ -12,12 +13,12 @@ namespace {
 class writer {
  public:
   [[nodiscard]] std::string write(const edition& e) {
-    const std::string whole =
-        braces(value(e.name), value(e.version), value(e.scope), value(e.caution),
-               value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
-               array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
-               array("form_word", e.forms), array("prepared_word", e.prepared),
-               words(e.plain_words), array("process", e.processes), array("check_rule", e.checks));
+    const std::string whole = braces(
+        {value(e.name), value(e.version), value(e.scope), value(e.caution),
+         value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
+         array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
+         array("form_word", e.forms), array("prepared_word", e.prepared), words(e.plain_words),
+         array("process", e.processes), array("check_rule", e.checks)});
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
@@ -34,10 +35,11 @@ class writer {
   std::string arrays_;
   std::map<std::string, std::string> names_;
 
-  template <class... Fields>
-  [[nodiscard]] static std::string braces(const Fields&... fields) {
+  /// A list in braces, because its parts are then evaluated from left to right: arrays get their
+  /// names as they are written, and every compiler must write the same text.
+  [[nodiscard]] static std::string braces(std::initializer_list<std::string> fields) {
     std::string out = "{";
-    ((out += (out.size() > 1 ? ", " : "") + fields), ...);
+    for (const std::string& field : fields) out += (out.size() > 1 ? ", " : "") + field;
     return out + "}";
   }
 
@@ -67,71 +69,72 @@ class writer {
     return kind == recipe_kind::frame ? "recipe_kind::frame" : "recipe_kind::fixed";
   }
   [[nodiscard]] static std::string value(const citation& c) {
-    return braces(value(c.ref), value(c.part), value(c.page));
+    return braces({value(c.ref), value(c.part), value(c.page)});
   }
   [[nodiscard]] static std::string value(const source& s) {
-    return braces(value(s.id), value(s.title), value(s.publisher), value(s.edition), value(s.url));
+    return braces(
+        {value(s.id), value(s.title), value(s.publisher), value(s.edition), value(s.url)});
   }
   [[nodiscard]] std::string value(const altitude_step& s) {
-    return braces(value(s.from_ft), value(s.through_ft), value(s.psi), value(s.says),
-                  cited(s.sources));
+    return braces(
+        {value(s.from_ft), value(s.through_ft), value(s.psi), value(s.says), cited(s.sources)});
   }
   [[nodiscard]] std::string value(const band_set& b) {
-    return braces(value(b.id), value(b.title), value(b.gauge), array("altitude_step", b.steps),
-                  cited(b.sources));
+    return braces({value(b.id), value(b.title), value(b.gauge), array("altitude_step", b.steps),
+                   cited(b.sources)});
   }
   [[nodiscard]] std::string value(const jar_size& j) {
-    return braces(value(j.id), value(j.title), value(j.volume_floz), words(j.names), value(j.limit),
-                  cited(j.sources));
+    return braces({value(j.id), value(j.title), value(j.volume_floz), words(j.names),
+                   value(j.limit), cited(j.sources)});
   }
   [[nodiscard]] std::string value(const method& m) {
-    return braces(value(m.id), value(m.title), words(m.names), value(m.accepted), value(m.why),
-                  value(m.instead), value(m.vent_min), value(m.highest_psi),
-                  array("int", m.weights_psi), array("int", m.weights_kpa),
-                  value(m.smallest_canner_quarts), value(m.smallest_canner_volume_qt),
-                  value(m.gauge_error_psi), value(m.longest_min), cited(m.sources));
+    return braces({value(m.id), value(m.title), words(m.names), value(m.accepted), value(m.why),
+                   value(m.instead), value(m.vent_min), value(m.highest_psi),
+                   array("int", m.weights_psi), array("int", m.weights_kpa),
+                   value(m.smallest_canner_quarts), value(m.smallest_canner_volume_qt),
+                   value(m.gauge_error_psi), value(m.longest_min), cited(m.sources)});
   }
   [[nodiscard]] static std::string value(const form_word& f) {
-    return braces(value(f.id), value(f.says), value(f.refused_by));
+    return braces({value(f.id), value(f.says), value(f.refused_by)});
   }
   [[nodiscard]] static std::string value(const prepared_word& p) {
-    return braces(value(p.id), value(p.says), value(p.denies), value(p.refused_by),
-                  value(p.general));
+    return braces(
+        {value(p.id), value(p.says), value(p.denies), value(p.refused_by), value(p.general)});
   }
   [[nodiscard]] std::string value(const jar_minutes& m) {
-    return braces(value(m.jar), array("int", m.minutes));
+    return braces({value(m.jar), array("int", m.minutes)});
   }
   [[nodiscard]] std::string value(const table& t) {
-    return braces(words(t.forms), value(t.pack), value(t.style), value(t.headspace_thousandths_in),
-                  array("jar_minutes", t.minutes), value(t.dial), value(t.weighted),
-                  cited(t.sources), value(t.evidence), value(t.entries), value(t.use),
-                  value(t.note));
+    return braces({words(t.forms), value(t.pack), value(t.style), value(t.headspace_thousandths_in),
+                   array("jar_minutes", t.minutes), value(t.dial), value(t.weighted),
+                   cited(t.sources), value(t.evidence), value(t.entries), value(t.use),
+                   value(t.note)});
   }
   [[nodiscard]] std::string value(const condition& c) {
-    return braces(value(c.says), words(c.packs), value(c.prepared), value(c.check),
-                  value(c.must_be_said));
+    return braces(
+        {value(c.says), words(c.packs), value(c.prepared), value(c.check), value(c.must_be_said)});
   }
   [[nodiscard]] static std::string value(const acid_choice& a) {
-    return braces(value(a.acid), value(a.thousandths_tsp_per_pint), value(a.says));
+    return braces({value(a.acid), value(a.thousandths_tsp_per_pint), value(a.says)});
   }
   [[nodiscard]] static std::string value(const process_needs& n) {
-    return braces(value(n.heat_up_min), value(n.water_qt), value(n.canner_volume_qt),
-                  value(n.canner_volume_most_qt), value(n.canner_quarts), value(n.solids_percent),
-                  value(n.held_most_h), value(n.packed_cold));
+    return braces({value(n.heat_up_min), value(n.water_qt), value(n.canner_volume_qt),
+                   value(n.canner_volume_most_qt), value(n.canner_quarts), value(n.solids_percent),
+                   value(n.held_most_h), value(n.packed_cold)});
   }
   [[nodiscard]] std::string value(const process& p) {
-    return braces(value(p.id), value(p.title), words(p.names), words(p.shared_names),
-                  value(p.covers), value(p.kind), value(p.recipe), array("table", p.tables),
-                  array("condition", p.conditions), array("acid_choice", p.acids), value(p.needs),
-                  words(p.made_of), value(p.source_note), cited(p.sources));
+    return braces({value(p.id), value(p.title), words(p.names), words(p.shared_names),
+                   value(p.covers), value(p.kind), value(p.recipe), array("table", p.tables),
+                   array("condition", p.conditions), array("acid_choice", p.acids), value(p.needs),
+                   words(p.made_of), value(p.source_note), cited(p.sources)});
   }
   [[nodiscard]] std::string value(const example& x) {
-    return braces(value(x.name), value(x.plan), words(x.expect));
+    return braces({value(x.name), value(x.plan), words(x.expect)});
   }
   [[nodiscard]] std::string value(const check_rule& c) {
-    return braces(value(c.id), value(c.title), value(c.level), value(c.outcome), value(c.since),
-                  value(c.says), value(c.unsaid), value(c.why), value(c.fix), cited(c.sources),
-                  array("example", c.good), array("example", c.bad));
+    return braces({value(c.id), value(c.title), value(c.level), value(c.outcome), value(c.since),
+                   value(c.says), value(c.unsaid), value(c.why), value(c.fix), cited(c.sources),
+                   array("example", c.good), array("example", c.bad)});
   }
 
   [[nodiscard]] std::string words(list<std::string_view> w) { return array("sv", w); }

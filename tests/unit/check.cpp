@@ -511,6 +511,24 @@ TEST_SUITE("check") {
     CHECK(r.verdict == verdict::rejected);
   }
 
+  TEST_CASE("a table without a column for the stated gauge covers nothing on it") {
+    jarproof::edition rules = jarproof::builtin_edition();
+    const jarproof::process* beans_process = jarproof::find(rules.processes, "beans-snap");
+    REQUIRE(beans_process != nullptr);
+    jarproof::table row = beans_process->tables[1];
+    REQUIRE(row.pack == "raw");
+    row.dial = {};
+    jarproof::process only_weighted = *beans_process;
+    only_weighted.tables = {&row, 1};
+    rules.processes = {&only_weighted, 1};
+    const auto with = [&](const keys& plan) {
+      return jarproof::check(fixtures::plan_from(plan_text(plan)), rules);
+    };
+    CHECK(with(beans()).verdict == verdict::accepted);
+    CHECK(with(dial_beans()).verdict == verdict::untested);
+    CHECK(has(with(dial_beans()), "no-tested-process"));
+  }
+
   TEST_CASE("an empty edition accepts nothing") {
     const jarproof::edition none;
     CHECK(jarproof::check(fixtures::plan_from(plan_text(beans())), none).verdict !=

@@ -212,6 +212,19 @@ inline void find_required(judging& j, const process& p, const std::vector<fittin
       j.out.options.push_back(std::move(*other));
     }
   }
+  const bool has_column = std::any_of(rows.begin(), rows.end(), [&](const fitting_row& r) {
+    return column(j, *r.row, first) != nullptr;
+  });
+  if (!has_column) {
+    j.say("no-tested-process",
+          what.gauge ? place_of("gauge", *what.gauge) : place_of("gauge", what),
+          {what.gauge ? what.gauge->text : "",
+           {},
+           "The table has no column for a " + std::string(first) + " gauge.",
+           {},
+           {}});
+    return;
+  }
   if (!j.out.required) {
     sentence_facts facts;
     facts.found = what.altitude->text;

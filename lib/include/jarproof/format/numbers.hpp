@@ -1,7 +1,7 @@
-// Numbers as a cook reads them: `4,600 ft (1,403 m)`, `15 psi (103 kPa)`, `1 1/4 in (32 mm)`.
+// Numbers as a cook reads them: `4,600 ft (1,402 m)`, `15 psi (103 kPa)`, `1 1/4 in (32 mm)`.
 //
-// No streams and no locale, so that a report is the same everywhere. Metric figures beside a
-// published US figure are rounded away from the cook's favour.
+// No streams and no locale, so that a report is the same everywhere. A pressure beside a published
+// US figure is rounded up on a dial; altitudes and headspaces go to the nearest metre and mm.
 // SPDX-License-Identifier: MIT
 #pragma once
 
