@@ -197,6 +197,14 @@ class rule_entries : public rule_reader {
                  at_most("canner_volume_qt", 60), at_most("canner_volume_most_qt", 60),
                  at_most("canner_quarts", 20),    at_most("solids_percent", 100),
                  at_most("held_most_h", 72),      truth(*needs, "packed_cold", false)};
+      const process_needs& n = p.needs;
+      const bool range = n.canner_volume_most_qt > 0 || n.canner_quarts > 0;
+      if (range && find(*needs, "canner_volume_qt") == nullptr) {
+        fault(*needs, "a canner has an upper end or quarts but no volume",
+              "add `canner_volume_qt`");
+      } else if (n.canner_volume_most_qt > 0 && n.canner_volume_most_qt < n.canner_volume_qt) {
+        fault(*needs, "the largest canner is smaller than the smallest", "swap the two volumes");
+      }
     }
     p.source_note = text(root, "source_note", false);
     p.made_of = words(root, "made_of");
@@ -239,6 +247,7 @@ class rule_entries : public rule_reader {
       }
     }
     t.minutes = storage_.keep(std::move(jars));
+    afterwards([this, &n, listed = t.minutes] { larger_jar_longer(n, listed); });
     t.dial = column(n, "dial");
     t.weighted = column(n, "weighted");
     if (t.dial.empty() && t.weighted.empty())
@@ -249,10 +258,30 @@ class rule_entries : public rule_reader {
     t.entries = number(n, "entries", 1, 9);
     t.use = truth(n, "use");
     t.note = text(n, "note", false);
+    if (t.evidence == "memory" && t.use) {
+      fault(n, "a row from memory is not to be used", "write `use: no`, or read it and say `seen`");
+    }
     const node* use = find(n, "use");
     if (use != nullptr && (use->text == "no" || use->text == "false") && t.note.empty())
       fault(n, "a table that is not to be used says why", "add `note: ...`");
     return t;
+  }
+
+  /// A larger jar never takes less time: the two were swapped when they were copied.
+  void larger_jar_longer(const node& at, list<jar_minutes> listed) {
+    for (const jar_minutes& small : listed) {
+      for (const jar_minutes& large : listed) {
+        const jar_size* a = find(edition_.jars, small.jar);
+        const jar_size* b = find(edition_.jars, large.jar);
+        if (a == nullptr || b == nullptr || a->volume_floz >= b->volume_floz) continue;
+        if (a->volume_floz == 0) continue;  // reported already
+        if (large.minutes[0] == 0 || small.minutes[0] <= large.minutes[0]) continue;
+        fault(at,
+              "`" + std::string(large.jar) + "` takes less time than `" + std::string(small.jar) +
+                  "`",
+              "check both against the source");
+      }
+    }
   }
 
   [[nodiscard]] std::string_view column(const node& map, std::string_view gauge) {

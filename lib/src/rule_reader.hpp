@@ -79,6 +79,9 @@ class rule_reader {
   }
 
   void only(const node& map, std::initializer_list<std::string_view> keys) {
+    if (map.kind != node_kind::map && !map.faulty) {
+      fault(map, "keys with values are needed here", "use: " + detail::joined(keys, "and"));
+    }
     for (const member& m : map.members) {
       if (std::find(keys.begin(), keys.end(), m.key) != keys.end()) continue;
       const std::string near = detail::nearest(m.key, keys);
@@ -89,6 +92,7 @@ class rule_reader {
   }
 
   [[nodiscard]] const node* value(const node& map, std::string_view key, bool needed) {
+    if (map.kind != node_kind::map) return nullptr;  // reported already
     const node* found = find(map, key);
     if (found != nullptr && found->faulty) return nullptr;  // reported already
     if (found == nullptr && needed)
@@ -139,6 +143,7 @@ class rule_reader {
       fault(n,
             "`" + n.text + "` is outside " + std::to_string(least) + " to " + std::to_string(most),
             "check it against the source");
+      return 0;
     }
     return number;
   }

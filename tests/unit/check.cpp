@@ -529,6 +529,26 @@ TEST_SUITE("check") {
     CHECK(has(with(dial_beans()), "no-tested-process"));
   }
 
+  TEST_CASE("what must not pass by a slip of writing") {
+    // 5.2 ft may be 5.2 thousand; capitals are units too.
+    const auto read = [](const char* altitude) {
+      return jarproof::read_amount(altitude, jarproof::dimension::altitude, jarproof::rounding::up);
+    };
+    CHECK_FALSE(read("5.2 ft").ok());
+    CHECK_FALSE(read("1.4 m").ok());
+    CHECK(read("852.5 ft").ok());
+    CHECK(beans_with({{"food", ""}, {"ingredients", "[7 LB green beans]"}}).verdict ==
+          verdict::accepted);
+    // Words that only rule out what is refused anyway are welcome with every food.
+    CHECK(beans_with({{"prepared", "[not thickened, not smoked]"}}).verdict == verdict::accepted);
+    // Smoked fish was tested in canners that take 7 quarts (part 5, page 5-13: 16 to 22 quarts).
+    const keys fish{{"food", "fish-smoked"}, {"time", "110 min"}, {"water", "4 qt"}};
+    keys large = fish;
+    large["canner"] = "{quarts: 20}";
+    CHECK(beans_with(fish).verdict == verdict::accepted);
+    CHECK(has(beans_with(large), "canner-too-large"));
+  }
+
   TEST_CASE("an empty edition accepts nothing") {
     const jarproof::edition none;
     CHECK(jarproof::check(fixtures::plan_from(plan_text(beans())), none).verdict !=

@@ -332,7 +332,9 @@ inline constexpr fraction_sign fraction_signs[] = {
       case number_fault::zero_under:
         return fault(quoted + " divides by zero");
     }
-    if (d == dimension::altitude && n.under == 1000) {
+    const bool thousands =
+        n.under == 1000 || (n.under > 1 && n.over > n.under && n.over / n.under < 100);
+    if (d == dimension::altitude && thousands) {
       return fault(quoted + " may mean thousands",
                    "write thousands with a comma or without, such as `5,200 ft` or `5200 ft`");
     }

@@ -78,9 +78,10 @@ inline void cite_first(const edition& rules, list<citation> cited, finding& f) {
   std::vector<std::string> sources;
   add_sources(rules, cited, sources);
   for (std::string& s : f.sources) {
-    if (std::find(sources.begin(), sources.end(), s) == sources.end()) {
-      sources.push_back(std::move(s));
-    }
+    const bool there = std::any_of(sources.begin(), sources.end(), [&](const std::string& have) {
+      return have == s || have.compare(0, s.size() + 6, s + ", page") == 0;  // with its page
+    });
+    if (!there) sources.push_back(std::move(s));
   }
   f.sources = std::move(sources);
 }

@@ -154,6 +154,11 @@ inline void judge_canner_of_process(judging& j, const process& p) {
     }
   } else if (size != nullptr && size->quarts && size->quarts->value < needs.canner_quarts) {
     object("canner-too-small", *size->quarts, size->quarts->text + " quart jars");
+  } else if (size != nullptr && size->quarts && needs.canner_volume_most_qt > 0 &&
+             size->quarts->value > needs.canner_quarts) {
+    // Home canners of every size in this range take the same number of quarts; more is a larger
+    // one.
+    object("canner-too-large", *size->quarts, size->quarts->text + " quart jars");
   } else {
     remind(j, p, "canner", "Use a canner of " + range + ".");
   }

@@ -22,7 +22,7 @@ namespace jarproof::detail {
   constexpr std::string_view weights[] = {"lb", "lbs", "pound", "pounds", "kg", "g"};
   const std::string_view first = rest.substr(0, rest.find(' '));
   for (const std::string_view w : weights) {
-    if (first == w) return trim(rest.substr(w.size()));
+    if (folded(first) == w) return trim(rest.substr(w.size()));
   }
   if (take_unit(after, list<unit>(volume_units)) != nullptr) return trim(after);
   return rest;

@@ -228,7 +228,14 @@ inline void find_required(judging& j, const process& p, const std::vector<fittin
   if (!j.out.required) {
     sentence_facts facts;
     facts.found = what.altitude->text;
-    facts.required = "at most " + altitude_text(j.rules.highest_ft);
+    int top = 0;  // where this gauge's column ends; without a printed end, where all tables do
+    for (const fitting_row& r : rows) {
+      if (const band_set* bands = column(j, *r.row, first)) {
+        const int end = bands->steps[bands->steps.size() - 1].through_ft;
+        top = std::max(top, end == 0 ? j.rules.highest_ft : std::min(end, j.rules.highest_ft));
+      }
+    }
+    facts.required = "at most " + altitude_text(top);
     j.say("altitude-outside-table", place_of("altitude", *what.altitude), std::move(facts));
     return;
   }

@@ -150,12 +150,13 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
   w.row("food", std::string(r.process->title) + ": " + q.style);
   w.row("jar, pack", title_of_jar(q.jar) + " jars, " + q.pack + " pack");
   w.row("canner", "pressure canner, " + q.gauge + " gauge");
-  w.row("pressure", pressure_text(*q.pressure_psi, q.gauge));
+  if (q.pressure_psi) w.row("pressure", pressure_text(*q.pressure_psi, q.gauge));
   w.row("time", time_text(q.time_min) + ", counted from when the pressure is reached");
   w.row("headspace", headspace_text(q.headspace_thousandths_in));
   if (q.vent_min)
     w.row("vent", std::to_string(*q.vent_min) + " min of steady steam before the vent is closed");
   for (const requirement& o : r.options) {
+    if (!o.pressure_psi) continue;
     w.row("or", "with a " + o.gauge + " gauge " + pressure_text(*o.pressure_psi, o.gauge) + ", " +
                     time_text(o.time_min));
   }
