@@ -484,120 +484,104 @@ constexpr form_word a72[] = {{"whole", "left whole", ""},
     {"pureed", "pureed or blended smooth", "low-acid-puree"},
     {"mashed-beans", "mashed or refried beans", "low-acid-puree"},
     {"butter", "cooked down to a butter", "low-acid-puree"}};
-constexpr prepared_word a73[] = {{"beans rehydrated", "dried beans or peas soaked and boiled until they have taken up their water", "", "", false},
-    {"beans not rehydrated", "dried beans or peas put in dry", "beans rehydrated", "beans-not-rehydrated", false},
-    {"meat precooked", "meat, poultry or seafood cooked before filling", "meat not precooked", "", false},
-    {"meat not precooked", "meat, poultry or seafood put in raw", "meat precooked", "", false},
-    {"boiled before filling", "boiled, simmered or steamed before filling, as long as the process says", "", "", false},
-    {"not boiled before filling", "put in without that cooking", "boiled before filling", "", false},
-    {"boiled 5 min", "boiled or simmered for 5 minutes before filling", "", "", false},
-    {"boiled under 5 min", "boiled or simmered for less than 5 minutes before filling", "boiled 5 min", "", false},
-    {"reheated to a boil", "brought back to a boil before filling", "", "", true},
-    {"not reheated", "put in without reheating", "reheated to a boil", "", false},
-    {"jars sterilized", "empty jars boiled before filling", "", "", true},
-    {"peeled", "skins taken off", "", "", false},
-    {"unpeeled", "skins left on", "peeled", "", false},
-    {"fat removed", "excess fat cut off, drained off or skimmed off", "", "", false},
-    {"fat left in", "excess fat left in", "fat removed", "", false},
-    {"skin and bones removed", "skin and bones taken off", "bones left in", "", false},
-    {"skin or bones left in", "skin, bones or both left in", "skin and bones removed", "", false},
-    {"bones removed", "bones taken out", "bones left in", "", false},
-    {"bones left in", "bones left in", "bones removed", "", false},
-    {"covered with liquid", "filled up with the liquid that the process names", "no liquid added", "", false},
-    {"no liquid added", "packed without added liquid", "covered with liquid", "", false},
-    {"drained", "soaking, washing or cooking water poured off where the process says so", "", "", false},
-    {"not drained", "that water kept", "drained", "", false},
-    {"blanched", "scalded in boiling water or steam, as long as the process says", "", "", false},
-    {"not blanched", "put in without scalding", "blanched", "", false},
-    {"packed loosely", "filled loosely", "", "", false},
-    {"packed tightly", "filled tightly, pressed or shaken down", "packed loosely", "", false},
-    {"fresh water used", "jars filled up with fresh hot water", "", "", false},
-    {"cooking water used", "jars filled up with the water the food was cooked in", "fresh water used", "", false},
-    {"not thickened", "no flour, starch, batter or other thickener used", "", "", true},
-    {"thickened", "flour, starch, batter or another thickener used", "not thickened", "thickener-in-jar", false},
-    {"not smoked", "put in unsmoked", "lightly smoked", "", true},
-    {"lightly smoked", "lightly smoked", "not smoked", "not-in-process", false},
-    {"chilled", "chilled in the refrigerator or on ice, as long as the process says", "", "", false},
-    {"not chilled", "put in without chilling", "chilled", "", false},
-    {"boiled in acidified water", "boiled 2 minutes in water with lemon juice or citric acid", "", "", false},
-    {"not boiled in acidified water", "put in without that boiling", "boiled in acidified water", "", false},
-    {"cultivated mushrooms", "grown mushrooms", "", "", false},
-    {"wild mushrooms", "gathered mushrooms", "cultivated mushrooms", "not-in-process", false}};
-constexpr sv a74[] = {"washed",
+constexpr sv a73[] = {"hot"};
+constexpr sv a74[] = {"raw",
+    "hot"};
+constexpr prepared_word a75[] = {{"beans rehydrated", "dried beans or peas soaked and boiled until they have taken up their water", "", "", {}},
+    {"beans not rehydrated", "dried beans or peas put in dry", "beans rehydrated", "not-in-process", {}},
+    {"meat precooked", "meat, poultry or seafood cooked before filling", "meat not precooked", "", {}},
+    {"meat not precooked", "meat, poultry or seafood put in raw", "meat precooked", "", {}},
+    {"boiled before filling", "boiled, simmered or steamed before filling, as long as the process says", "", "", {}},
+    {"not boiled before filling", "put in without that cooking", "boiled before filling", "", {}},
+    {"boiled 5 min", "boiled or simmered for 5 minutes before filling", "", "", {}},
+    {"boiled under 5 min", "boiled or simmered for less than 5 minutes before filling", "boiled 5 min", "", {}},
+    {"reheated to a boil", "brought back to a boil before filling", "", "", a73},
+    {"not reheated", "put in without reheating", "reheated to a boil", "", {}},
+    {"jars sterilized", "empty jars boiled before filling", "", "", a74},
+    {"peeled", "skins taken off", "", "", {}},
+    {"unpeeled", "skins left on", "peeled", "", {}},
+    {"fat removed", "excess fat cut off, drained off or skimmed off", "", "", {}},
+    {"fat left in", "excess fat left in", "fat removed", "", {}},
+    {"skin and bones removed", "skin and bones taken off", "bones left in", "", {}},
+    {"skin or bones left in", "skin, bones or both left in", "skin and bones removed", "", {}},
+    {"bones removed", "bones taken out", "bones left in", "", {}},
+    {"bones left in", "bones left in", "bones removed", "", {}},
+    {"covered with liquid", "filled up with the liquid that the process names", "no liquid added", "", {}},
+    {"no liquid added", "packed without added liquid", "covered with liquid", "", {}},
+    {"drained", "soaking, washing or cooking water poured off where the process says so", "", "", {}},
+    {"not drained", "that water kept", "drained", "", {}},
+    {"blanched", "scalded in boiling water or steam, as long as the process says", "", "", {}},
+    {"not blanched", "put in without scalding", "blanched", "", {}},
+    {"packed loosely", "filled loosely", "", "", {}},
+    {"packed tightly", "filled tightly, pressed or shaken down", "packed loosely", "", {}},
+    {"fresh water used", "jars filled up with fresh hot water", "", "", {}},
+    {"cooking water used", "jars filled up with the water the food was cooked in", "fresh water used", "", {}},
+    {"not thickened", "no flour, starch, batter or other thickener used", "", "", a74},
+    {"thickened", "flour, starch, batter or another thickener used", "not thickened", "thickener-in-jar", {}},
+    {"not smoked", "put in unsmoked", "lightly smoked", "", a74},
+    {"lightly smoked", "lightly smoked", "not smoked", "not-in-process", {}},
+    {"chilled", "chilled in the refrigerator or on ice, as long as the process says", "", "", {}},
+    {"not chilled", "put in without chilling", "chilled", "", {}},
+    {"boiled in acidified water", "boiled 2 minutes in water with lemon juice or citric acid", "", "", {}},
+    {"not boiled in acidified water", "put in without that boiling", "boiled in acidified water", "", {}},
+    {"cultivated mushrooms", "grown mushrooms", "", "", {}},
+    {"wild mushrooms", "gathered mushrooms", "cultivated mushrooms", "not-in-process", {}}};
+constexpr sv a76[] = {"washed",
     "rinsed",
     "cleaned",
     "trimmed",
-    "fresh",
+    "washed and trimmed",
     "sorted",
     "stemmed",
     "cored",
     "seeded",
     "husked",
-    "shucked",
-    "shelled",
     "strung",
     "topped",
     "topped and tailed",
-    "washed and trimmed",
-    "washed and cut",
-    "trimmed and cut",
-    "cut",
-    "cut up",
-    "cut in pieces",
-    "cut in 1-inch pieces",
-    "sliced",
-    "diced",
-    "chopped",
-    "cubed",
-    "quartered",
-    "halved",
     "peeled",
-    "peeled and sliced",
-    "peeled and diced",
-    "peeled and cubed",
-    "peeled and cut"};
-constexpr sv a75[] = {"asparagus",
+    "washed and peeled"};
+constexpr sv a77[] = {"asparagus",
     "asparagus spears",
     "esparragos",
     "espárragos"};
-constexpr sv a76[] = {"whole",
+constexpr sv a78[] = {"whole",
     "spears",
     "1-inch-pieces"};
-constexpr int a77[] = {30};
-constexpr int a78[] = {40};
-constexpr jar_minutes a79[] = {{"pint", a77},
-    {"quart", a78}};
-constexpr table a80[] = {{a76, "hot", "spears, whole or cut in 1-inch pieces", 1000, a79, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy covers with the cooking liquid; the guide uses boiling water. Older charts with 25 and 30 min are out of date."},
-    {a76, "raw", "spears, whole or cut in 1-inch pieces", 1000, a79, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Older charts with 25 and 30 min are out of date."}};
-constexpr sv a81[] = {"hot"};
-constexpr sv a82[] = {"raw"};
-constexpr condition a83[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false},
-    {"Boil them 2 to 3 minutes in water.", a81, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a81, "packed loosely", "", false},
-    {"Fill the jars tightly, without crushing the spears.", a82, "", "", false},
+constexpr int a79[] = {30};
+constexpr int a80[] = {40};
+constexpr jar_minutes a81[] = {{"pint", a79},
+    {"quart", a80}};
+constexpr table a82[] = {{a78, "hot", "spears, whole or cut in 1-inch pieces", 1000, a81, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy covers with the cooking liquid; the guide uses boiling water. Older charts with 25 and 30 min are out of date."},
+    {a78, "raw", "spears, whole or cut in 1-inch pieces", 1000, a81, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Older charts with 25 and 30 min are out of date."}};
+constexpr sv a83[] = {"raw"};
+constexpr condition a84[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false},
+    {"Boil them 2 to 3 minutes in water.", a73, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a73, "packed loosely", "", false},
+    {"Fill the jars tightly, without crushing the spears.", a83, "packed tightly", "", false},
     {"Cover with boiling water.", {}, "covered with liquid", "", false}};
-constexpr citation a84[] = {{"usda-guide-4", "4", "4-5"}};
-constexpr sv a85[] = {"baked beans",
+constexpr citation a85[] = {{"usda-guide-4", "4", "4-5"}};
+constexpr sv a86[] = {"baked beans",
     "boston baked beans",
     "molasses baked beans",
     "home-baked beans"};
-constexpr sv a86[] = {"beans",
+constexpr sv a87[] = {"beans",
     "pork and beans"};
-constexpr sv a87[] = {"as-recipe"};
-constexpr int a88[] = {65};
-constexpr int a89[] = {75};
-constexpr jar_minutes a90[] = {{"pint", a88},
-    {"quart", a89}};
-constexpr table a91[] = {{a87, "hot", "rehydrated dry beans baked in molasses sauce", 1000, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy allows the tomato sauces here too; the guide bakes in molasses sauce."}};
-constexpr condition a92[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr sv a88[] = {"as-recipe"};
+constexpr int a89[] = {65};
+constexpr int a90[] = {75};
+constexpr jar_minutes a91[] = {{"pint", a89},
+    {"quart", a90}};
+constexpr table a92[] = {{a88, "hot", "rehydrated dry beans baked in molasses sauce", 1000, a91, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy allows the tomato sauces here too; the guide bakes in molasses sauce."}};
+constexpr condition a93[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
     {"Heat the beans to a boil in fresh water.", {}, "boiled before filling", "", false},
     {"Cover them with the printed molasses sauce and bake 4 to 5 hours at 350 F, adding water about every hour so that they stay covered.", {}, "covered with liquid", "", false},
     {"At most seven 3/4-inch pieces of pork, ham or bacon go into a batch.", {}, "", "", false},
     {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false},
     {"Fill the jars hot.", {}, "", "", false}};
-constexpr citation a93[] = {{"usda-guide-4", "4", "4-6"}};
-constexpr sv a94[] = {"beans in tomato sauce",
+constexpr citation a94[] = {{"usda-guide-4", "4", "4-6"}};
+constexpr sv a95[] = {"beans in tomato sauce",
     "beans with tomato sauce",
     "beans in molasses sauce",
     "beans with molasses sauce",
@@ -611,10 +595,10 @@ constexpr sv a94[] = {"beans in tomato sauce",
     "dried beans with molasses sauce",
     "beans with sauce",
     "beans in sauce"};
-constexpr sv a95[] = {"whole",
+constexpr sv a96[] = {"whole",
     "in-sauce"};
-constexpr table a96[] = {{a95, "hot", "rehydrated dry beans in hot thin tomato or molasses sauce", 1000, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on whether 3 quarts of bean cooking liquid follow the tomato sauce; no process number depends on it."}};
-constexpr condition a97[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr table a97[] = {{a96, "hot", "rehydrated dry beans in hot thin tomato or molasses sauce", 1000, a91, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on whether 3 quarts of bean cooking liquid follow the tomato sauce; no process number depends on it."}};
+constexpr condition a98[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
     {"Heat the beans to a boil in fresh water and keep that water for the sauce.", {}, "boiled before filling", "", false},
     {"Make one of the printed sauces, no thicker than printed, and heat it to a boil.", {}, "not thickened", "", false},
@@ -622,7 +606,7 @@ constexpr condition a97[] = {{"Pour 3 cups of water over each cup of dry beans, 
     {"Cover with the hot sauce.", {}, "covered with liquid", "", false},
     {"This time is shorter than that of plain dried beans and holds with the printed sauces only.", {}, "", "", false},
     {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false}};
-constexpr sv a98[] = {"dried beans",
+constexpr sv a99[] = {"dried beans",
     "dry beans",
     "dried bean",
     "dry bean",
@@ -701,7 +685,7 @@ constexpr sv a98[] = {"dried beans",
     "dried cowpeas",
     "dried field peas",
     "dried crowder peas"};
-constexpr sv a99[] = {"beans",
+constexpr sv a100[] = {"beans",
     "peas",
     "pea",
     "guisantes",
@@ -718,17 +702,17 @@ constexpr sv a99[] = {"beans",
     "romano beans",
     "bush beans",
     "pole beans"};
-constexpr sv a100[] = {"whole"};
-constexpr int a101[] = {90};
-constexpr jar_minutes a102[] = {{"pint", a89},
-    {"quart", a101}};
-constexpr table a103[] = {{a100, "hot", "mature dry seeds of any variety, fully rehydrated and pre-boiled", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension copy asks for the long soak in the refrigerator, the guide for a cool place. An equipment maker's copy drops the 1-hour stand of the short soak; not used."}};
-constexpr condition a104[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
+constexpr sv a101[] = {"whole"};
+constexpr int a102[] = {90};
+constexpr jar_minutes a103[] = {{"pint", a90},
+    {"quart", a102}};
+constexpr table a104[] = {{a101, "hot", "mature dry seeds of any variety, fully rehydrated and pre-boiled", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension copy asks for the long soak in the refrigerator, the guide for a cool place. An equipment maker's copy drops the 1-hour stand of the short soak; not used."}};
+constexpr condition a105[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour the soaking water away.", {}, "drained", "", false},
     {"Cover with fresh water and boil 30 minutes.", {}, "boiled before filling", "", false},
     {"Fill the jars with the hot beans and cover with the hot cooking water.", {}, "covered with liquid", "", false},
     {"Leave the beans whole: mashed or refried beans have no tested process.", {}, "", "low-acid-puree", false}};
-constexpr sv a105[] = {"fresh lima beans",
+constexpr sv a106[] = {"fresh lima beans",
     "fresh lima bean",
     "green lima beans",
     "green lima bean",
@@ -737,7 +721,7 @@ constexpr sv a105[] = {"fresh lima beans",
     "fresh shelled lima beans",
     "shelled green lima beans",
     "fresh baby lima beans"};
-constexpr sv a106[] = {"beans",
+constexpr sv a107[] = {"beans",
     "lima beans",
     "lima bean",
     "limas",
@@ -747,27 +731,27 @@ constexpr sv a106[] = {"beans",
     "butter bean",
     "bush beans",
     "pole beans"};
-constexpr sv a107[] = {"small",
+constexpr sv a108[] = {"small",
     "large"};
-constexpr int a108[] = {50};
-constexpr jar_minutes a109[] = {{"pint", a78},
-    {"quart", a108}};
-constexpr jar_minutes a110[] = {{"pint", a78}};
-constexpr sv a111[] = {"small"};
-constexpr jar_minutes a112[] = {{"quart", a108}};
-constexpr sv a113[] = {"large"};
-constexpr table a114[] = {{a107, "hot", "shelled green seeds", 1000, a109, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 in for hot pack."},
-    {a107, "raw", "shelled green seeds, small or large", 1000, a110, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a111, "raw", "shelled green seeds, small beans", 1500, a112, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 1/2 in for small beans."},
-    {a113, "raw", "shelled green seeds, large beans", 1250, a112, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a115[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false},
-    {"Heat the beans to a boil in water.", a81, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a81, "packed loosely", "", false},
-    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a82, "packed loosely", "", false},
-    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a82, "", "", false},
+constexpr int a109[] = {50};
+constexpr jar_minutes a110[] = {{"pint", a80},
+    {"quart", a109}};
+constexpr jar_minutes a111[] = {{"pint", a80}};
+constexpr sv a112[] = {"small"};
+constexpr jar_minutes a113[] = {{"quart", a109}};
+constexpr sv a114[] = {"large"};
+constexpr table a115[] = {{a108, "hot", "shelled green seeds", 1000, a110, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 in for hot pack."},
+    {a108, "raw", "shelled green seeds, small or large", 1000, a111, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a112, "raw", "shelled green seeds, small beans", 1500, a113, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 1/2 in for small beans."},
+    {a114, "raw", "shelled green seeds, large beans", 1250, a113, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a116[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false},
+    {"Heat the beans to a boil in water.", a73, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a73, "packed loosely", "", false},
+    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a83, "packed loosely", "", false},
+    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a83, "", "", false},
     {"Cover with boiling water.", {}, "covered with liquid", "", false}};
-constexpr citation a116[] = {{"usda-guide-4", "4", "4-7"}};
-constexpr sv a117[] = {"green beans",
+constexpr citation a117[] = {{"usda-guide-4", "4", "4-7"}};
+constexpr sv a118[] = {"green beans",
     "green bean",
     "snap beans",
     "snap bean",
@@ -790,27 +774,27 @@ constexpr sv a117[] = {"green beans",
     "chauchas",
     "porotos verdes",
     "green and wax beans"};
-constexpr sv a118[] = {"beans",
+constexpr sv a119[] = {"beans",
     "romano beans",
     "bush beans",
     "pole beans"};
-constexpr sv a119[] = {"whole",
+constexpr sv a120[] = {"whole",
     "1-inch-pieces"};
-constexpr int a120[] = {20};
-constexpr int a121[] = {25};
-constexpr jar_minutes a122[] = {{"pint", a120},
-    {"quart", a121}};
-constexpr table a123[] = {{a119, "hot", "whole or cut in 1-inch pieces", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."},
-    {a119, "raw", "whole or cut in 1-inch pieces", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."}};
-constexpr condition a124[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false},
-    {"Bring the beans to a boil in water.", a81, "boiled before filling", "", false},
-    {"Boil them 5 minutes.", a81, "boiled 5 min", "", false},
-    {"Fill the jars loosely.", a81, "packed loosely", "", false},
-    {"Cover with the boiling cooking liquid or with boiling water.", a81, "covered with liquid", "", false},
-    {"Fill the jars tightly.", a82, "", "", false},
-    {"Cover with boiling water.", a82, "covered with liquid", "", false}};
-constexpr citation a125[] = {{"usda-guide-4", "4", "4-8"}};
-constexpr sv a126[] = {"beets",
+constexpr int a121[] = {20};
+constexpr int a122[] = {25};
+constexpr jar_minutes a123[] = {{"pint", a121},
+    {"quart", a122}};
+constexpr table a124[] = {{a120, "hot", "whole or cut in 1-inch pieces", 1000, a123, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."},
+    {a120, "raw", "whole or cut in 1-inch pieces", 1000, a123, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."}};
+constexpr condition a125[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false},
+    {"Bring the beans to a boil in water.", a73, "boiled before filling", "", false},
+    {"Boil them 5 minutes.", a73, "boiled 5 min", "", false},
+    {"Fill the jars loosely.", a73, "packed loosely", "", false},
+    {"Cover with the boiling cooking liquid or with boiling water.", a73, "covered with liquid", "", false},
+    {"Fill the jars tightly.", a83, "packed tightly", "", false},
+    {"Cover with boiling water.", a83, "covered with liquid", "", false}};
+constexpr citation a126[] = {{"usda-guide-4", "4", "4-8"}};
+constexpr sv a127[] = {"beets",
     "beet",
     "beetroot",
     "beetroots",
@@ -820,40 +804,40 @@ constexpr sv a126[] = {"beets",
     "betabeles",
     "remolacha",
     "remolachas"};
-constexpr sv a127[] = {"whole",
+constexpr sv a128[] = {"whole",
     "half-inch-cubes",
     "sliced"};
-constexpr int a128[] = {35};
-constexpr jar_minutes a129[] = {{"pint", a77},
-    {"quart", a128}};
-constexpr table a130[] = {{a127, "hot", "small whole, or 1/2-inch cubes or slices", 1000, a129, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Some copies of the 1994 text head the weighted table \"hot and raw\"; a misprint, no raw directions exist."}};
-constexpr condition a131[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false},
+constexpr int a129[] = {35};
+constexpr jar_minutes a130[] = {{"pint", a79},
+    {"quart", a129}};
+constexpr table a131[] = {{a128, "hot", "small whole, or 1/2-inch cubes or slices", 1000, a130, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Some copies of the 1994 text head the weighted table \"hot and raw\"; a misprint, no raw directions exist."}};
+constexpr condition a132[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false},
     {"Peel them and trim off stems and roots.", {}, "peeled", "", false},
     {"Leave only small beets whole, best 1 to 2 inches across; cut the others in 1/2-inch cubes or slices, and halve or quarter very large slices.", {}, "", "", false},
     {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
     {"Cover the beets with it.", {}, "covered with liquid", "", false}};
-constexpr citation a132[] = {{"usda-guide-4", "4", "4-9"}};
-constexpr sv a133[] = {"carrots",
+constexpr citation a133[] = {{"usda-guide-4", "4", "4-9"}};
+constexpr sv a134[] = {"carrots",
     "carrot",
     "sliced carrots",
     "diced carrots",
     "zanahoria",
     "zanahorias"};
-constexpr sv a134[] = {"sliced",
+constexpr sv a135[] = {"sliced",
     "diced"};
-constexpr jar_minutes a135[] = {{"pint", a121},
-    {"quart", a77}};
-constexpr table a136[] = {{a134, "hot", "peeled, sliced or diced", 1000, a135, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a134, "raw", "peeled, sliced or diced", 1000, a135, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin lets the liquid reach within 1/2 in; the guide asks 1 in."}};
-constexpr condition a137[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false},
+constexpr jar_minutes a136[] = {{"pint", a122},
+    {"quart", a79}};
+constexpr table a137[] = {{a135, "hot", "peeled, sliced or diced", 1000, a136, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a135, "raw", "peeled, sliced or diced", 1000, a136, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin lets the liquid reach within 1/2 in; the guide asks 1 in."}};
+constexpr condition a138[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false},
     {"Slice or dice them; roots of 1 to 1 1/4 inches across are best.", {}, "", "", false},
-    {"Bring them to a boil in water.", a81, "boiled before filling", "", false},
-    {"Simmer them 5 minutes.", a81, "boiled 5 min", "", false},
-    {"Cover with the hot cooking liquid or with hot water.", a81, "covered with liquid", "", false},
-    {"Fill the jars tightly.", a82, "", "", false},
-    {"Cover with hot water.", a82, "covered with liquid", "", false}};
-constexpr citation a138[] = {{"usda-guide-4", "4", "4-10"}};
-constexpr sv a139[] = {"chicken with bones",
+    {"Bring them to a boil in water.", a73, "boiled before filling", "", false},
+    {"Simmer them 5 minutes.", a73, "boiled 5 min", "", false},
+    {"Cover with the hot cooking liquid or with hot water.", a73, "covered with liquid", "", false},
+    {"Fill the jars tightly.", a83, "packed tightly", "", false},
+    {"Cover with hot water.", a83, "covered with liquid", "", false}};
+constexpr citation a139[] = {{"usda-guide-4", "4", "4-10"}};
+constexpr sv a140[] = {"chicken with bones",
     "bone-in chicken",
     "chicken on the bone",
     "bone-in chicken pieces",
@@ -863,7 +847,7 @@ constexpr sv a139[] = {"chicken with bones",
     "chicken or rabbit with bones",
     "pollo con hueso",
     "conejo con hueso"};
-constexpr sv a140[] = {"chicken",
+constexpr sv a141[] = {"chicken",
     "chickens",
     "chicken pieces",
     "chicken meat",
@@ -876,24 +860,24 @@ constexpr sv a140[] = {"chicken",
     "poultry",
     "pollo",
     "conejo"};
-constexpr sv a141[] = {"with-bones",
+constexpr sv a142[] = {"with-bones",
     "pieces"};
-constexpr table a142[] = {{a141, "hot", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
-    {a141, "raw", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr condition a143[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr table a143[] = {{a142, "hot", "pieces cut to fit the jar, with bones", 1250, a91, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
+    {a142, "raw", "pieces cut to fit the jar, with bones", 1250, a91, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
+constexpr condition a144[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false},
     {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
-    {"Cover with hot broth.", a81, "covered with liquid", "", false},
-    {"The pieces go in raw.", a82, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a82, "packed loosely", "", false},
-    {"Add no liquid.", a82, "no liquid added", "", false}};
-constexpr citation a144[] = {{"usda-guide-5", "5", "5-5"}};
-constexpr sv a145[] = {"chicken without bones",
+    {"Boil, steam or bake the meat until about two thirds done.", a73, "meat precooked", "", false},
+    {"Cover with hot broth.", a73, "covered with liquid", "", false},
+    {"The pieces go in raw.", a83, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a83, "packed loosely", "", false},
+    {"Add no liquid.", a83, "no liquid added", "", false}};
+constexpr citation a145[] = {{"usda-guide-5", "5", "5-5"}};
+constexpr sv a146[] = {"chicken without bones",
     "boneless chicken",
     "boned chicken",
     "boneless chicken breast",
@@ -906,34 +890,34 @@ constexpr sv a145[] = {"chicken without bones",
     "pollo sin hueso",
     "pollo deshuesado",
     "conejo deshuesado"};
-constexpr sv a146[] = {"without-bones",
+constexpr sv a147[] = {"without-bones",
     "pieces"};
-constexpr table a147[] = {{a146, "hot", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
-    {a146, "raw", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr condition a148[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr table a148[] = {{a147, "hot", "pieces cut to fit the jar, without bones", 1250, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
+    {a147, "raw", "pieces cut to fit the jar, without bones", 1250, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
+constexpr condition a149[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false},
     {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
-    {"Cover with hot broth.", a81, "covered with liquid", "", false},
-    {"The pieces go in raw.", a82, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a82, "packed loosely", "", false},
-    {"Add no liquid.", a82, "no liquid added", "", false}};
-constexpr sv a149[] = {"chile con carne",
+    {"Boil, steam or bake the meat until about two thirds done.", a73, "meat precooked", "", false},
+    {"Cover with hot broth.", a73, "covered with liquid", "", false},
+    {"The pieces go in raw.", a83, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a83, "packed loosely", "", false},
+    {"Add no liquid.", a83, "no liquid added", "", false}};
+constexpr sv a150[] = {"chile con carne",
     "chili con carne",
     "chilli con carne",
     "chili con carne with beans",
     "chile con carne with beans",
     "chili with beef and beans"};
-constexpr sv a150[] = {"chili",
+constexpr sv a151[] = {"chili",
     "chile",
     "chilli"};
-constexpr jar_minutes a151[] = {{"pint", a89}};
-constexpr table a152[] = {{a87, "hot", "ground beef, beans, tomatoes; fixed USDA recipe, 9 pints", 1000, a151, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blogs and private lists with 90 min for quarts are not published tests. One Extension page stresses that the time belongs to the printed recipe, not to a chili of one's own."}};
-constexpr condition a153[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false},
+constexpr jar_minutes a152[] = {{"pint", a90}};
+constexpr table a153[] = {{a88, "hot", "ground beef, beans, tomatoes; fixed USDA recipe, 9 pints", 1000, a152, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Blogs and private lists with 90 min for quarts are not published tests. One Extension page stresses that the time belongs to the printed recipe, not to a chili of one's own."}};
+constexpr condition a154[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false},
     {"Soak the dried beans 12 to 18 hours in cold water in a cool place and simmer them 30 minutes in fresh water.", {}, "beans rehydrated", "beans-not-rehydrated", true},
     {"Pour away the soaking water and the water they were cooked in.", {}, "drained", "", false},
     {"Brown the ground beef with the onions and peppers.", {}, "meat precooked", "", false},
@@ -942,8 +926,8 @@ constexpr condition a153[] = {{"Keep to the printed recipe: a chili of your own 
     {"Simmer 5 minutes.", {}, "boiled 5 min", "", false},
     {"Do not thicken it.", {}, "not thickened", "", false},
     {"Pint jars at most: no quart process exists.", {}, "", "", false}};
-constexpr citation a154[] = {{"usda-guide-5", "5", "5-8"}};
-constexpr sv a155[] = {"clams",
+constexpr citation a155[] = {{"usda-guide-5", "5", "5-8"}};
+constexpr sv a156[] = {"clams",
     "clam",
     "whole clams",
     "minced clams",
@@ -951,14 +935,14 @@ constexpr sv a155[] = {"clams",
     "clam meat",
     "almeja",
     "almejas"};
-constexpr sv a156[] = {"whole",
+constexpr sv a157[] = {"whole",
     "minced"};
-constexpr int a157[] = {60};
-constexpr int a158[] = {70};
-constexpr jar_minutes a159[] = {{"half-pint", a157},
-    {"pint", a158}};
-constexpr table a160[] = {{a156, "hot", "whole or minced meats", 1000, a159, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a161[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false},
+constexpr int a158[] = {60};
+constexpr int a159[] = {70};
+constexpr jar_minutes a160[] = {{"half-pint", a158},
+    {"pint", a159}};
+constexpr table a161[] = {{a157, "hot", "whole or minced meats", 1000, a160, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a162[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false},
     {"Scrub them, steam 5 minutes and take out the meat; save the juice.", {}, "meat precooked", "", false},
     {"Wash the meat in water with 1 tsp of salt to the quart and rinse it.", {}, "", "", false},
     {"Boil the meat 2 minutes.", {}, "boiled before filling", "", false},
@@ -967,11 +951,11 @@ constexpr condition a161[] = {{"Keep the clams alive on ice until you can them."
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
     {"Cover with hot clam juice, and boiling water if it runs short.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr citation a162[] = {{"usda-guide-5", "5", "5-9"}};
-constexpr sv a163[] = {"cream style corn",
+constexpr citation a163[] = {{"usda-guide-5", "5", "5-9"}};
+constexpr sv a164[] = {"cream style corn",
     "cream-style corn",
     "cream corn"};
-constexpr sv a164[] = {"corn",
+constexpr sv a165[] = {"corn",
     "sweet corn",
     "sweetcorn",
     "maize",
@@ -979,17 +963,17 @@ constexpr sv a164[] = {"corn",
     "elotes",
     "maiz",
     "maíz"};
-constexpr sv a165[] = {"cream-style"};
-constexpr int a166[] = {85};
-constexpr jar_minutes a167[] = {{"pint", a166}};
-constexpr table a168[] = {{a165, "hot", "kernels cut at mid-depth plus cob scrapings", 1000, a167, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies of the 1994 text add a raw row of 95 min to the weighted table alone, without directions; left out. One state sheet prints 55 min in its dial table; every other copy has 85, which stands."}};
-constexpr condition a169[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false},
+constexpr sv a166[] = {"cream-style"};
+constexpr int a167[] = {85};
+constexpr jar_minutes a168[] = {{"pint", a167}};
+constexpr table a169[] = {{a166, "hot", "kernels cut at mid-depth plus cob scrapings", 1000, a168, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies of the 1994 text add a raw row of 95 min to the weighted table alone, without directions; left out. One state sheet prints 55 min in its dial table; every other copy has 85, which stands."}};
+constexpr condition a170[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false},
     {"Cut the kernels off through the middle and scrape the cobs.", {}, "", "", false},
     {"Add 2 cups of boiling water to each quart of corn and scrapings.", {}, "covered with liquid", "", false},
     {"Heat it to a boil.", {}, "boiled before filling", "", false},
     {"Only corn, water and, if liked, salt go in: no milk, cream, flour or starch.", {}, "not thickened", "", false},
     {"No quart process exists: such thick food heats too slowly in the middle of a large jar.", {}, "", "", false}};
-constexpr sv a170[] = {"whole kernel corn",
+constexpr sv a171[] = {"whole kernel corn",
     "whole-kernel corn",
     "corn kernels",
     "kernel corn",
@@ -997,21 +981,21 @@ constexpr sv a170[] = {"whole kernel corn",
     "corn cut off the cob",
     "corn off the cob",
     "granos de elote"};
-constexpr sv a171[] = {"kernels"};
-constexpr int a172[] = {55};
-constexpr jar_minutes a173[] = {{"pint", a172},
-    {"quart", a166}};
-constexpr table a174[] = {{a171, "hot", "kernels cut at about 3/4 depth, cob not scraped", 1000, a173, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin prints 2/3 depth and 2 cups of water to the quart; the guide has 3/4 and 1 cup."},
-    {a171, "raw", "kernels cut at about 3/4 depth, cob not scraped", 1000, a173, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a175[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false},
+constexpr sv a172[] = {"kernels"};
+constexpr int a173[] = {55};
+constexpr jar_minutes a174[] = {{"pint", a173},
+    {"quart", a167}};
+constexpr table a175[] = {{a172, "hot", "kernels cut at about 3/4 depth, cob not scraped", 1000, a174, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "An undated bulletin prints 2/3 depth and 2 cups of water to the quart; the guide has 3/4 and 1 cup."},
+    {a172, "raw", "kernels cut at about 3/4 depth, cob not scraped", 1000, a174, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a176[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false},
     {"Cut the kernels off at about 3/4 of their depth; never scrape the cob.", {}, "", "", false},
-    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a81, "boiled before filling", "", false},
-    {"Simmer it 5 minutes.", a81, "boiled 5 min", "", false},
-    {"Fill the jars with the corn and its cooking liquid.", a81, "covered with liquid", "", false},
-    {"Fill the jars without shaking or pressing down.", a82, "packed loosely", "", false},
-    {"Cover with fresh boiling water.", a82, "covered with liquid", "", false}};
-constexpr citation a176[] = {{"usda-guide-4", "4", "4-11"}};
-constexpr sv a177[] = {"king crab",
+    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a73, "boiled before filling", "", false},
+    {"Simmer it 5 minutes.", a73, "boiled 5 min", "", false},
+    {"Fill the jars with the corn and its cooking liquid.", a73, "covered with liquid", "", false},
+    {"Fill the jars without shaking or pressing down.", a83, "packed loosely", "", false},
+    {"Cover with fresh boiling water.", a83, "covered with liquid", "", false}};
+constexpr citation a177[] = {{"usda-guide-4", "4", "4-11"}};
+constexpr sv a178[] = {"king crab",
     "king crabs",
     "king crab meat",
     "king crabmeat",
@@ -1020,12 +1004,12 @@ constexpr sv a177[] = {"king crab",
     "dungeness crab meat",
     "dungeness crabmeat",
     "king and dungeness crab meat"};
-constexpr sv a178[] = {"picked-meat"};
-constexpr int a179[] = {80};
-constexpr jar_minutes a180[] = {{"half-pint", a158},
-    {"pint", a179}};
-constexpr table a181[] = {{a178, "hot", "cooked picked meat, hot water added", 1000, a180, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: cooked meat covered with hot water is written as hot."}};
-constexpr condition a182[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false},
+constexpr sv a179[] = {"picked-meat"};
+constexpr int a180[] = {80};
+constexpr jar_minutes a181[] = {{"half-pint", a159},
+    {"pint", a180}};
+constexpr table a182[] = {{a179, "hot", "cooked picked meat, hot water added", 1000, a181, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: cooked meat covered with hot water is written as hot."}};
+constexpr condition a183[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false},
     {"Simmer the crabs 20 minutes in water with 1/4 cup of lemon juice and 2 tbsp of salt (up to 1 cup) to the gallon; cool them and pick the meat.", {}, "meat precooked", "", false},
     {"Soak the meat 2 minutes in cold water with 2 cups of lemon juice or 4 cups of white vinegar, and 2 tbsp of salt (up to 1 cup), to the gallon.", {}, "", "", false},
     {"Drain it and squeeze the water out.", {}, "drained", "", false},
@@ -1033,16 +1017,16 @@ constexpr condition a182[] = {{"Only king crab and Dungeness crab; freeze blue c
     {"Citric acid or lemon juice goes into every jar.", {}, "", "", false},
     {"Cover with hot water.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr acid_choice a183[] = {{"citric acid", 1000, "1 tsp citric acid for a pint, 1/2 tsp for a half-pint"},
+constexpr acid_choice a184[] = {{"citric acid", 1000, "1 tsp citric acid for a pint, 1/2 tsp for a half-pint"},
     {"bottled lemon juice", 12000, "4 tbsp bottled lemon juice for a pint, 2 tbsp for a half-pint"}};
-constexpr sv a184[] = {"fish in pint jars",
+constexpr sv a185[] = {"fish in pint jars",
     "fish in half-pint jars",
     "salmon in pint jars",
     "salmon in pints",
     "trout in pint jars",
     "trout in pints",
     "mackerel in pint jars"};
-constexpr sv a185[] = {"fish",
+constexpr sv a186[] = {"fish",
     "salmon",
     "trout",
     "salmón",
@@ -1055,42 +1039,42 @@ constexpr sv a185[] = {"fish",
     "halibut",
     "fatty fish",
     "oily fish"};
-constexpr sv a186[] = {"lengths",
+constexpr sv a187[] = {"lengths",
     "with-bones"};
-constexpr int a187[] = {100};
-constexpr jar_minutes a188[] = {{"half-pint", a187},
-    {"12-oz", a187}};
-constexpr jar_minutes a189[] = {{"pint", a187}};
-constexpr table a190[] = {{a186, "raw", "3.5 inch lengths, bone-in", 1000, a188, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "Read: half-pint and 12 oz jars take the pint time; the pressures near sea level. Carried over from the pint table: the pressures of the higher bands."},
-    {a186, "raw", "3.5 inch lengths, bone-in", 1000, a189, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Newer text adds halibut, skin and bones taken out."}};
-constexpr condition a191[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
+constexpr int a188[] = {100};
+constexpr jar_minutes a189[] = {{"half-pint", a188},
+    {"12-oz", a188}};
+constexpr jar_minutes a190[] = {{"pint", a188}};
+constexpr table a191[] = {{a187, "raw", "3.5 inch lengths, bone-in", 1000, a189, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "Read: half-pint and 12 oz jars take the pint time; the pressures near sea level. Carried over from the pint table: the pressures of the higher bands."},
+    {a187, "raw", "3.5 inch lengths, bone-in", 1000, a190, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Newer text adds halibut, skin and bones taken out."}};
+constexpr condition a192[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
     {"Use fish that is not smoked: smoked fish has its own, longer process.", {}, "not smoked", "", false},
     {"Take off head, tail, fins and scales; the bones may stay. Halibut loses skin and bones.", {}, "", "", false},
     {"Cut it in lengths of 3 1/2 inches.", {}, "", "", false},
     {"The fish goes in raw.", {}, "meat not precooked", "", false},
     {"Add no liquid.", {}, "no liquid added", "", false}};
-constexpr citation a192[] = {{"usda-guide-5", "5", "5-10"}};
-constexpr sv a193[] = {"fish in quart jars",
+constexpr citation a193[] = {{"usda-guide-5", "5", "5-10"}};
+constexpr sv a194[] = {"fish in quart jars",
     "fish in quarts",
     "salmon in quart jars",
     "salmon in quarts",
     "trout in quart jars",
     "trout in quarts"};
-constexpr sv a194[] = {"fillets",
+constexpr sv a195[] = {"fillets",
     "chunks"};
-constexpr int a195[] = {160};
-constexpr jar_minutes a196[] = {{"quart", a195}};
-constexpr table a197[] = {{a194, "raw", "jar-length fillets or chunks, packed solid", 1000, a196, "low-acid-dial", "low-acid-weighted", {}, "memory", 1, false, "Minutes and pressures come from memory alone: nobody could read this table again, so a plan that only this table covers is untested. The packing and the heat-up were read. Older pages say that quart jars are not for fish."}};
-constexpr condition a198[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
+constexpr int a196[] = {160};
+constexpr jar_minutes a197[] = {{"quart", a196}};
+constexpr table a198[] = {{a195, "raw", "jar-length fillets or chunks, packed solid", 1000, a197, "low-acid-dial", "low-acid-weighted", {}, "memory", 1, false, "Minutes and pressures come from memory alone: nobody could read this table again, so a plan that only this table covers is untested. The packing and the heat-up were read. Older pages say that quart jars are not for fish."}};
+constexpr condition a199[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false},
     {"Use fish that is not smoked.", {}, "not smoked", "", false},
     {"Use straight-sided wide-mouth quart jars.", {}, "", "", false},
     {"Pack fillets or chunks as long as the jar solidly, raw.", {}, "meat not precooked", "", false},
     {"No liquid is needed; halibut may take up to 4 tbsp of oil in a jar.", {}, "no liquid added", "", false},
     {"Put 2 to 3 inches of water, about 3 quarts, in the canner.", {}, "", "", false},
     {"Heat the canner on high for 20 minutes with the vent open; once steam flows steadily, vent 10 minutes more. Heating and venting together never take less than 30 minutes.", {}, "", "", false}};
-constexpr citation a199[] = {{"usda-guide-5", "5", "5-11"},
+constexpr citation a200[] = {{"usda-guide-5", "5", "5-11"},
     {"uaf-fish-quarts", "", ""}};
-constexpr sv a200[] = {"smoked fish",
+constexpr sv a201[] = {"smoked fish",
     "smoked salmon",
     "smoked trout",
     "smoked rockfish",
@@ -1103,29 +1087,29 @@ constexpr sv a200[] = {"smoked fish",
     "salmón ahumado",
     "pescado ahumado",
     "trucha ahumada"};
-constexpr sv a201[] = {"fish",
+constexpr sv a202[] = {"fish",
     "salmon",
     "trout",
     "salmón",
     "pescado",
     "trucha"};
-constexpr sv a202[] = {"pieces"};
-constexpr int a203[] = {110};
-constexpr jar_minutes a204[] = {{"half-pint", a203},
-    {"pint", a203}};
-constexpr table a205[] = {{a202, "raw", "pieces standing upright in the jar", 1000, a204, "low-acid-dial", "", {}, "seen-part", 1, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: the altitude bands and, in a university bulletin, 110 min for pints; half-pints may take the pint time. From memory: the pressures of the dial bands. A recipe page with 100 min is not used."},
-    {a202, "raw", "pieces standing upright in the jar", 1000, a204, "", "low-acid-weighted", {}, "seen-part", 2, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: 110 min at 10 psi in a university bulletin, 10 and 15 psi in an equipment maker's copy; half-pints may take the pint time."}};
-constexpr condition a206[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false},
+constexpr sv a203[] = {"pieces"};
+constexpr int a204[] = {110};
+constexpr jar_minutes a205[] = {{"half-pint", a204},
+    {"pint", a204}};
+constexpr table a206[] = {{a203, "raw", "pieces standing upright in the jar", 1000, a205, "low-acid-dial", "", {}, "seen-part", 1, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: the altitude bands and, in a university bulletin, 110 min for pints; half-pints may take the pint time. From memory: the pressures of the dial bands. A recipe page with 100 min is not used."},
+    {a203, "raw", "pieces standing upright in the jar", 1000, a205, "", "low-acid-weighted", {}, "seen-part", 2, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: 110 min at 10 psi in a university bulletin, 10 and 15 psi in an equipment maker's copy; half-pints may take the pint time."}};
+constexpr condition a207[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false},
     {"Can it at once, or after at most 1 day in the refrigerator; do not taste it before.", {}, "", "", false},
     {"Use a pressure canner of 16 to 22 quarts, never a smaller one.", {}, "", "", false},
     {"Put 4 quarts of cool tap water in the canner, no less, and do not heat it beforehand.", {}, "", "", false},
     {"Stand the pieces upright in the jar, loosely or tightly.", {}, "", "", false},
     {"Add no liquid.", {}, "no liquid added", "", false},
     {"Half-pint and pint jars only, no quarts, no tin cans; freeze other smoked seafood.", {}, "", "", false}};
-constexpr citation a207[] = {{"usda-guide-5", "5", "5-13"},
+constexpr citation a208[] = {{"usda-guide-5", "5", "5-13"},
     {"nchfp-smoked-fish", "", ""},
     {"pnw-450", "", ""}};
-constexpr sv a208[] = {"greens",
+constexpr sv a209[] = {"greens",
     "spinach",
     "chard",
     "swiss chard",
@@ -1141,18 +1125,18 @@ constexpr sv a208[] = {"greens",
     "espinacas",
     "acelga",
     "acelgas"};
-constexpr sv a209[] = {"leaves"};
-constexpr jar_minutes a210[] = {{"pint", a158},
-    {"quart", a101}};
-constexpr table a211[] = {{a209, "hot", "wilted leaves, tough stems and midribs removed", 1000, a210, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A web copy carries a stray 100 min footnote that belongs to soup with seafood."}};
-constexpr condition a212[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false},
+constexpr sv a210[] = {"leaves"};
+constexpr jar_minutes a211[] = {{"pint", a159},
+    {"quart", a102}};
+constexpr table a212[] = {{a210, "hot", "wilted leaves, tough stems and midribs removed", 1000, a211, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A web copy carries a stray 100 min footnote that belongs to soup with seafood."}};
+constexpr condition a213[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false},
     {"Steam them 3 to 5 minutes, 1 lb at a time.", {}, "blanched", "", false},
     {"All leaves must be well wilted before they are filled.", {}, "boiled before filling", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
     {"Use fresh boiling water, not the water of the steamer.", {}, "fresh water used", "", false},
     {"Cover the leaves with it.", {}, "covered with liquid", "", false}};
-constexpr citation a213[] = {{"usda-guide-4", "4", ""}};
-constexpr sv a214[] = {"ground meat",
+constexpr citation a214[] = {{"usda-guide-4", "4", ""}};
+constexpr sv a215[] = {"ground meat",
     "chopped meat",
     "ground or chopped meat",
     "ground beef",
@@ -1177,7 +1161,7 @@ constexpr sv a214[] = {"ground meat",
     "sausage patties",
     "carne molida",
     "carne picada"};
-constexpr sv a215[] = {"meat",
+constexpr sv a216[] = {"meat",
     "red meat",
     "beef",
     "pork",
@@ -1209,23 +1193,23 @@ constexpr sv a215[] = {"meat",
     "venison sausage",
     "mince",
     "minced meat"};
-constexpr sv a216[] = {"patties",
+constexpr sv a217[] = {"patties",
     "balls",
     "links",
     "loose"};
-constexpr table a217[] = {{a216, "hot", "patties, balls, links or loose ground meat", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on the salt, 1 or 2 tsp to the quart; it is flavor only."}};
-constexpr condition a218[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false},
+constexpr table a218[] = {{a217, "hot", "patties, balls, links or loose ground meat", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Copies differ on the salt, 1 or 2 tsp to the quart; it is flavor only."}};
+constexpr condition a219[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false},
     {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
     {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
     {"Cook it until lightly browned.", {}, "meat precooked", "", false},
     {"Drain off excess fat.", {}, "fat removed", "", false},
     {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
-constexpr citation a219[] = {{"usda-guide-5", "5", "5-6"}};
-constexpr sv a220[] = {"beef stock",
+constexpr citation a220[] = {{"usda-guide-5", "5", "5-6"}};
+constexpr sv a221[] = {"beef stock",
     "beef broth",
     "beef bone broth",
     "beef bone stock"};
-constexpr sv a221[] = {"stock",
+constexpr sv a222[] = {"stock",
     "stocks",
     "broth",
     "broths",
@@ -1233,18 +1217,18 @@ constexpr sv a221[] = {"stock",
     "meat broth",
     "bone broth",
     "bone stock"};
-constexpr sv a222[] = {"stock"};
-constexpr table a223[] = {{a222, "hot", "strained broth, meat picked off the bones may go back in", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide lets meat picked from the bones go back in and sets no size. A University of Wisconsin Extension chart (so headed where it was read) keeps 20 and 25 min for bits of at most 1/4 inch and asks 75 and 90 min for larger pieces; the safer reading is taken."}};
-constexpr condition a224[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false},
+constexpr sv a223[] = {"stock"};
+constexpr table a224[] = {{a223, "hot", "strained broth, meat picked off the bones may go back in", 1000, a123, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide lets meat picked from the bones go back in and sets no size. A University of Wisconsin Extension chart (so headed where it was read) keeps 20 and 25 min for bits of at most 1/4 inch and asks 75 and 90 min for larger pieces; the safer reading is taken."}};
+constexpr condition a225[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false},
     {"Take the bones out.", {}, "bones removed", "", false},
     {"Let the stock cool and take off the fat.", {}, "fat removed", "", false},
     {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false},
     {"This is no process for jars packed with meat or vegetables.", {}, "", "", false},
     {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false},
     {"Add nothing that thickens it.", {}, "not thickened", "", false}};
-constexpr citation a225[] = {{"usda-guide-5", "5", "5-7"},
+constexpr citation a226[] = {{"usda-guide-5", "5", "5-7"},
     {"wisconsin-stock-chart", "", ""}};
-constexpr sv a226[] = {"chicken stock",
+constexpr sv a227[] = {"chicken stock",
     "chicken broth",
     "chicken bone broth",
     "turkey stock",
@@ -1252,14 +1236,14 @@ constexpr sv a226[] = {"chicken stock",
     "turkey bone broth",
     "poultry stock",
     "poultry broth"};
-constexpr condition a227[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false},
+constexpr condition a228[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false},
     {"Take the bones out.", {}, "bones removed", "", false},
     {"Let the stock cool and take off the fat.", {}, "fat removed", "", false},
     {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false},
     {"This is no process for jars packed with meat or vegetables.", {}, "", "", false},
     {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false},
     {"Add nothing that thickens it.", {}, "not thickened", "", false}};
-constexpr sv a228[] = {"meat strips",
+constexpr sv a229[] = {"meat strips",
     "meat cubes",
     "meat chunks",
     "cubed meat",
@@ -1291,7 +1275,7 @@ constexpr sv a228[] = {"meat strips",
     "cubed veal",
     "carne en trozos",
     "carne en cubos"};
-constexpr sv a229[] = {"meat",
+constexpr sv a230[] = {"meat",
     "red meat",
     "beef",
     "pork",
@@ -1323,63 +1307,63 @@ constexpr sv a229[] = {"meat",
     "bear cubes",
     "bear chunks",
     "bear strips"};
-constexpr sv a230[] = {"strips",
+constexpr sv a231[] = {"strips",
     "cubes",
     "chunks"};
-constexpr table a231[] = {{a230, "hot", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
-    {a230, "raw", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy of the 1994 text lists the hot pack alone in its dial table; the other copies list hot and raw."}};
-constexpr condition a232[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr table a232[] = {{a231, "hot", "strips, cubes or chunks, large bones removed", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""},
+    {a231, "raw", "strips, cubes or chunks, large bones removed", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy of the 1994 text lists the hot pack alone in its dial table; the other copies list hot and raw."}};
+constexpr condition a233[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Use well chilled meat.", {}, "chilled", "", false},
     {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
     {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false},
     {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
     {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a81, "meat precooked", "", false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a73, "meat precooked", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a81, "covered with liquid", "", false},
-    {"The pieces go in raw.", a82, "meat not precooked", "", false},
-    {"Add no liquid.", a82, "no liquid added", "", false}};
-constexpr sv a233[] = {"mexican tomato sauce",
+    {"Cover with boiling broth, drippings, water or tomato juice.", a73, "covered with liquid", "", false},
+    {"The pieces go in raw.", a83, "meat not precooked", "", false},
+    {"Add no liquid.", a83, "no liquid added", "", false}};
+constexpr sv a234[] = {"mexican tomato sauce",
     "mexican-style tomato sauce",
     "mexican tomato sauce with chiles"};
-constexpr table a234[] = {{a87, "hot", "chopped peeled tomatoes with peeled chiles and onions", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 1, true, "Some copies head the upper weighted band \"above 1001 ft\"; the guide says above 1,000 ft. One private page uses boiling water: wrong."}};
-constexpr condition a235[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false},
+constexpr table a235[] = {{a88, "hot", "chopped peeled tomatoes with peeled chiles and onions", 1000, a123, "low-acid-dial", "low-acid-weighted", {}, "seen", 1, true, "Some copies head the upper weighted band \"above 1001 ft\"; the guide says above 1,000 ft. One private page uses boiling water: wrong."}};
+constexpr condition a236[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false},
     {"Peel the tomatoes and the chiles, and take the seeds out of the chiles.", {}, "peeled", "", false},
     {"Use no more chiles and onions, and no fewer tomatoes, than printed.", {}, "", "", false},
     {"Simmer it covered for 10 minutes and fill the jars while it is hot.", {}, "boiled before filling", "", false}};
-constexpr citation a236[] = {{"usda-guide-3", "3", "3-15"}};
-constexpr sv a237[] = {"mincemeat",
+constexpr citation a237[] = {{"usda-guide-3", "3", "3-15"}};
+constexpr sv a238[] = {"mincemeat",
     "mincemeat pie filling",
     "mincemeat filling",
     "festive mincemeat",
     "festive mincemeat pie filling"};
-constexpr sv a238[] = {"mince",
+constexpr sv a239[] = {"mince",
     "minced meat"};
-constexpr jar_minutes a239[] = {{"quart", a101}};
-constexpr table a240[] = {{a87, "hot", "ground meat, suet, apples, raisins", 1000, a239, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table prints its last dial band as 6,000 to 8,000 ft, so 6,000 ft stands in two bands; read as 6,001 like every other table of the guide. At exactly 6,000 ft, 14 psi is the safer reading."}};
-constexpr condition a241[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false},
+constexpr jar_minutes a240[] = {{"quart", a102}};
+constexpr table a241[] = {{a88, "hot", "ground meat, suet, apples, raisins", 1000, a240, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table prints its last dial band as 6,000 to 8,000 ft, so 6,000 ft stands in two bands; read as 6,001 like every other table of the guide. At exactly 6,000 ft, 14 psi is the safer reading."}};
+constexpr condition a242[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false},
     {"Cook the meat before it is ground with the suet and the apples.", {}, "meat precooked", "", false},
     {"Peel and core the apples.", {}, "peeled", "", false},
     {"Simmer the whole mixture for 1 hour, stirring often, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Add no flour, starch or other thickener.", {}, "not thickened", "", false},
     {"The table lists quart jars only; a smaller jar takes the quart time.", {}, "", "", false}};
-constexpr citation a242[] = {{"usda-guide-2", "2", "2-28"}};
-constexpr sv a243[] = {"mixed vegetables",
+constexpr citation a243[] = {{"usda-guide-2", "2", "2-28"}};
+constexpr sv a244[] = {"mixed vegetables",
     "mixed veg",
     "mixed vegetable",
     "vegetable mix",
     "vegetable mixture"};
-constexpr sv a244[] = {"mixed"};
-constexpr table a245[] = {{a244, "hot", "carrots, whole kernel corn, cut green beans, lima beans, tomatoes, diced zucchini, or allowed swaps", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One garbled state copy prints other quart times; the guide's table stands. Most copies bar winter squash, a later one bars squash altogether."}};
-constexpr condition a246[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false},
+constexpr sv a245[] = {"mixed"};
+constexpr table a246[] = {{a245, "hot", "carrots, whole kernel corn, cut green beans, lima beans, tomatoes, diced zucchini, or allowed swaps", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One garbled state copy prints other quart times; the guide's table stands. Most copies bar winter squash, a later one bars squash altogether."}};
+constexpr condition a247[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false},
     {"Leave out leafy greens, dried beans, cream style corn, sweet potatoes and winter squash, and any squash but the zucchini.", {}, "", "", false},
     {"Prepare each vegetable as for canning it alone, such as corn scalded and cut from the cob.", {}, "", "", false},
     {"Peel whatever its own directions peel, such as carrots.", {}, "peeled", "", false},
     {"Mix them, cover with water and bring to a boil.", {}, "boiled before filling", "", false},
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the jars with the hot pieces and their liquid.", {}, "covered with liquid", "", false}};
-constexpr sv a247[] = {"asparagus",
+constexpr sv a248[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1391,8 +1375,8 @@ constexpr sv a247[] = {"asparagus",
     "peas-green",
     "peppers",
     "potatoes-white"};
-constexpr citation a248[] = {{"usda-guide-4", "4", "4-12"}};
-constexpr sv a249[] = {"mushrooms",
+constexpr citation a249[] = {{"usda-guide-4", "4", "4-12"}};
+constexpr sv a250[] = {"mushrooms",
     "mushroom",
     "button mushrooms",
     "white mushrooms",
@@ -1400,21 +1384,21 @@ constexpr sv a249[] = {"mushrooms",
     "domestic mushrooms",
     "champiñones",
     "champinones"};
-constexpr sv a250[] = {"whole",
+constexpr sv a251[] = {"whole",
     "cut"};
-constexpr int a251[] = {45};
-constexpr jar_minutes a252[] = {{"half-pint", a251},
-    {"pint", a251}};
-constexpr table a253[] = {{a250, "hot", "small whole, larger ones cut", 1000, a252, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a254[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false},
+constexpr int a252[] = {45};
+constexpr jar_minutes a253[] = {{"half-pint", a252},
+    {"pint", a252}};
+constexpr table a254[] = {{a251, "hot", "small whole, larger ones cut", 1000, a253, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a255[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false},
     {"Soak them 10 minutes in cold water and wash them; leave small ones whole and cut large ones.", {}, "", "", false},
     {"Cover them with water and bring to a boil.", {}, "boiled before filling", "", false},
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false},
     {"Cover the mushrooms with it.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr citation a255[] = {{"usda-guide-4", "4", "4-13"}};
-constexpr sv a256[] = {"okra",
+constexpr citation a256[] = {{"usda-guide-4", "4", "4-13"}};
+constexpr sv a257[] = {"okra",
     "okras",
     "okra pods",
     "lady's fingers",
@@ -1422,13 +1406,13 @@ constexpr sv a256[] = {"okra",
     "bhindi",
     "quimbombo",
     "quimbombó"};
-constexpr jar_minutes a257[] = {{"pint", a121},
-    {"quart", a78}};
-constexpr table a258[] = {{a119, "hot", "pods whole or cut in 1-inch pieces", 1000, a257, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a259[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false},
+constexpr jar_minutes a258[] = {{"pint", a122},
+    {"quart", a80}};
+constexpr table a259[] = {{a120, "hot", "pods whole or cut in 1-inch pieces", 1000, a258, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a260[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false},
     {"Fill the jars with the hot okra and its cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr citation a260[] = {{"usda-guide-4", "4", "4-14"}};
-constexpr sv a261[] = {"onions",
+constexpr citation a261[] = {{"usda-guide-4", "4", "4-14"}};
+constexpr sv a262[] = {"onions",
     "onion",
     "pearl onions",
     "pearl onion",
@@ -1438,17 +1422,17 @@ constexpr sv a261[] = {"onions",
     "red onions",
     "cebolla",
     "cebollas"};
-constexpr jar_minutes a262[] = {{"pint", a78},
-    {"quart", a78}};
-constexpr table a263[] = {{a119, "hot", "whole, at most 1 inch across, or 1-inch pieces", 1000, a262, "extension-dial", "low-acid-weighted", {}, "seen", 1, true, "Not in the USDA guide; two Extension pages agree on the minutes. One allows whole onions up to 1 inch across, the other cuts 1-inch sections; only the latter prints the dial bands above 2,000 ft."}};
-constexpr condition a264[] = {{"Wash the onions and peel them.", {}, "peeled", "", false},
+constexpr jar_minutes a263[] = {{"pint", a80},
+    {"quart", a80}};
+constexpr table a264[] = {{a120, "hot", "whole, at most 1 inch across, or 1-inch pieces", 1000, a263, "extension-dial", "low-acid-weighted", {}, "seen", 1, true, "Not in the USDA guide; two Extension pages agree on the minutes. One allows whole onions up to 1 inch across, the other cuts 1-inch sections; only the latter prints the dial bands above 2,000 ft."}};
+constexpr condition a265[] = {{"Wash the onions and peel them.", {}, "peeled", "", false},
     {"Leave onions whole only up to 1 inch across; cut larger ones in 1-inch pieces.", {}, "", "", false},
     {"Bring them to a boil in water.", {}, "boiled before filling", "", false},
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the jars hot and cover with the cooking liquid or with boiling water.", {}, "covered with liquid", "", false}};
-constexpr citation a265[] = {{"sdsu-onion", "", ""},
+constexpr citation a266[] = {{"sdsu-onion", "", ""},
     {"extension-onion-answer", "", ""}};
-constexpr sv a266[] = {"oysters",
+constexpr sv a267[] = {"oysters",
     "oyster",
     "shucked oysters",
     "oyster meats",
@@ -1457,17 +1441,17 @@ constexpr sv a266[] = {"oysters",
     "ostion",
     "ostiones",
     "ostión"};
-constexpr sv a267[] = {"shucked"};
-constexpr jar_minutes a268[] = {{"half-pint", a89},
-    {"pint", a89}};
-constexpr table a269[] = {{a267, "hot", "shucked meats", 1000, a268, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: meats covered with hot water are written as hot. Newer text says fresh boiling water, older text hot water."}};
-constexpr condition a270[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false},
+constexpr sv a268[] = {"shucked"};
+constexpr jar_minutes a269[] = {{"half-pint", a90},
+    {"pint", a90}};
+constexpr table a270[] = {{a268, "hot", "shucked meats", 1000, a269, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: meats covered with hot water are written as hot. Newer text says fresh boiling water, older text hot water."}};
+constexpr condition a271[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false},
     {"Heat them in the shell 5 to 7 minutes at 400 F, cool them briefly in ice water and shuck them.", {}, "meat precooked", "", false},
     {"Wash the meats in water with 1/2 cup of salt to the gallon, and drain.", {}, "drained", "", false},
     {"Cover with fresh boiling water.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr citation a271[] = {{"usda-guide-5", "5", "5-12"}};
-constexpr sv a272[] = {"green peas",
+constexpr citation a272[] = {{"usda-guide-5", "5", "5-12"}};
+constexpr sv a273[] = {"green peas",
     "green pea",
     "english peas",
     "english pea",
@@ -1476,22 +1460,22 @@ constexpr sv a272[] = {"green peas",
     "shelling peas",
     "fresh green peas",
     "petits pois"};
-constexpr sv a273[] = {"peas",
+constexpr sv a274[] = {"peas",
     "pea",
     "guisantes",
     "chicharos",
     "chícharos",
     "arvejas"};
-constexpr sv a274[] = {"shelled"};
-constexpr table a275[] = {{a274, "hot", "shelled young seeds", 1000, a262, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."},
-    {a274, "raw", "shelled young seeds", 1000, a262, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."}};
-constexpr condition a276[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false},
-    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a81, "boiled before filling", "", false},
-    {"Fill the jars loosely.", a81, "packed loosely", "", false},
-    {"Add the cooking liquid.", a81, "covered with liquid", "", false},
-    {"Fill the jars without shaking or pressing down.", a82, "packed loosely", "", false},
-    {"Add boiling water.", a82, "covered with liquid", "", false}};
-constexpr sv a277[] = {"peppers",
+constexpr sv a275[] = {"shelled"};
+constexpr table a276[] = {{a275, "hot", "shelled young seeds", 1000, a263, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."},
+    {a275, "raw", "shelled young seeds", 1000, a263, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."}};
+constexpr condition a277[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false},
+    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a73, "boiled before filling", "", false},
+    {"Fill the jars loosely.", a73, "packed loosely", "", false},
+    {"Add the cooking liquid.", a73, "covered with liquid", "", false},
+    {"Fill the jars without shaking or pressing down.", a83, "packed loosely", "", false},
+    {"Add boiling water.", a83, "covered with liquid", "", false}};
+constexpr sv a278[] = {"peppers",
     "bell peppers",
     "bell pepper",
     "sweet peppers",
@@ -1538,19 +1522,19 @@ constexpr sv a277[] = {"peppers",
     "chiles verdes",
     "pimientos morrones",
     "pimiento morron"};
-constexpr sv a278[] = {"whole",
+constexpr sv a279[] = {"whole",
     "quartered"};
-constexpr jar_minutes a279[] = {{"half-pint", a128},
-    {"pint", a128}};
-constexpr table a280[] = {{a278, "hot", "small whole and flattened, large quartered; cored, seeded, peeled", 1000, a279, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide covers with fresh boiled water, one state copy with the cooking liquid. Equipment makers' copies peel chiles only; the guide peels all."}};
-constexpr condition a281[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false},
+constexpr jar_minutes a280[] = {{"half-pint", a129},
+    {"pint", a129}};
+constexpr table a281[] = {{a279, "hot", "small whole and flattened, large quartered; cored, seeded, peeled", 1000, a280, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide covers with fresh boiled water, one state copy with the cooking liquid. Equipment makers' copies peel chiles only; the guide peels all."}};
+constexpr condition a282[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false},
     {"Slit the skins, blister them in the heat or scald them, and peel.", {}, "peeled", "", false},
     {"Flatten whole peppers.", {}, "", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
     {"Cover with fresh boiled water.", {}, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr citation a282[] = {{"usda-guide-4", "4", "4-15"}};
-constexpr sv a283[] = {"sweet potatoes",
+constexpr citation a283[] = {{"usda-guide-4", "4", "4-15"}};
+constexpr sv a284[] = {"sweet potatoes",
     "sweet potato",
     "sweetpotatoes",
     "sweetpotato",
@@ -1561,21 +1545,21 @@ constexpr sv a283[] = {"sweet potatoes",
     "batatas",
     "boniato",
     "boniatos"};
-constexpr sv a284[] = {"potatoes",
+constexpr sv a285[] = {"potatoes",
     "potato"};
-constexpr sv a285[] = {"whole",
+constexpr sv a286[] = {"whole",
     "even-pieces"};
-constexpr jar_minutes a286[] = {{"pint", a88},
-    {"quart", a101}};
-constexpr table a287[] = {{a285, "hot", "peeled, whole small or uniform pieces", 1000, a286, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a288[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false},
+constexpr jar_minutes a287[] = {{"pint", a89},
+    {"quart", a102}};
+constexpr table a288[] = {{a286, "hot", "peeled, whole small or uniform pieces", 1000, a287, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a289[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false},
     {"Boil or steam them 15 to 20 minutes, until partly soft.", {}, "boiled before filling", "", false},
     {"Peel them, and cut larger ones so that all pieces are of one size.", {}, "peeled", "", false},
     {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false},
     {"Use fresh boiling water or syrup, not the cooking water.", {}, "fresh water used", "", false},
     {"Cover the pieces with it; never pack them dry.", {}, "covered with liquid", "", false}};
-constexpr citation a289[] = {{"usda-guide-4", "4", "4-16"}};
-constexpr sv a290[] = {"white potatoes",
+constexpr citation a290[] = {{"usda-guide-4", "4", "4-16"}};
+constexpr sv a291[] = {"white potatoes",
     "white potato",
     "irish potatoes",
     "irish potato",
@@ -1586,20 +1570,20 @@ constexpr sv a290[] = {"white potatoes",
     "papa",
     "patatas",
     "patata"};
-constexpr sv a291[] = {"whole",
+constexpr sv a292[] = {"whole",
     "half-inch-cubes"};
-constexpr jar_minutes a292[] = {{"pint", a128},
-    {"quart", a78}};
-constexpr table a293[] = {{a291, "hot", "peeled, whole 1 to 2 inches diameter, or 1/2-inch cubes", 1000, a292, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Equipment makers' copies allow whole potatoes up to 2 1/2 in across; the guide says 1 to 2 in."}};
-constexpr condition a294[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false},
+constexpr jar_minutes a293[] = {{"pint", a129},
+    {"quart", a80}};
+constexpr table a294[] = {{a292, "hot", "peeled, whole 1 to 2 inches diameter, or 1/2-inch cubes", 1000, a293, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "Equipment makers' copies allow whole potatoes up to 2 1/2 in across; the guide says 1 to 2 in."}};
+constexpr condition a295[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false},
     {"Leave whole only potatoes of 1 to 2 inches across; cut others in 1/2-inch cubes. Keep them from browning in water with ascorbic acid.", {}, "", "", false},
     {"Boil cubes 2 minutes or whole potatoes 10 minutes.", {}, "boiled before filling", "", false},
     {"Drain them.", {}, "drained", "", false},
     {"Use fresh boiling water, never the starchy cooking water.", {}, "fresh water used", "", false},
     {"Cover every piece with it.", {}, "covered with liquid", "", false},
     {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false}};
-constexpr citation a295[] = {{"usda-guide-4", "4", "4-17"}};
-constexpr sv a296[] = {"turkey with bones",
+constexpr citation a296[] = {{"usda-guide-4", "4", "4-17"}};
+constexpr sv a297[] = {"turkey with bones",
     "bone-in turkey",
     "turkey on the bone",
     "duck with bones",
@@ -1611,7 +1595,7 @@ constexpr sv a296[] = {"turkey with bones",
     "bone-in pheasant",
     "pheasant with bones",
     "pavo con hueso"};
-constexpr sv a297[] = {"turkey",
+constexpr sv a298[] = {"turkey",
     "turkeys",
     "turkey meat",
     "wild turkey",
@@ -1635,23 +1619,23 @@ constexpr sv a297[] = {"turkey",
     "guajolote",
     "pato",
     "ganso"};
-constexpr table a298[] = {{a141, "hot", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
-    {a141, "raw", "pieces cut to fit the jar, with bones", 1250, a90, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr condition a299[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr table a299[] = {{a142, "hot", "pieces cut to fit the jar, with bones", 1250, a91, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
+    {a142, "raw", "pieces cut to fit the jar, with bones", 1250, a91, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
+constexpr condition a300[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill the dressed birds.", {}, "chilled", "", false},
     {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
-    {"Cover with hot broth.", a81, "covered with liquid", "", false},
-    {"The pieces go in raw.", a82, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a82, "packed loosely", "", false},
-    {"Add no liquid.", a82, "no liquid added", "", false}};
-constexpr citation a300[] = {{"psu-poultry", "", ""},
+    {"Boil, steam or bake the meat until about two thirds done.", a73, "meat precooked", "", false},
+    {"Cover with hot broth.", a73, "covered with liquid", "", false},
+    {"The pieces go in raw.", a83, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a83, "packed loosely", "", false},
+    {"Add no liquid.", a83, "no liquid added", "", false}};
+constexpr citation a301[] = {{"psu-poultry", "", ""},
     {"usda-guide-5", "5", ""}};
-constexpr sv a301[] = {"turkey without bones",
+constexpr sv a302[] = {"turkey without bones",
     "boneless turkey",
     "boneless turkey breast",
     "duck without bones",
@@ -1664,21 +1648,21 @@ constexpr sv a301[] = {"turkey without bones",
     "boneless pheasant",
     "pheasant without bones",
     "pavo deshuesado"};
-constexpr table a302[] = {{a146, "hot", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
-    {a146, "raw", "pieces cut to fit the jar, without bones", 1250, a102, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr condition a303[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
+constexpr table a303[] = {{a147, "hot", "pieces cut to fit the jar, without bones", 1250, a103, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
+    {a147, "raw", "pieces cut to fit the jar, without bones", 1250, a103, "low-acid-dial", "low-acid-weighted", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
+constexpr condition a304[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Chill the dressed birds.", {}, "chilled", "", false},
     {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false},
     {"Cut off excess fat.", {}, "fat removed", "", false},
     {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false},
     {"Leave the giblets out.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Boil, steam or bake the meat until about two thirds done.", a81, "meat precooked", "", false},
-    {"Cover with hot broth.", a81, "covered with liquid", "", false},
-    {"The pieces go in raw.", a82, "meat not precooked", "", false},
-    {"Fill the jars loosely.", a82, "packed loosely", "", false},
-    {"Add no liquid.", a82, "no liquid added", "", false}};
-constexpr sv a304[] = {"pumpkin",
+    {"Boil, steam or bake the meat until about two thirds done.", a73, "meat precooked", "", false},
+    {"Cover with hot broth.", a73, "covered with liquid", "", false},
+    {"The pieces go in raw.", a83, "meat not precooked", "", false},
+    {"Fill the jars loosely.", a83, "packed loosely", "", false},
+    {"Add no liquid.", a83, "no liquid added", "", false}};
+constexpr sv a305[] = {"pumpkin",
     "pumpkins",
     "pie pumpkin",
     "pie pumpkins",
@@ -1686,27 +1670,27 @@ constexpr sv a304[] = {"pumpkin",
     "sugar pumpkins",
     "pumpkin cubes",
     "cubed pumpkin"};
-constexpr sv a305[] = {"1-inch-cubes"};
-constexpr jar_minutes a306[] = {{"pint", a172},
-    {"quart", a101}};
-constexpr table a307[] = {{a305, "hot", "peeled, 1-inch cubes", 1000, a306, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr condition a308[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false},
+constexpr sv a306[] = {"1-inch-cubes"};
+constexpr jar_minutes a307[] = {{"pint", a173},
+    {"quart", a102}};
+constexpr table a308[] = {{a306, "hot", "peeled, 1-inch cubes", 1000, a307, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
+constexpr condition a309[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false},
     {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
     {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
     {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
     {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr sv a309[] = {"seafood soup",
+constexpr sv a310[] = {"seafood soup",
     "fish soup",
     "clam soup",
     "soup with seafood",
     "soup with fish",
     "sopa de mariscos",
     "sopa de pescado"};
-constexpr sv a310[] = {"soup"};
-constexpr jar_minutes a311[] = {{"pint", a187},
-    {"quart", a187}};
-constexpr table a312[] = {{a310, "hot", "soup containing any seafood; jars half solids, half liquid", 1000, a311, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide prints this time as a footnote to the soup table, for pints and quarts alike; an equipment maker's copy lacks it."}};
-constexpr condition a313[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
+constexpr sv a311[] = {"soup"};
+constexpr jar_minutes a312[] = {{"pint", a188},
+    {"quart", a188}};
+constexpr table a313[] = {{a311, "hot", "soup containing any seafood; jars half solids, half liquid", 1000, a312, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide prints this time as a footnote to the soup table, for pints and quarts alike; an equipment maker's copy lacks it."}};
+constexpr condition a314[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
     {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false},
     {"Prepare the seafood as for canning it alone: only kinds that have canning directions (so no shrimp and no blue crab).", {}, "", "", false},
     {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false},
@@ -1720,7 +1704,7 @@ constexpr condition a313[] = {{"Every solid ingredient must have canning directi
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false},
     {"Fill up with the hot liquid.", {}, "covered with liquid", "", false}};
-constexpr sv a314[] = {"asparagus",
+constexpr sv a315[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1751,9 +1735,9 @@ constexpr sv a314[] = {"asparagus",
     "fish-quart-jars",
     "oysters",
     "tuna"};
-constexpr citation a315[] = {{"usda-guide-4", "4", ""},
+constexpr citation a316[] = {{"usda-guide-4", "4", ""},
     {"clemson-soups", "", ""}};
-constexpr sv a316[] = {"vegetable soup",
+constexpr sv a317[] = {"vegetable soup",
     "vegetable soups",
     "bean soup",
     "dried bean soup",
@@ -1768,10 +1752,10 @@ constexpr sv a316[] = {"vegetable soup",
     "soup without seafood",
     "sopa de verduras",
     "sopa de frijol"};
-constexpr jar_minutes a317[] = {{"pint", a157},
-    {"quart", a89}};
-constexpr table a318[] = {{a310, "hot", "vegetable, dried bean or pea, meat or poultry; jars half solids, half liquid", 1000, a317, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension newsletter asks for the longest time of any single ingredient instead, 60 to 90 min in most cases; the guide's times are the least that is accepted."}};
-constexpr condition a319[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
+constexpr jar_minutes a318[] = {{"pint", a158},
+    {"quart", a90}};
+constexpr table a319[] = {{a311, "hot", "vegetable, dried bean or pea, meat or poultry; jars half solids, half liquid", 1000, a318, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One Extension newsletter asks for the longest time of any single ingredient instead, 60 to 90 min in most cases; the guide's times are the least that is accepted."}};
+constexpr condition a320[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false},
     {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false},
     {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false},
     {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false},
@@ -1785,7 +1769,7 @@ constexpr condition a319[] = {{"Every solid ingredient must have canning directi
     {"Boil 5 minutes.", {}, "boiled 5 min", "", false},
     {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false},
     {"Fill up with the hot liquid.", {}, "covered with liquid", "", false}};
-constexpr sv a320[] = {"asparagus",
+constexpr sv a321[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
     "beets",
@@ -1810,43 +1794,43 @@ constexpr sv a320[] = {"asparagus",
     "poultry-other-without-bones",
     "wild-game-ground",
     "wild-game-strips"};
-constexpr citation a321[] = {{"usda-guide-4", "4", ""},
+constexpr citation a322[] = {{"usda-guide-4", "4", ""},
     {"clemson-soups", "", ""},
     {"kstate-soup-note", "", ""}};
-constexpr sv a322[] = {"spaghetti sauce with meat",
+constexpr sv a323[] = {"spaghetti sauce with meat",
     "spaghetti meat sauce",
     "meat spaghetti sauce",
     "meat sauce",
     "pasta sauce with meat",
     "spaghetti sauce with ground beef",
     "spaghetti sauce with sausage"};
-constexpr sv a323[] = {"spaghetti sauce",
+constexpr sv a324[] = {"spaghetti sauce",
     "pasta sauce"};
-constexpr jar_minutes a324[] = {{"pint", a157},
-    {"quart", a158}};
-constexpr table a325[] = {{a87, "hot", "sieved tomatoes with browned ground beef or sausage and vegetables, cooked down by nearly one half", 1000, a324, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a326[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
+constexpr jar_minutes a325[] = {{"pint", a158},
+    {"quart", a159}};
+constexpr table a326[] = {{a88, "hot", "sieved tomatoes with browned ground beef or sausage and vegetables, cooked down by nearly one half", 1000, a325, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a327[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
     {"Brown the ground beef or sausage before it goes into the sauce.", {}, "meat precooked", "", false},
     {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false},
     {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false},
     {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false}};
-constexpr citation a327[] = {{"usda-guide-3", "3", "3-14"}};
-constexpr sv a328[] = {"spaghetti sauce without meat",
+constexpr citation a328[] = {{"usda-guide-3", "3", "3-14"}};
+constexpr sv a329[] = {"spaghetti sauce without meat",
     "meatless spaghetti sauce",
     "vegetarian spaghetti sauce",
     "pasta sauce without meat",
     "meatless pasta sauce"};
-constexpr table a329[] = {{a87, "hot", "sieved tomatoes with sauteed vegetables, cooked down by nearly one half", 1000, a122, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy heads both of its tables as weighted; the first is plainly the dial table."}};
-constexpr condition a330[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
+constexpr table a330[] = {{a88, "hot", "sieved tomatoes with sauteed vegetables, cooked down by nearly one half", 1000, a123, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One copy heads both of its tables as weighted; the first is plainly the dial table."}};
+constexpr condition a331[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false},
     {"Put no meat in: with meat the longer process holds.", {}, "", "", false},
     {"Cook the vegetables soft in oil, with no more oil than printed.", {}, "", "", false},
     {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false},
     {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false},
     {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false},
     {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false}};
-constexpr citation a331[] = {{"usda-guide-3", "3", "3-13"}};
-constexpr sv a332[] = {"winter squash",
+constexpr citation a332[] = {{"usda-guide-3", "3", "3-13"}};
+constexpr sv a333[] = {"winter squash",
     "winter squashes",
     "acorn squash",
     "banana squash",
@@ -1857,27 +1841,27 @@ constexpr sv a332[] = {"winter squash",
     "hubbard squash",
     "winter squash cubes",
     "cubed winter squash"};
-constexpr table a333[] = {{a305, "hot", "peeled, 1-inch cubes", 1000, a306, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide sends winter squash to the pumpkin table. A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr condition a334[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false},
+constexpr table a334[] = {{a306, "hot", "peeled, 1-inch cubes", 1000, a307, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The guide sends winter squash to the pumpkin table. A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
+constexpr condition a335[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false},
     {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false},
     {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false},
     {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false},
     {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false}};
-constexpr sv a335[] = {"succotash",
+constexpr sv a336[] = {"succotash",
     "corn and lima beans"};
-constexpr jar_minutes a336[] = {{"pint", a157},
-    {"quart", a166}};
-constexpr table a337[] = {{a244, "hot", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a336, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."},
-    {a244, "raw", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a336, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."}};
-constexpr condition a338[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false},
+constexpr jar_minutes a337[] = {{"pint", a158},
+    {"quart", a167}};
+constexpr table a338[] = {{a245, "hot", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a337, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."},
+    {a245, "raw", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a337, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."}};
+constexpr condition a339[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false},
     {"Scald the ears of corn and cut the kernels off as for whole kernel corn.", {}, "blanched", "", false},
-    {"Mix the vegetables, cover with water and bring to a boil.", a81, "boiled before filling", "", false},
-    {"Boil gently 5 minutes.", a81, "boiled 5 min", "", false},
-    {"Fill the jars with the vegetables and their cooking liquid.", a81, "covered with liquid", "", false},
-    {"Mix equal parts of the prepared vegetables.", a82, "", "", false},
-    {"Fill the jars without shaking or pressing down.", a82, "packed loosely", "", false},
-    {"Cover with fresh boiling water.", a82, "covered with liquid", "", false}};
-constexpr sv a339[] = {"tomatoes with okra",
+    {"Mix the vegetables, cover with water and bring to a boil.", a73, "boiled before filling", "", false},
+    {"Boil gently 5 minutes.", a73, "boiled 5 min", "", false},
+    {"Fill the jars with the vegetables and their cooking liquid.", a73, "covered with liquid", "", false},
+    {"Mix equal parts of the prepared vegetables.", a83, "", "", false},
+    {"Fill the jars without shaking or pressing down.", a83, "packed loosely", "", false},
+    {"Cover with fresh boiling water.", a83, "covered with liquid", "", false}};
+constexpr sv a340[] = {"tomatoes with okra",
     "tomatoes and okra",
     "okra and tomatoes",
     "okra with tomatoes",
@@ -1889,44 +1873,44 @@ constexpr sv a339[] = {"tomatoes with okra",
     "tomatoes and courgettes",
     "courgettes and tomatoes",
     "tomatoes with okra or zucchini"};
-constexpr sv a340[] = {"okra-whole",
+constexpr sv a341[] = {"okra-whole",
     "okra-1-inch-pieces",
     "zucchini-sliced",
     "zucchini-cubed"};
-constexpr table a341[] = {{a340, "hot", "peeled quartered tomatoes with okra (whole or 1-inch pieces) or zucchini (sliced or cubed)", 1000, a129, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
-constexpr condition a342[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false},
+constexpr table a342[] = {{a341, "hot", "peeled quartered tomatoes with okra (whole or 1-inch pieces) or zucchini (sliced or cubed)", 1000, a130, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, ""}};
+constexpr condition a343[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false},
     {"Peel and core the tomatoes and quarter them.", {}, "peeled", "", false},
     {"Leave okra pods whole or cut them in 1-inch pieces; slice or cube zucchini.", {}, "", "", false},
     {"Bring the tomatoes to a boil and simmer them 10 minutes before the vegetable goes in.", {}, "boiled before filling", "", false},
     {"Boil them gently 5 minutes more with the vegetable.", {}, "boiled 5 min", "", false},
     {"At most 4 or 5 pearl onions, or 2 slices of onion, may go into each jar.", {}, "", "", false},
     {"Added acid does not make this mixture fit for boiling water.", {}, "", "", false}};
-constexpr citation a343[] = {{"usda-guide-3", "3", "3-12"}};
-constexpr sv a344[] = {"tuna",
+constexpr citation a344[] = {{"usda-guide-3", "3", "3-12"}};
+constexpr sv a345[] = {"tuna",
     "tuna fish",
     "albacore",
     "albacore tuna",
     "atun",
     "atún"};
-constexpr sv a345[] = {"chunks"};
-constexpr jar_minutes a346[] = {{"half-pint", a187},
-    {"pint", a187}};
-constexpr table a347[] = {{a345, "hot", "chunks without skin, bone and dark flesh", 1000, a346, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date."},
-    {a345, "raw", "chunks without skin, bone and dark flesh", 1000, a346, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date. The guide speaks of water or oil in the jar; packing raw tuna without added liquid is printed elsewhere only."}};
-constexpr condition a348[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false},
-    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a81, "meat precooked", "", false},
-    {"Refrigerate it overnight to firm it.", a81, "chilled", "", false},
-    {"The pieces go in raw.", a82, "meat not precooked", "", false},
+constexpr sv a346[] = {"chunks"};
+constexpr jar_minutes a347[] = {{"half-pint", a188},
+    {"pint", a188}};
+constexpr table a348[] = {{a346, "hot", "chunks without skin, bone and dark flesh", 1000, a347, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date."},
+    {a346, "raw", "chunks without skin, bone and dark flesh", 1000, a347, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date. The guide speaks of water or oil in the jar; packing raw tuna without added liquid is printed elsewhere only."}};
+constexpr condition a349[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false},
+    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a73, "meat precooked", "", false},
+    {"Refrigerate it overnight to firm it.", a73, "chilled", "", false},
+    {"The pieces go in raw.", a83, "meat not precooked", "", false},
     {"Take off the skin and cut the meat from the bones.", {}, "skin and bones removed", "", false},
     {"Leave out every bone, the fin bases and the dark flesh.", {}, "bones removed", "", false},
     {"Press the chunks gently into a solid pack.", {}, "", "", false},
-    {"Add water or oil up to the headspace.", a81, "covered with liquid", "", false},
+    {"Add water or oil up to the headspace.", a73, "covered with liquid", "", false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false}};
-constexpr citation a349[] = {{"usda-guide-5", "5", "5-14"}};
-constexpr sv a350[] = {"minced game",
+constexpr citation a350[] = {{"usda-guide-5", "5", "5-14"}};
+constexpr sv a351[] = {"minced game",
     "chopped wild game",
     "game mince"};
-constexpr sv a351[] = {"venison",
+constexpr sv a352[] = {"venison",
     "deer",
     "deer meat",
     "bear",
@@ -1943,15 +1927,15 @@ constexpr sv a351[] = {"venison",
     "ground bear",
     "ground bear meat",
     "venison sausage"};
-constexpr table a352[] = {{a216, "hot", "patties, balls, links or loose", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as ground or chopped meat, which names bear and venison."}};
-constexpr condition a353[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
+constexpr table a353[] = {{a217, "hot", "patties, balls, links or loose", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as ground or chopped meat, which names bear and venison."}};
+constexpr condition a354[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
     {"Use fresh meat, never cured, brined or smoked.", {}, "not smoked", "", false},
     {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false},
     {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false},
     {"Cook it until lightly browned.", {}, "meat precooked", "", false},
     {"Drain off excess fat.", {}, "fat removed", "", false},
     {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false}};
-constexpr sv a354[] = {"wild game strips",
+constexpr sv a355[] = {"wild game strips",
     "wild game cubes",
     "wild game chunks",
     "cubed wild game",
@@ -1959,7 +1943,7 @@ constexpr sv a354[] = {"wild game strips",
     "elk cubes",
     "elk chunks",
     "elk stew meat"};
-constexpr sv a355[] = {"venison",
+constexpr sv a356[] = {"venison",
     "deer",
     "deer meat",
     "bear",
@@ -1978,9 +1962,9 @@ constexpr sv a355[] = {"venison",
     "bear cubes",
     "bear chunks",
     "bear strips"};
-constexpr table a356[] = {{a230, "hot", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read."},
-    {a230, "raw", "strips, cubes or chunks, large bones removed", 1000, a102, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read. One copy of the 1994 text lists the hot pack alone in its dial table."}};
-constexpr condition a357[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
+constexpr table a357[] = {{a231, "hot", "strips, cubes or chunks, large bones removed", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read."},
+    {a231, "raw", "strips, cubes or chunks, large bones removed", 1000, a103, "low-acid-dial", "low-acid-weighted", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read. One copy of the 1994 text lists the hot pack alone in its dial table."}};
+constexpr condition a358[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false},
     {"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false},
     {"Use well chilled meat.", {}, "chilled", "", false},
     {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false},
@@ -1988,373 +1972,373 @@ constexpr condition a357[] = {{"Take no meat from a deer or elk that looked sick
     {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false},
     {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false},
     {"Use no flour, batter or other thickener.", {}, "not thickened", "", false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a81, "meat precooked", "", false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a73, "meat precooked", "", false},
     {"Fill the jars loosely.", {}, "packed loosely", "", false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a81, "covered with liquid", "", false},
-    {"The pieces go in raw.", a82, "meat not precooked", "", false},
-    {"Add no liquid.", a82, "no liquid added", "", false}};
-constexpr citation a358[] = {{"usda-guide-5", "5", "5-6"},
+    {"Cover with boiling broth, drippings, water or tomato juice.", a73, "covered with liquid", "", false},
+    {"The pieces go in raw.", a83, "meat not precooked", "", false},
+    {"Add no liquid.", a83, "no liquid added", "", false}};
+constexpr citation a359[] = {{"usda-guide-5", "5", "5-6"},
     {"pnw-361", "", ""}};
-constexpr process a359[] = {{"asparagus", "asparagus", a75, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a80, a83, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a84},
-    {"beans-baked", "baked beans", a85, a86, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a91, a92, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a93},
-    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a94, a86, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a96, a97, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a93},
-    {"beans-dry", "dried beans or peas", a98, a99, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a103, a104, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a84},
-    {"beans-lima-fresh", "fresh lima beans", a105, a106, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a114, a115, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a116},
-    {"beans-snap", "snap and Italian beans", a117, a118, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a123, a124, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a125},
-    {"beets", "beets", a126, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a130, a131, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a132},
-    {"carrots", "carrots", a133, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a136, a137, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a138},
-    {"chicken-with-bones", "chicken or rabbit with bones", a139, a140, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a142, a143, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a144},
-    {"chicken-without-bones", "chicken or rabbit without bones", a145, a140, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a147, a148, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a144},
-    {"chile-con-carne", "chile con carne", a149, a150, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a152, a153, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a154},
-    {"clams", "clams", a155, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a160, a161, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a162},
-    {"corn-cream-style", "cream style corn", a163, a164, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a168, a169, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a138},
-    {"corn-whole-kernel", "whole kernel corn", a170, a164, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a174, a175, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a176},
-    {"crab-king-dungeness", "king or Dungeness crab", a177, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a181, a182, a183, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a162},
-    {"fish-pint-jars", "fish other than tuna, by the pint-jar table", a184, a185, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a190, a191, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a192},
-    {"fish-quart-jars", "fish other than tuna, by the quart-jar table", a193, a185, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a197, a198, {}, {20, 3, 0, 0, 0, 0, 0, false}, {}, "", a199},
-    {"fish-smoked", "smoked fish", a200, a201, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a205, a206, {}, {0, 4, 16, 22, 7, 0, 24, false}, {}, "The time is printed by USDA and Pacific Northwest Extension; the dial pressures were carried over from the table for fish in pints and could not be read again.", a207},
-    {"greens", "spinach and other greens", a208, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a211, a212, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
-    {"ground-meat", "ground or chopped meat", a214, a215, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a217, a218, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a219},
-    {"meat-stock-beef", "beef stock", a220, a221, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a223, a224, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a225},
-    {"meat-stock-poultry", "chicken or turkey stock", a226, a221, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a223, a227, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a225},
-    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a228, a229, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a231, a232, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a219},
-    {"mexican-tomato-sauce", "Mexican tomato sauce", a233, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a234, a235, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a236},
-    {"mincemeat-pie-filling", "mincemeat pie filling", a237, a238, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a240, a241, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a242},
-    {"mixed-vegetables", "mixed vegetables", a243, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a245, a246, {}, {0, 0, 0, 0, 0, 0, 0, false}, a247, "", a248},
-    {"mushrooms", "mushrooms", a249, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a253, a254, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a255},
-    {"okra", "okra", a256, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a258, a259, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a260},
-    {"onions", "onions", a261, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a263, a264, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA guide has no table for onions; these numbers are printed by university Extension.", a265},
-    {"oysters", "oysters", a266, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a269, a270, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a271},
-    {"peas-green", "green peas", a272, a273, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a275, a276, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a260},
-    {"peppers", "peppers", a277, a150, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a280, a281, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a282},
-    {"potatoes-sweet", "sweet potatoes", a283, a284, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a287, a288, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a289},
-    {"potatoes-white", "white potatoes", a290, a284, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a293, a294, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a295},
-    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a296, a297, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a298, a299, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a300},
-    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a301, a297, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a302, a303, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a300},
-    {"pumpkin", "pumpkin", a304, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a307, a308, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
-    {"soups-with-seafood", "soup with seafood", a309, a310, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a312, a313, {}, {0, 0, 0, 0, 0, 50, 0, false}, a314, "", a315},
-    {"soups", "soup without seafood", a316, a310, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a318, a319, {}, {0, 0, 0, 0, 0, 50, 0, false}, a320, "", a321},
-    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a322, a323, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a325, a326, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a327},
-    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a328, a323, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a329, a330, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a331},
-    {"squash-winter", "winter squash", a332, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a333, a334, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
-    {"succotash", "succotash", a335, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a337, a338, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a213},
-    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a339, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a341, a342, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a343},
-    {"tuna", "tuna", a344, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a347, a348, {}, {0, 0, 0, 0, 0, 0, 0, true}, {}, "", a349},
-    {"wild-game-ground", "ground or chopped wild game", a350, a351, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a352, a353, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a219},
-    {"wild-game-strips", "wild game in strips, cubes or chunks", a354, a355, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a356, a357, {}, {0, 0, 0, 0, 0, 0, 0, false}, {}, "", a358}};
-constexpr citation a360[] = {{"usda-guide-1", "1", ""},
+constexpr process a360[] = {{"asparagus", "asparagus", a77, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a82, a84, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a85},
+    {"beans-baked", "baked beans", a86, a87, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a92, a93, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a94},
+    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a95, a87, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a97, a98, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a94},
+    {"beans-dry", "dried beans or peas", a99, a100, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a104, a105, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a85},
+    {"beans-lima-fresh", "fresh lima beans", a106, a107, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a115, a116, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a117},
+    {"beans-snap", "snap and Italian beans", a118, a119, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a124, a125, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a126},
+    {"beets", "beets", a127, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a131, a132, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a133},
+    {"carrots", "carrots", a134, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a137, a138, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a139},
+    {"chicken-with-bones", "chicken or rabbit with bones", a140, a141, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a143, a144, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a145},
+    {"chicken-without-bones", "chicken or rabbit without bones", a146, a141, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a148, a149, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a145},
+    {"chile-con-carne", "chile con carne", a150, a151, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a153, a154, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a155},
+    {"clams", "clams", a156, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a161, a162, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a163},
+    {"corn-cream-style", "cream style corn", a164, a165, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a169, a170, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a139},
+    {"corn-whole-kernel", "whole kernel corn", a171, a165, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a175, a176, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a177},
+    {"crab-king-dungeness", "king or Dungeness crab", a178, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a182, a183, a184, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a163},
+    {"fish-pint-jars", "fish other than tuna, by the pint-jar table", a185, a186, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a191, a192, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a193},
+    {"fish-quart-jars", "fish other than tuna, by the quart-jar table", a194, a186, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a198, a199, {}, {20, 3, 0, 0, 0, 0, 0, 0, {}}, {}, "", a200},
+    {"fish-smoked", "smoked fish", a201, a202, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a206, a207, {}, {0, 4, 16, 22, 8, 7, 0, 24, a83}, {}, "The time is printed by USDA and Pacific Northwest Extension; the dial pressures were carried over from the table for fish in pints and could not be read again.", a208},
+    {"greens", "spinach and other greens", a209, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a212, a213, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a214},
+    {"ground-meat", "ground or chopped meat", a215, a216, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a218, a219, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a220},
+    {"meat-stock-beef", "beef stock", a221, a222, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a224, a225, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a226},
+    {"meat-stock-poultry", "chicken or turkey stock", a227, a222, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a224, a228, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a226},
+    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a229, a230, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a232, a233, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a220},
+    {"mexican-tomato-sauce", "Mexican tomato sauce", a234, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a235, a236, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a237},
+    {"mincemeat-pie-filling", "mincemeat pie filling", a238, a239, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a241, a242, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a243},
+    {"mixed-vegetables", "mixed vegetables", a244, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a246, a247, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, a248, "", a249},
+    {"mushrooms", "mushrooms", a250, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a254, a255, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a256},
+    {"okra", "okra", a257, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a259, a260, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a261},
+    {"onions", "onions", a262, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a264, a265, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "The USDA guide has no table for onions; these numbers are printed by university Extension.", a266},
+    {"oysters", "oysters", a267, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a270, a271, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a272},
+    {"peas-green", "green peas", a273, a274, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a276, a277, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a261},
+    {"peppers", "peppers", a278, a151, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a281, a282, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a283},
+    {"potatoes-sweet", "sweet potatoes", a284, a285, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a288, a289, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a290},
+    {"potatoes-white", "white potatoes", a291, a285, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a294, a295, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a296},
+    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a297, a298, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a299, a300, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a301},
+    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a302, a298, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a303, a304, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a301},
+    {"pumpkin", "pumpkin", a305, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a308, a309, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a214},
+    {"soups-with-seafood", "soup with seafood", a310, a311, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a313, a314, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a315, "", a316},
+    {"soups", "soup without seafood", a317, a311, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a319, a320, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a321, "", a322},
+    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a323, a324, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a326, a327, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a328},
+    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a329, a324, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a330, a331, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a332},
+    {"squash-winter", "winter squash", a333, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a334, a335, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a214},
+    {"succotash", "succotash", a336, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a338, a339, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a214},
+    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a340, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a342, a343, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a344},
+    {"tuna", "tuna", a345, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a348, a349, {}, {0, 0, 0, 0, 0, 0, 0, 24, a73}, {}, "", a350},
+    {"wild-game-ground", "ground or chopped wild game", a351, a352, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a353, a354, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a220},
+    {"wild-game-strips", "wild game in strips, cubes or chunks", a355, a356, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a357, a358, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, "", a359}};
+constexpr citation a361[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-5", "5", "5-9"}};
-constexpr example a361[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
-constexpr sv a362[] = {"9:7 acid-missing"};
-constexpr example a363[] = {{"king crab with vinegar", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per pint\n", a362}};
-constexpr example a364[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}}};
-constexpr sv a365[] = {"9:7 acid-too-little"};
-constexpr example a366[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a365}};
-constexpr example a367[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
+constexpr example a362[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
+constexpr sv a363[] = {"9:7 acid-missing"};
+constexpr example a364[] = {{"king crab with vinegar", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per pint\n", a363}};
+constexpr example a365[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}}};
+constexpr sv a366[] = {"9:7 acid-too-little"};
+constexpr example a367[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a366}};
+constexpr example a368[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
     {"a weighted gauge at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", {}}};
-constexpr sv a368[] = {"8:11 altitude-by-extension"};
-constexpr example a369[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a368}};
-constexpr citation a370[] = {{"usda-guide-4", "4", ""},
+constexpr sv a369[] = {"8:11 altitude-by-extension"};
+constexpr example a370[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a369}};
+constexpr citation a371[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"sdsu-onion", "", ""}};
-constexpr example a371[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a372[] = {"8:11 altitude-outside-table"};
-constexpr example a373[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a372}};
-constexpr example a374[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
-constexpr sv a375[] = {"9:7 amount-unknown"};
-constexpr example a376[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a375}};
-constexpr citation a377[] = {{"usda-guide-4", "4", "4-5"},
+constexpr example a372[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a373[] = {"8:11 altitude-outside-table"};
+constexpr example a374[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a373}};
+constexpr example a375[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
+constexpr sv a376[] = {"9:7 amount-unknown"};
+constexpr example a377[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a376}};
+constexpr citation a378[] = {{"usda-guide-4", "4", "4-5"},
     {"clemson-soups", "", ""},
     {"extension-beans-answer", "", ""}};
-constexpr example a378[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
-constexpr sv a379[] = {"9:12 beans-not-rehydrated"};
-constexpr sv a380[] = {"1:1 beans-not-rehydrated"};
-constexpr example a381[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a379},
-    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a380}};
-constexpr citation a382[] = {{"nchfp-smoked-fish", "", ""},
+constexpr example a379[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
+constexpr sv a380[] = {"9:12 beans-not-rehydrated"};
+constexpr sv a381[] = {"1:1 beans-not-rehydrated"};
+constexpr example a382[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a380},
+    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a381}};
+constexpr citation a383[] = {{"nchfp-smoked-fish", "", ""},
     {"pnw-450", "", ""}};
-constexpr example a383[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
-constexpr sv a384[] = {"10:18 canner-too-large"};
-constexpr example a385[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a384}};
-constexpr citation a386[] = {{"nchfp-pop-quiz", "", ""},
+constexpr example a384[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
+constexpr sv a385[] = {"10:18 canner-too-large"};
+constexpr example a386[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a385}};
+constexpr citation a387[] = {{"nchfp-pop-quiz", "", ""},
     {"clemson-pressure-saucepan", "", ""},
     {"nchfp-multi-cooker", "", ""}};
-constexpr example a387[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
-constexpr sv a388[] = {"9:18 canner-too-small"};
-constexpr sv a389[] = {"10:18 canner-too-small"};
-constexpr example a390[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a388},
-    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a388},
-    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a389}};
-constexpr citation a391[] = {{"usda-guide-1", "1", ""},
+constexpr example a388[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
+constexpr sv a389[] = {"9:18 canner-too-small"};
+constexpr sv a390[] = {"10:18 canner-too-small"};
+constexpr example a391[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a389},
+    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a389},
+    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a390}};
+constexpr citation a392[] = {{"usda-guide-1", "1", ""},
     {"nchfp-process-time", "", ""}};
-constexpr example a392[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a393[] = {"1:1 fact-missing"};
-constexpr example a394[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a393},
-    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a393},
-    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a393}};
-constexpr example a395[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a396[] = {"1:7 food-ambiguous"};
-constexpr sv a397[] = {"1:15 food-ambiguous"};
-constexpr example a398[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a396},
-    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a397}};
-constexpr example a399[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a400[] = {"2:7 form-not-tested"};
-constexpr example a401[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a400}};
-constexpr citation a402[] = {{"usda-guide-1", "1", ""},
+constexpr example a393[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a394[] = {"1:1 fact-missing"};
+constexpr example a395[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a394},
+    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a394},
+    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a394}};
+constexpr example a396[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a397[] = {"1:7 food-ambiguous"};
+constexpr sv a398[] = {"1:15 food-ambiguous"};
+constexpr example a399[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a397},
+    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a398}};
+constexpr example a400[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a401[] = {"2:7 form-not-tested"};
+constexpr example a402[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a401}};
+constexpr citation a403[] = {{"usda-guide-1", "1", ""},
     {"pnw-421", "", ""}};
-constexpr example a403[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a404[] = {"6:11 gauge-cannot-hold"};
-constexpr example a405[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a404}};
-constexpr citation a406[] = {{"iowa-gauges", "", ""},
+constexpr example a404[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a405[] = {"6:11 gauge-cannot-hold"};
+constexpr example a406[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a405}};
+constexpr citation a407[] = {{"iowa-gauges", "", ""},
     {"missouri-gauges", "", ""}};
-constexpr example a407[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a408[] = {"6:14 gauge-error-too-large"};
-constexpr example a409[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a408}};
-constexpr citation a410[] = {{"missouri-gauges", "", ""},
+constexpr example a408[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a409[] = {"6:14 gauge-error-too-large"};
+constexpr example a410[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a409}};
+constexpr citation a411[] = {{"missouri-gauges", "", ""},
     {"pnw-421", "", ""}};
-constexpr example a411[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a412[] = {"6:14 gauge-error-unused"};
-constexpr example a413[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a412}};
-constexpr citation a414[] = {{"usda-guide-4", "4", ""},
+constexpr example a412[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a413[] = {"6:14 gauge-error-unused"};
+constexpr example a414[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a413}};
+constexpr citation a415[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"kstate-ten-tips", "", ""}};
-constexpr example a415[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
-constexpr sv a416[] = {"9:12 headspace-too-large"};
-constexpr example a417[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a416}};
-constexpr example a418[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
-constexpr sv a419[] = {"9:12 headspace-too-small"};
-constexpr example a420[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a419}};
-constexpr citation a421[] = {{"usda-guide-5", "5", ""},
+constexpr example a416[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
+constexpr sv a417[] = {"9:12 headspace-too-large"};
+constexpr example a418[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a417}};
+constexpr example a419[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
+constexpr sv a420[] = {"9:12 headspace-too-small"};
+constexpr example a421[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a420}};
+constexpr citation a422[] = {{"usda-guide-5", "5", ""},
     {"uaf-fish-quarts", "", ""}};
-constexpr example a422[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a423[] = {"1:7 table-not-verified",
+constexpr example a423[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a424[] = {"1:7 table-not-verified",
     "9:10 heat-up-too-short"};
-constexpr example a424[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a423}};
-constexpr citation a425[] = {{"missouri-leftovers", "", ""},
+constexpr example a425[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a424}};
+constexpr citation a426[] = {{"missouri-leftovers", "", ""},
     {"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr example a426[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a427[] = {"12:7 held-cold"};
-constexpr example a428[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a427}};
-constexpr citation a429[] = {{"nal-leftovers", "", ""},
+constexpr example a427[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a428[] = {"12:7 held-cold"};
+constexpr example a429[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a428}};
+constexpr citation a430[] = {{"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr sv a430[] = {"12:7 held-too-long"};
-constexpr example a431[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a430}};
-constexpr example a432[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
-constexpr sv a433[] = {"11:7 held-too-warm"};
-constexpr example a434[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a433}};
-constexpr example a435[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a436[] = {"1:1 holds-either-way"};
-constexpr example a437[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a436},
-    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a436}};
-constexpr citation a438[] = {{"usda-guide-1", "1", ""},
+constexpr sv a431[] = {"12:7 held-too-long"};
+constexpr example a432[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a431}};
+constexpr example a433[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
+constexpr sv a434[] = {"11:7 held-too-warm"};
+constexpr example a435[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a434}};
+constexpr example a436[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a437[] = {"1:1 holds-either-way"};
+constexpr example a438[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a437},
+    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a437}};
+constexpr citation a439[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a439[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a440[] = {"2:3 ingredient-unknown"};
-constexpr sv a441[] = {"3:5 ingredient-unknown"};
-constexpr example a442[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a440},
-    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a441}};
-constexpr citation a443[] = {{"nchfp-jar-sizes", "", ""},
+constexpr example a440[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a441[] = {"2:3 ingredient-unknown"};
+constexpr sv a442[] = {"3:5 ingredient-unknown"};
+constexpr example a443[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a441},
+    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a442}};
+constexpr citation a444[] = {{"nchfp-jar-sizes", "", ""},
     {"nchfp-process-time", "", ""},
     {"kstate-odd-jars", "", ""}};
-constexpr example a444[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a445[] = {"3:6 jar-in-between"};
-constexpr example a446[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a445},
-    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a445}};
-constexpr citation a447[] = {{"nchfp-jar-sizes", "", ""},
+constexpr example a445[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a446[] = {"3:6 jar-in-between"};
+constexpr example a447[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a446},
+    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a446}};
+constexpr citation a448[] = {{"nchfp-jar-sizes", "", ""},
     {"kstate-odd-jars", "", ""}};
-constexpr example a448[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a449[] = {"5:6 jar-too-large"};
-constexpr sv a450[] = {"3:6 jar-too-large"};
-constexpr example a451[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a449},
-    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a450},
-    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a450}};
-constexpr example a452[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a453[] = {"4:9 low-acid-needs-pressure"};
-constexpr example a454[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a453},
-    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a453}};
-constexpr citation a455[] = {{"usda-guide-4", "4", ""},
+constexpr example a449[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a450[] = {"5:6 jar-too-large"};
+constexpr sv a451[] = {"3:6 jar-too-large"};
+constexpr example a452[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a450},
+    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a451},
+    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a451}};
+constexpr example a453[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a454[] = {"4:9 low-acid-needs-pressure"};
+constexpr example a455[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a454},
+    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a454}};
+constexpr citation a456[] = {{"usda-guide-4", "4", ""},
     {"nchfp-pumpkin-butter", "", ""},
     {"kstate-pumpkin", "", ""}};
-constexpr example a456[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a457[] = {"2:7 low-acid-puree"};
-constexpr example a458[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a457},
-    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a457}};
-constexpr citation a459[] = {{"usda-guide-1", "1", ""},
+constexpr example a457[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a458[] = {"2:7 low-acid-puree"};
+constexpr example a459[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a458},
+    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a458}};
+constexpr citation a460[] = {{"usda-guide-1", "1", ""},
     {"nchfp-equipment", "", ""},
     {"psu-equipment", "", ""}};
-constexpr example a460[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a461[] = {"4:9 method-not-accepted"};
-constexpr example a462[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a461},
-    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a461},
-    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a461}};
-constexpr citation a463[] = {{"usda-guide-1", "1", ""},
+constexpr example a461[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a462[] = {"4:9 method-not-accepted"};
+constexpr example a463[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a462},
+    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a462},
+    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a462}};
+constexpr citation a464[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-mixtures", "", ""},
     {"clemson-soups", "", ""}};
-constexpr example a464[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a465[] = {"1:7 no-tested-process"};
-constexpr sv a466[] = {"2:5 no-tested-process"};
-constexpr sv a467[] = {"4:3 no-tested-process"};
-constexpr example a468[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a465},
-    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a466},
-    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a467}};
-constexpr example a469[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a470[] = {"9:12 not-in-process"};
-constexpr example a471[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a470}};
-constexpr citation a472[] = {{"usda-guide-5", "5", ""},
+constexpr example a465[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a466[] = {"1:7 no-tested-process"};
+constexpr sv a467[] = {"2:5 no-tested-process"};
+constexpr sv a468[] = {"4:3 no-tested-process"};
+constexpr example a469[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a466},
+    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a467},
+    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a468}};
+constexpr example a470[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a471[] = {"9:12 not-in-process"};
+constexpr example a472[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a471}};
+constexpr citation a473[] = {{"usda-guide-5", "5", ""},
     {"clemson-soups", "", ""}};
-constexpr example a473[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
-constexpr sv a474[] = {"9:40 not-reheated"};
-constexpr sv a475[] = {"11:7 not-reheated"};
-constexpr example a476[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a474},
-    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a475}};
-constexpr example a477[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a478[] = {"1:7 numbers-by-extension"};
-constexpr example a479[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a478}};
-constexpr citation a480[] = {{"kstate-soup-note", "", ""},
+constexpr example a474[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
+constexpr sv a475[] = {"9:40 not-reheated"};
+constexpr sv a476[] = {"11:7 not-reheated"};
+constexpr example a477[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a475},
+    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a476}};
+constexpr example a478[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a479[] = {"1:7 numbers-by-extension"};
+constexpr example a480[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a479}};
+constexpr citation a481[] = {{"kstate-soup-note", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a481[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a482[] = {"3:29 other-position"};
-constexpr example a483[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a482}};
-constexpr example a484[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a485[] = {"6:11 over-required",
+constexpr example a482[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a483[] = {"3:29 other-position"};
+constexpr example a484[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a483}};
+constexpr example a485[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a486[] = {"6:11 over-required",
     "7:7 over-required"};
-constexpr example a486[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a485}};
-constexpr example a487[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a488[] = {"3:7 pack-not-tested"};
-constexpr example a489[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a488}};
-constexpr citation a490[] = {{"usda-guide-1", "1", ""},
+constexpr example a487[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a486}};
+constexpr example a488[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a489[] = {"3:7 pack-not-tested"};
+constexpr example a490[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a489}};
+constexpr citation a491[] = {{"usda-guide-1", "1", ""},
     {"nist-sp811", "", ""}};
-constexpr example a491[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a492[] = {"6:1 plan-unreadable",
+constexpr example a492[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a493[] = {"6:1 plan-unreadable",
     "7:7 plan-unreadable"};
-constexpr sv a493[] = {"4:1 plan-unreadable"};
-constexpr example a494[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a492},
-    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a493}};
-constexpr citation a495[] = {{"nchfp-equipment", "", ""},
+constexpr sv a494[] = {"4:1 plan-unreadable"};
+constexpr example a495[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a493},
+    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a494}};
+constexpr citation a496[] = {{"nchfp-equipment", "", ""},
     {"sdsu-how-not-to-can", "", ""}};
-constexpr example a496[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a497[] = {"6:11 pressure-too-high"};
-constexpr example a498[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a497}};
-constexpr citation a499[] = {{"usda-guide-4", "4", ""},
+constexpr example a497[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a498[] = {"6:11 pressure-too-high"};
+constexpr example a499[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a498}};
+constexpr citation a500[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"pnw-421", "", ""}};
-constexpr example a500[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
+constexpr example a501[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
     {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a501[] = {"6:11 pressure-too-low"};
-constexpr sv a502[] = {"7:11 pressure-too-low"};
-constexpr example a503[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a501},
-    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a501},
-    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a502}};
-constexpr citation a504[] = {{"usda-guide-4", "4", ""},
+constexpr sv a502[] = {"6:11 pressure-too-low"};
+constexpr sv a503[] = {"7:11 pressure-too-low"};
+constexpr example a504[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a502},
+    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a502},
+    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a503}};
+constexpr citation a505[] = {{"usda-guide-4", "4", ""},
     {"clemson-soups", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a505[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled and cut\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
-constexpr sv a506[] = {"1:1 recipe-not-shown"};
-constexpr sv a507[] = {"2:15 recipe-not-shown"};
-constexpr example a508[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a506},
-    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a507}};
-constexpr example a509[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
-constexpr sv a510[] = {"11:9 solids-over-half"};
-constexpr example a511[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a510}};
-constexpr example a512[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
-constexpr sv a513[] = {"9:12 step-left-out"};
-constexpr sv a514[] = {"12:3 step-left-out"};
-constexpr example a515[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a513},
-    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a514}};
-constexpr citation a516[] = {{"usda-guide-1", "1", ""},
+constexpr example a506[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
+constexpr sv a507[] = {"1:1 recipe-not-shown"};
+constexpr sv a508[] = {"2:15 recipe-not-shown"};
+constexpr example a509[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a507},
+    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a508}};
+constexpr example a510[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
+constexpr sv a511[] = {"11:9 solids-over-half"};
+constexpr example a512[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a511}};
+constexpr example a513[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
+constexpr sv a514[] = {"9:12 step-left-out"};
+constexpr sv a515[] = {"12:3 step-left-out"};
+constexpr example a516[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a514},
+    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a515}};
+constexpr citation a517[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""}};
-constexpr example a517[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
-constexpr sv a518[] = {"1:1 step-reminder"};
-constexpr example a519[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a518}};
-constexpr citation a520[] = {{"usda-guide-5", "5", ""},
+constexpr example a518[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
+constexpr sv a519[] = {"1:1 step-reminder"};
+constexpr example a520[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a519}};
+constexpr citation a521[] = {{"usda-guide-5", "5", ""},
     {"usda-guide-1", "1", ""}};
-constexpr example a521[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a522[] = {"1:7 table-not-verified"};
-constexpr example a523[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a522}};
-constexpr citation a524[] = {{"clemson-soups", "", ""},
+constexpr example a522[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a523[] = {"1:7 table-not-verified"};
+constexpr example a524[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a523}};
+constexpr citation a525[] = {{"clemson-soups", "", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a525[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
-constexpr sv a526[] = {"9:12 thickener-in-jar"};
-constexpr example a527[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a526}};
-constexpr citation a528[] = {{"usda-guide-4", "4", ""},
+constexpr example a526[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
+constexpr sv a527[] = {"9:12 thickener-in-jar"};
+constexpr example a528[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a527}};
+constexpr citation a529[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"nchfp-process-time", "", ""}};
-constexpr example a529[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a530[] = {"7:7 time-too-short"};
-constexpr sv a531[] = {"9:7 time-too-short"};
-constexpr example a532[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a530},
-    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a531}};
-constexpr citation a533[] = {{"usda-guide-1", "1", ""},
+constexpr example a530[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a531[] = {"7:7 time-too-short"};
+constexpr sv a532[] = {"9:7 time-too-short"};
+constexpr example a533[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a531},
+    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a532}};
+constexpr citation a534[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
     {"pnw-421", "", ""}};
-constexpr example a534[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
-constexpr sv a535[] = {"9:7 vent-too-short"};
-constexpr example a536[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a535}};
-constexpr citation a537[] = {{"usda-guide-5", "5", ""},
+constexpr example a535[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
+constexpr sv a536[] = {"9:7 vent-too-short"};
+constexpr example a537[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a536}};
+constexpr citation a538[] = {{"usda-guide-5", "5", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr example a538[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
-constexpr sv a539[] = {"9:8 water-too-little"};
-constexpr example a540[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a539}};
-constexpr example a541[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
-constexpr sv a542[] = {"2:7 word-unknown",
+constexpr example a539[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
+constexpr sv a540[] = {"9:8 water-too-little"};
+constexpr example a541[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a540}};
+constexpr example a542[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
+constexpr sv a543[] = {"2:7 word-unknown",
     "4:6 word-unknown",
     "10:12 word-unknown"};
-constexpr example a543[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a542}};
-constexpr example a544[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a545[] = {"9:12 word-without-place"};
-constexpr example a546[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a545}};
-constexpr check_rule a547[] = {{"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this in each jar: {required}.", "", "Where a published process puts acid into every jar, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add to each jar: {required}.", a360, a361, a363},
-    {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more in each jar: {required}.", "", "Acid is measured into every jar, never into the pot, so that each jar gets its share. The amount belongs to the size of the jar: a quart needs twice what a pint needs. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add to each jar: {required}.", a360, a364, a366},
-    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a3, a367, a369},
-    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a370, a371, a373},
-    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a16, a374, a376},
-    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a377, a378, a381},
-    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a382, a383, a385},
-    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a386, a387, a390},
-    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line for it, with what is true in your kitchen. {instead}", a391, a392, a394},
-    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a3, a395, a398},
-    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a3, a399, a401},
-    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a402, a403, a405},
-    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a406, a407, a409},
-    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a410, a411, a413},
-    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a414, a415, a417},
-    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a414, a418, a420},
-    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a421, a422, a424},
-    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a425, a426, a428},
-    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a429, a426, a431},
-    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a429, a432, a434},
-    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a3, a435, a437},
-    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" names no food that this edition knows.", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "These rules know foods that have a table of their own, written as in `7 lb green beans, washed`; salt, water, seasonings and foods without a table are not known to them yet. {instead}", a438, a439, a442},
-    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a443, a444, a446},
-    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a447, a448, a451},
-    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner.", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a27, a452, a454},
-    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a455, a456, a458},
-    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a459, a460, a462},
-    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead} These rules hold low-acid foods only: fruit, tomatoes, pickles and jams have published processes in other parts of the USDA guide.", a463, a464, a468},
-    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a3, a469, a471},
-    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a472, a473, a476},
-    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a16, a477, a479},
-    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a480, a481, a483},
-    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a3, a484, a486},
-    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a3, a487, a489},
-    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a490, a491, a494},
-    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a495, a496, a498},
-    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a499, a500, a503},
-    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "If you follow the published recipe and its rules exactly, write `as-published: true`; if not, freeze the dish.", a504, a505, a508},
-    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a315, a509, a511},
-    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a3, a512, a515},
-    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a516, a517, a519},
-    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a520, a521, a523},
-    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for low-acid food thickened this way.", "Can it thin, and thicken it when the jar is opened and heated for the table.", a524, a525, a527},
-    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}.", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure; heating up and venting come on top. If the pressure drops below the published one, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from the moment it reaches its pressure.", a528, a529, a532},
-    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a533, a534, a536},
-    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a537, a538, a540},
-    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a16, a541, a543},
-    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a3, a544, a546}};
+constexpr example a544[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a543}};
+constexpr example a545[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a546[] = {"9:12 word-without-place"};
+constexpr example a547[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a546}};
+constexpr check_rule a548[] = {{"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this in each jar: {required}.", "", "Where a published process puts acid into every jar, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add to each jar: {required}.", a361, a362, a364},
+    {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more in each jar: {required}.", "", "Acid is measured into every jar, never into the pot, so that each jar gets its share. The amount belongs to the size of the jar: a quart needs twice what a pint needs. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add to each jar: {required}.", a361, a365, a367},
+    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a3, a368, a370},
+    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a371, a372, a374},
+    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a16, a375, a377},
+    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a378, a379, a382},
+    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a383, a384, a386},
+    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a387, a388, a391},
+    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line for it, with what is true in your kitchen. {instead}", a392, a393, a395},
+    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a3, a396, a399},
+    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a3, a400, a402},
+    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a403, a404, a406},
+    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a407, a408, a410},
+    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a411, a412, a414},
+    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a415, a416, a418},
+    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a415, a419, a421},
+    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a422, a423, a425},
+    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a426, a427, a429},
+    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a430, a427, a432},
+    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a430, a433, a435},
+    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a3, a436, a438},
+    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" names no food that this edition knows.", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "These rules know foods that have a table of their own, written as in `7 lb green beans, washed`; salt, water, seasonings and foods without a table are not known to them yet. {instead}", a439, a440, a443},
+    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a444, a445, a447},
+    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a448, a449, a452},
+    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner.", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a27, a453, a455},
+    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a456, a457, a459},
+    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a460, a461, a463},
+    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead} These rules hold low-acid foods only: fruit, tomatoes, pickles and jams have published processes in other parts of the USDA guide.", a464, a465, a469},
+    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a3, a470, a472},
+    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a473, a474, a477},
+    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a16, a478, a480},
+    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a481, a482, a484},
+    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a3, a485, a487},
+    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a3, a488, a490},
+    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a491, a492, a495},
+    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a496, a497, a499},
+    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a500, a501, a504},
+    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "If you follow the published recipe and its rules exactly, write `as-published: true`; if not, freeze the dish.", a505, a506, a509},
+    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a316, a510, a512},
+    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a3, a513, a516},
+    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a517, a518, a520},
+    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a521, a522, a524},
+    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for low-acid food thickened this way.", "Can it thin, and thicken it when the jar is opened and heated for the table.", a525, a526, a528},
+    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}.", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure; heating up and venting come on top. If the pressure drops below the published one, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from the moment it reaches its pressure.", a529, a530, a533},
+    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a534, a535, a537},
+    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a538, a539, a541},
+    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a16, a542, a544},
+    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a3, a545, a547}};
 
-constexpr edition data = {"jarproof low-acid tables", "2026.11.1", "Low-acid foods of the USDA Complete Guide to Home Canning (2015 revision), parts 2 to 5, with the university Extension tables for onions and for poultry other than chicken.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a10, a21, a71, a72, a73, a74, a359, a547};
+constexpr edition data = {"jarproof low-acid tables", "2026.11.1", "Low-acid foods of the USDA Complete Guide to Home Canning (2015 revision), parts 2 to 5, with the university Extension tables for onions and for poultry other than chicken.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a10, a21, a71, a72, a75, a76, a360, a548};
 
 }  // namespace
 

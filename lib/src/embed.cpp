@@ -97,9 +97,9 @@ class writer {
   [[nodiscard]] static std::string value(const form_word& f) {
     return braces({value(f.id), value(f.says), value(f.refused_by)});
   }
-  [[nodiscard]] static std::string value(const prepared_word& p) {
+  [[nodiscard]] std::string value(const prepared_word& p) {
     return braces(
-        {value(p.id), value(p.says), value(p.denies), value(p.refused_by), value(p.general)});
+        {value(p.id), value(p.says), value(p.denies), value(p.refused_by), words(p.general)});
   }
   [[nodiscard]] std::string value(const jar_minutes& m) {
     return braces({value(m.jar), array("int", m.minutes)});
@@ -117,10 +117,10 @@ class writer {
   [[nodiscard]] static std::string value(const acid_choice& a) {
     return braces({value(a.acid), value(a.thousandths_tsp_per_pint), value(a.says)});
   }
-  [[nodiscard]] static std::string value(const process_needs& n) {
+  [[nodiscard]] std::string value(const process_needs& n) {
     return braces({value(n.heat_up_min), value(n.water_qt), value(n.canner_volume_qt),
-                   value(n.canner_volume_most_qt), value(n.canner_quarts), value(n.solids_percent),
-                   value(n.held_most_h), value(n.packed_cold)});
+                   value(n.canner_volume_most_qt), value(n.canner_pints), value(n.canner_quarts),
+                   value(n.solids_percent), value(n.held_most_h), words(n.packed_cold)});
   }
   [[nodiscard]] std::string value(const process& p) {
     return braces({value(p.id), value(p.title), words(p.names), words(p.shared_names),

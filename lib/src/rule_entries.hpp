@@ -147,7 +147,7 @@ class rule_entries : public rule_reader {
   [[nodiscard]] prepared_word read_prepared(const node& n) {
     only(n, {"id", "says", "denies", "refused_by", "general"});
     return {text(n, "id"), text(n, "says"), reference(n, "denies", &edition::prepared, false),
-            reference(n, "refused_by", &edition::checks, false), truth(n, "general", false)};
+            reference(n, "refused_by", &edition::checks, false), packs(n, "general")};
   }
 
   void same_as_file(const node& root, std::string_view id, const std::string& stem_of_file) {
@@ -188,20 +188,21 @@ class rule_entries : public rule_reader {
     }
     p.acids = storage_.keep(std::move(acids));
     if (const node* needs = find(root, "needs")) {
-      only(*needs, {"heat_up_min", "water_qt", "canner_volume_qt", "canner_volume_most_qt",
-                    "canner_quarts", "solids_percent", "held_most_h", "packed_cold"});
+      only(*needs,
+           {"heat_up_min", "water_qt", "canner_volume_qt", "canner_volume_most_qt", "canner_pints",
+            "canner_quarts", "solids_percent", "held_most_h", "packed_cold"});
       const auto at_most = [&](std::string_view key, int most) {
         return number(*needs, key, 1, most, false);
       };
       p.needs = {at_most("heat_up_min", 120),     at_most("water_qt", 30),
                  at_most("canner_volume_qt", 60), at_most("canner_volume_most_qt", 60),
-                 at_most("canner_quarts", 20),    at_most("solids_percent", 100),
-                 at_most("held_most_h", 72),      truth(*needs, "packed_cold", false)};
+                 at_most("canner_pints", 40),     at_most("canner_quarts", 20),
+                 at_most("solids_percent", 100),  at_most("held_most_h", 72),
+                 packs(*needs, "packed_cold")};
       const process_needs& n = p.needs;
-      const bool range = n.canner_volume_most_qt > 0 || n.canner_quarts > 0;
+      const bool range = n.canner_volume_most_qt > 0 || n.canner_quarts > 0 || n.canner_pints > 0;
       if (range && find(*needs, "canner_volume_qt") == nullptr) {
-        fault(*needs, "a canner has an upper end or quarts but no volume",
-              "add `canner_volume_qt`");
+        fault(*needs, "a canner has an upper end or jars but no volume", "add `canner_volume_qt`");
       } else if (n.canner_volume_most_qt > 0 && n.canner_volume_most_qt < n.canner_volume_qt) {
         fault(*needs, "the largest canner is smaller than the smallest", "swap the two volumes");
       }
@@ -322,18 +323,24 @@ class rule_entries : public rule_reader {
     }
   }
 
+  /// A list of packs.
+  [[nodiscard]] list<std::string_view> packs(const node& map, std::string_view key) {
+    const list<std::string_view> out = words(map, key);
+    for (const std::string_view pack : out) {
+      if (pack == "raw" || pack == "hot") continue;
+      fault(*find(map, key), "`" + std::string(pack) + "` is no pack", "write raw or hot");
+    }
+    return out;
+  }
+
   [[nodiscard]] condition read_condition(const node& n) {
     only(n, {"says", "packs", "prepared", "check", "must_be_said"});
     condition c;
     c.says = text(n, "says");
-    c.packs = words(n, "packs");
+    c.packs = packs(n, "packs");
     c.prepared = reference(n, "prepared", &edition::prepared, false);
     c.check = reference(n, "check", &edition::checks, false);
     c.must_be_said = truth(n, "must_be_said", false);
-    for (const std::string_view pack : c.packs) {
-      if (pack != "raw" && pack != "hot")
-        fault(*find(n, "packs"), "`" + std::string(pack) + "` is no pack", "write raw or hot");
-    }
     if (c.must_be_said && c.prepared.empty())
       fault(n, "a condition that must be said needs a word to say it with", "add `prepared: ...`");
     return c;

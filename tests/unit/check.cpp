@@ -320,7 +320,7 @@ TEST_SUITE("check") {
   TEST_CASE(
       "food kept before canning: two hours warm, one where it is above 90 F, three days cold") {
     const auto held = [](const char* text, const char* prepared) {
-      return beans_with({{"held", text}, {"prepared", prepared}});
+      return beans_with({{"pack", "hot"}, {"held", text}, {"prepared", prepared}});
     };
     CHECK(held("{for: 2 h, at: 70 F}", "").verdict == verdict::accepted);
     CHECK(has(held("{for: 121 min, at: 70 F}", ""), "held-too-warm"));
@@ -484,7 +484,7 @@ TEST_SUITE("check") {
     const auto with = [](const char* lines) {
       return beans_with({{"food", ""}, {"ingredients", lines}});
     };
-    const jarproof::report one = with("[\"7 lb green beans, washed and cut\"]");
+    const jarproof::report one = with("[\"7 lb green beans, washed\"]");
     CHECK(one.verdict == verdict::accepted);
     REQUIRE(one.process != nullptr);
     CHECK(one.process->id == "beans-snap");

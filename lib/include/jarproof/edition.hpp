@@ -90,8 +90,8 @@ struct prepared_word {
   std::string_view says;
   std::string_view denies;  ///< the prepared word that this one contradicts; may be empty
   std::string_view
-      refused_by;        ///< check that refuses it where no condition asks for it; may be empty
-  bool general = false;  ///< has a meaning for every food, also where no condition names it
+      refused_by;  ///< check that refuses it where no condition asks for it; may be empty
+  list<std::string_view> general;  ///< packs with which it is let pass where no condition names it
 };
 
 /// Minutes for one listed jar: one number, or one for each altitude band.
@@ -136,12 +136,13 @@ struct acid_choice {
 struct process_needs {
   int heat_up_min = 0;
   int water_qt = 0;
-  int canner_volume_qt = 0;       ///< at least
-  int canner_volume_most_qt = 0;  ///< at most
-  int canner_quarts = 0;          ///< quart jars that the canner holds, at least
-  int solids_percent = 0;         ///< at most
-  int held_most_h = 0;            ///< cold, before canning
-  bool packed_cold = false;       ///< the process itself chills the food and fills it cold
+  int canner_volume_qt = 0;            ///< at least
+  int canner_volume_most_qt = 0;       ///< at most
+  int canner_pints = 0;                ///< pint jars that the canner holds, at least
+  int canner_quarts = 0;               ///< quart jars that the canner holds, at least
+  int solids_percent = 0;              ///< at most
+  int held_most_h = 0;                 ///< cold, before canning
+  list<std::string_view> packed_cold;  ///< packs for which the process itself fills cold food
 };
 
 enum class food_class { acid, low_acid };

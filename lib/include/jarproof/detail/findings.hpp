@@ -110,6 +110,9 @@ inline void cite_first(const edition& rules, list<citation> cited, finding& f) {
     if (name == "field") out += field;
     sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
   }
+  for (std::size_t at = out.find("  "); at != std::string::npos; at = out.find("  ", at)) {
+    out.erase(at, 1);  // an empty word between two blanks
+  }
   while (!out.empty() && out.back() == ' ') out.pop_back();
   return out;
 }

@@ -78,7 +78,11 @@ inline void judge_conditions(judging& j, const process& p) {
 inline void judge_other_words(judging& j, const process& p) {
   for (const word& w : j.what.prepared) {
     for (const prepared_word& known : j.rules.prepared) {
-      if (known.general || folded(known.id) != folded(w.text)) continue;
+      if (folded(known.id) != folded(w.text)) continue;
+      const bool passes = j.what.pack
+                              ? known.general.contains(j.what.pack->text)
+                              : known.general.contains("raw") && known.general.contains("hot");
+      if (passes) continue;
       const bool placed =
           std::any_of(p.conditions.begin(), p.conditions.end(), [&](const condition& c) {
             const bool other_pack =
@@ -154,6 +158,8 @@ inline void judge_canner_of_process(judging& j, const process& p) {
     }
   } else if (size != nullptr && size->quarts && size->quarts->value < needs.canner_quarts) {
     object("canner-too-small", *size->quarts, size->quarts->text + " quart jars");
+  } else if (size != nullptr && size->pints && size->pints->value < needs.canner_pints) {
+    object("canner-too-small", *size->pints, size->pints->text + " pint jars");
   } else if (size != nullptr && size->quarts && needs.canner_volume_most_qt > 0 &&
              size->quarts->value > needs.canner_quarts) {
     // Home canners of every size in this range take the same number of quarts; more is a larger
@@ -257,9 +263,8 @@ inline void judge_acid(judging& j, const process& p) {
                                           " " + given->name) == 0;
     if (half_said) {
       missing(j, "acid",
-              "acid: " +
-                  std::string(trim(what.acid->text.substr(0, what.acid->text.find(given->name)))) +
-                  " " + std::string(a.acid) + " per ...");
+              "acid: " + decimal_of_thousandths(a.thousandths_tsp_per_pint) + " tsp " +
+                  std::string(a.acid) + " per pint");
       return;
     }
     // The whole name: fresh lemon juice is not the bottled juice that was tested.
@@ -306,18 +311,21 @@ inline void judge_longest_part(judging& j, const process& frame, const word& lin
 inline void judge_frame(judging& j, const process& p) {
   for (const word& line : j.what.ingredients) {
     const std::vector<const process*> foods = foods_named(j.rules, plain_food(line.text));
-    for (const process* food : foods) {
-      if (p.made_of.contains(food->id)) continue;
+    const auto held = std::count_if(foods.begin(), foods.end(), [&](const process* food) {
+      return p.made_of.contains(food->id);
+    });
+    const bool all = held == static_cast<std::ptrdiff_t>(foods.size());
+    if (!all && held > 0) {
+      ask_which(j, place_of("ingredients", line), line.text, foods);
+    } else if (!all) {
       finding& f = j.say("no-tested-process", place_of("ingredients", line),
                          {line.text,
                           {},
-                          "\"" + line.text + "\" may be " + std::string(food->title) + ", which " +
-                              std::string(p.title) + " does not hold.",
-                          "Name the food more exactly, leave that line out, or use the published "
-                          "process that holds it.",
+                          "\"" + line.text + "\" is " + std::string(foods.front()->title) +
+                              ", which " + std::string(p.title) + " does not hold.",
+                          "Leave that line out, or use the published process that holds it.",
                           {}});
       cite_first(j.rules, p.sources, f);
-      break;
     }
     judge_longest_part(j, p, line, foods);
   }

@@ -11,31 +11,53 @@
 
 namespace jarproof::detail {
 
+/// Where the preparation behind a food begins: a comma, but not one that groups thousands.
+[[nodiscard]] inline std::size_t preparation_comma(std::string_view line) noexcept {
+  for (std::size_t at = line.find(','); at != std::string_view::npos; at = line.find(',', at + 1)) {
+    const bool grouping =
+        at > 0 && at + 1 < line.size() && is_digit(line[at - 1]) && is_digit(line[at + 1]);
+    if (!grouping) return at;
+  }
+  return std::string_view::npos;
+}
+
 /// The food of an ingredient line written as a plain food name: `7 lb green beans, washed` is
 /// `green beans`. What follows a comma is preparation; amount and unit in front do not count.
 [[nodiscard]] inline std::string_view plain_food(std::string_view line) {
-  std::string_view rest = trim(line.substr(0, line.find(',')));
+  std::string_view rest = trim(line.substr(0, preparation_comma(line)));
   number n;
   if (take_number(rest, n) != number_fault::none) return rest;
   rest = trim(rest);
   std::string_view after = rest;
   constexpr std::string_view weights[] = {"lb", "lbs", "pound", "pounds", "kg", "g"};
-  const std::string_view first = rest.substr(0, rest.find(' '));
+  std::string_view first = rest.substr(0, rest.find(' '));
+  const std::size_t length = first.size();
+  if (!first.empty() && first.back() == '.') first.remove_suffix(1);
   for (const std::string_view w : weights) {
-    if (folded(first) == w) return trim(rest.substr(w.size()));
+    if (folded(first) == w) after = rest.substr(length);
   }
-  if (take_unit(after, list<unit>(volume_units)) != nullptr) return trim(after);
-  return rest;
+  if (after.size() == rest.size() && take_unit(after, list<unit>(volume_units)) == nullptr)
+    return rest;
+  after = trim(after);
+  return starts_with(after, "of ") ? trim(after.substr(3)) : after;
 }
 
-/// True where all that stands behind the commas of a line are words that change nothing. What is
-/// not read could be flour, cream or bacon.
-[[nodiscard]] inline bool rest_is_plain(const edition& rules, std::string_view line) {
-  std::size_t comma = line.find(',');
+/// True where all that stands behind the commas of a line is plain: words that change nothing, or
+/// a form that every table of the food lists. What is not read could be flour, cream or bacon, and
+/// a cut that no table has is another process.
+[[nodiscard]] inline bool rest_is_plain(const edition& rules, std::string_view line,
+                                        const std::vector<const process*>& foods) {
+  std::size_t comma = preparation_comma(line);
   while (comma != std::string_view::npos) {
     line.remove_prefix(comma + 1);
     comma = line.find(',');
-    if (!names_it(rules.plain_words, folded(line.substr(0, comma)))) return false;
+    const std::string part = folded(line.substr(0, comma));
+    const auto lists_it = [&](const process* food) {
+      return std::all_of(food->tables.begin(), food->tables.end(),
+                         [&](const table& t) { return names_it(t.forms, part); });
+    };
+    if (names_it(rules.plain_words, part)) continue;
+    if (foods.empty() || !std::all_of(foods.begin(), foods.end(), lists_it)) return false;
   }
   return true;
 }
@@ -44,20 +66,23 @@ namespace jarproof::detail {
 [[nodiscard]] inline std::vector<const process*> judge_ingredients(judging& j) {
   std::vector<const process*> common;
   bool first = true;
+  int unknown = 0;
   for (const word& line : j.what.ingredients) {
     const std::string_view name = plain_food(line.text);
-    const bool plain = rest_is_plain(j.rules, line.text);
-    const std::vector<const process*> foods =
-        plain ? foods_named(j.rules, name) : std::vector<const process*>();
+    std::vector<const process*> foods = foods_named(j.rules, name);
+    const bool plain = rest_is_plain(j.rules, line.text, foods);
+    if (!plain) foods.clear();
     ingredient_line entry{line.line, line.text, {}, {}, food_class::low_acid};
     entry.amount = std::string(trim(std::string_view(line.text).substr(0, line.text.find(name))));
     if (foods.empty()) {
       sentence_facts facts;
       facts.found = line.text;
-      facts.choices = joined(names_near(j.rules, name));
+      // Looking for near names is slow; after the first lines it helps nobody.
+      if (plain && ++unknown <= 20) facts.choices = joined(names_near(j.rules, name));
       if (!plain) {
         facts.instead =
-            "What stands behind the comma may only be words such as `washed` or `sliced`.";
+            "What stands behind the comma may only be words such as `washed`, or a form of the "
+            "food's table.";
       } else if (!facts.choices.empty()) {
         facts.instead = "If it is only spelled otherwise: " + facts.choices + ".";
       }
@@ -80,6 +105,19 @@ namespace jarproof::detail {
     j.out.ingredients.push_back(std::move(entry));
   }
   return common;
+}
+
+/// A name that fits several foods is asked back with all of them.
+inline void ask_which(judging& j, const place& at, std::string found,
+                      const std::vector<const process*>& foods) {
+  std::vector<std::string> candidates;
+  for (const process* f : foods) {
+    candidates.push_back("`" + std::string(f->id) + "` (" + std::string(f->title) + ")");
+  }
+  sentence_facts facts;
+  facts.found = std::move(found);
+  facts.choices = joined(candidates);
+  j.say("food-ambiguous", at, std::move(facts));
 }
 
 /// All foods a plan may mean: none (said so), one, or several (said so).
@@ -125,27 +163,24 @@ namespace jarproof::detail {
     if (!all_known) foods.clear();
   }
   if (foods.size() > 1) {
-    std::vector<std::string> candidates;
-    for (const process* f : foods)
-      candidates.push_back("`" + std::string(f->id) + "` (" + std::string(f->title) + ")");
-    sentence_facts facts;
-    facts.found = found;
-    facts.choices = joined(candidates);
-    j.say("food-ambiguous", at, std::move(facts));
+    ask_which(j, at, found, foods);
   }
   // A plain food with other foods among its ingredients is a mixture that its table does not cover.
   if (foods.size() == 1 && p.food && foods.front()->recipe == recipe_kind::plain) {
     for (const word& line : p.ingredients) {
       const std::vector<const process*> named = foods_named(j.rules, plain_food(line.text));
-      if (!named.empty() && std::find(named.begin(), named.end(), foods.front()) == named.end()) {
-        j.say("no-tested-process", place_of("ingredients", line),
-              {line.text,
-               {},
-               "The table for " + std::string(foods.front()->title) +
-                   " is for that food alone, and \"" + line.text + "\" is another.",
-               "Leave it out, or name the published process of the mixture in `food`.",
-               {}});
+      if (named.empty() || (named.size() == 1 && named.front() == foods.front())) continue;
+      if (std::find(named.begin(), named.end(), foods.front()) != named.end()) {
+        ask_which(j, place_of("ingredients", line), line.text, named);
+        continue;
       }
+      j.say("no-tested-process", place_of("ingredients", line),
+            {line.text,
+             {},
+             "The table for " + std::string(foods.front()->title) +
+                 " is for that food alone, and \"" + line.text + "\" is another.",
+             "Leave that line out, or name the published process of the mixture in `food`.",
+             {}});
     }
   }
   return foods;

@@ -85,6 +85,7 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
   std::vector<std::string_view> names;
   for (const method& each : j.rules.methods) {
     if (each.accepted) accepted.push_back(each.id);
+    if (!each.accepted) continue;  // a refused method is no suggestion
     names.push_back(each.id);
     for (const std::string_view name : each.names) names.push_back(name);
   }
@@ -196,23 +197,30 @@ inline void judge_held(judging& j, const process_needs& needs) {
   sentence_facts facts;
   facts.found = h.duration->text + " at " + h.temperature->text;
   const place at = place_of("held", *p.held);
-  if (!cold && !hot) {
-    const int limit_h = h.highest_temperature > 90'000 ? 1 : 2;
-    if (lasted > limit_h * hours_ms) {
-      facts.required =
-          "at most " + std::to_string(limit_h) + " h between 40 F (4 C) and 140 F (60 C)";
-      j.say("held-too-warm", at, std::move(facts));
-    }
+  const int limit_h = h.highest_temperature > 90'000 ? 1 : 2;
+  if (!cold && !hot && lasted > limit_h * hours_ms) {
+    facts.required =
+        "at most " + std::to_string(limit_h) + " h between 40 F (4 C) and 140 F (60 C)";
+    j.say("held-too-warm", at, std::move(facts));
     return;
   }
-  if (!cold) return;
   const int most_h = needs.held_most_h > 0 ? needs.held_most_h : 72;
-  if (lasted > most_h * hours_ms) {
+  if (cold && lasted > most_h * hours_ms) {
     facts.required = "at most " + std::to_string(most_h) + " h at 40 F (4 C) or colder";
     j.say("held-too-long", at, std::move(facts));
     return;
   }
-  if (needs.packed_cold) return;  // chilling is a step of that process
+  if (p.pack && needs.packed_cold.contains(p.pack->text)) return;  // a step of that process
+  if (p.pack && p.pack->text == "raw") {
+    j.say("not-in-process", at,
+          {facts.found,
+           {},
+           "Food that was cooked and kept goes into a hot pack, never a raw one.",
+           {},
+           {}});
+    return;
+  }
+  if (!cold) return;
   if (!has_prepared(p, "reheated to a boil")) {
     j.say("not-reheated", at, {facts.found, "reheated to a boil", {}, {}, {}});
   }
