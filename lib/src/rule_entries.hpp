@@ -7,9 +7,11 @@
 #include <string>
 #include <string_view>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 #include "jarproof/detail/findings.hpp"
+#include "jarproof/quantity.hpp"
 #include "rule_reader.hpp"
 
 namespace jarproof {
@@ -108,7 +110,7 @@ class rule_entries : public rule_reader {
   [[nodiscard]] method read_method(const node& n) {
     only(n, {"id", "title", "names", "accepted", "why", "instead", "vent_min", "highest_psi",
              "weights_psi", "weights_kpa", "smallest_canner_quarts", "smallest_canner_volume_qt",
-             "gauge_error_psi", "longest_min", "sources"});
+             "gauge_error_psi", "longest_min", "sterilize_under_min", "sterilize_min", "sources"});
     method m;
     m.id = text(n, "id");
     m.title = text(n, "title");
@@ -125,6 +127,8 @@ class rule_entries : public rule_reader {
     m.smallest_canner_volume_qt = number(n, "smallest_canner_volume_qt", 1, 60, pressure);
     m.gauge_error_psi = number(n, "gauge_error_psi", 1, 5, pressure);
     m.longest_min = number(n, "longest_min", 1, 600, false);
+    m.sterilize_under_min = number(n, "sterilize_under_min", 1, 60, false);
+    m.sterilize_min = number(n, "sterilize_min", 1, 60, m.sterilize_under_min != 0);
     m.sources = citations(n, true);
     if (pressure && (m.weights_psi.empty() || m.weights_kpa.size() != 2 * m.weights_psi.size())) {
       fault(n, "`weights_psi` and `weights_kpa` do not fit together",
@@ -134,7 +138,8 @@ class rule_entries : public rule_reader {
   }
 
   void read_vocabulary(const node& root) {
-    only(root, {"forms", "prepared", "plain_words"});
+    only(root, {"forms", "prepared", "plain_words", "line_words"});
+    edition_.line_words = words(root, "line_words");
     edition_.plain_words = words(root, "plain_words", true);
     edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
     edition_.prepared =
@@ -159,7 +164,8 @@ class rule_entries : public rule_reader {
 
   [[nodiscard]] process read_process(const node& root, const std::string& stem_of_file) {
     only(root, {"id", "title", "names", "shared_names", "covers", "class", "recipe", "tables",
-                "conditions", "acids", "needs", "made_of", "source_note", "sources"});
+                "conditions", "low_temperature", "acids", "needs", "made_of", "recipes",
+                "source_note", "sources"});
     process p;
     p.id = text(root, "id");
     same_as_file(root, p.id, stem_of_file);
@@ -184,9 +190,22 @@ class rule_entries : public rule_reader {
     std::vector<acid_choice> acids;
     for (const node& n : items(root, "acids", false)) {
       only(n, {"acid", "tsp_per_pint", "says"});
-      acids.push_back({text(n, "acid"), thousandths(n, "tsp_per_pint", 48), text(n, "says")});
+      acids.push_back({reference(n, "acid", &edition::ingredients, true),
+                       thousandths(n, "tsp_per_pint", 48), text(n, "says")});
     }
     p.acids = storage_.keep(std::move(acids));
+    if (const node* low = value(root, "low_temperature", false)) {
+      only(*low, {"minutes", "least_f", "most_f", "sources"});
+      p.low_temperature = {number(*low, "minutes", 1, 120), number(*low, "least_f", 150, 211),
+                           number(*low, "most_f", 150, 211), citations(*low, true)};
+      if (p.low_temperature.most_f != 0 && p.low_temperature.most_f < p.low_temperature.least_f)
+        fault(*low, "the highest temperature is below the lowest", "swap the two");
+      if (p.kind == food_class::low_acid)
+        fault(*low, "low-acid food has no low-temperature process", "drop it, or correct `class`");
+    }
+    p.recipes = read_recipes(root);
+    if (!p.recipes.empty() && !recipe.empty() && p.recipe != recipe_kind::fixed)
+      fault(root, "`recipes` belongs to `recipe: fixed`", "change `recipe`, or drop `recipes`");
     if (const node* needs = find(root, "needs")) {
       only(*needs,
            {"heat_up_min", "water_qt", "canner_volume_qt", "canner_volume_most_qt", "canner_pints",
@@ -220,8 +239,8 @@ class rule_entries : public rule_reader {
   }
 
   [[nodiscard]] table read_table(const node& n) {
-    only(n, {"forms", "pack", "style", "headspace_in", "minutes", "dial", "weighted", "sources",
-             "evidence", "entries", "use", "note"});
+    only(n, {"forms", "pack", "style", "headspace_in", "minutes", "dial", "weighted",
+             "boiling_water", "sources", "evidence", "entries", "use", "note"});
     table t;
     t.forms = words(n, "forms", true);
     if (const node* forms = find(n, "forms")) {
@@ -239,8 +258,10 @@ class rule_entries : public rule_reader {
         node key;
         key.line = m.line;
         key.column = m.column;
-        jars.push_back(
-            {storage_.keep(m.key), storage_.keep(std::vector<int>{number_of(m.value, 1, 240)})});
+        std::vector<int> each;
+        for (const node& one : m.value.items) each.push_back(number_of(one, 1, 240));
+        if (m.value.kind != node_kind::sequence) each.push_back(number_of(m.value, 1, 240));
+        jars.push_back({storage_.keep(m.key), storage_.keep(std::move(each))});
         afterwards([this, key, id = jars.back().jar] {
           if (unread_.count("jars.yaml") == 0 && find(edition_.jars, id) == nullptr)
             fault(key, "`" + std::string(id) + "` is no jar of jars.yaml", "use the id of a jar");
@@ -249,11 +270,19 @@ class rule_entries : public rule_reader {
     }
     t.minutes = storage_.keep(std::move(jars));
     afterwards([this, &n, listed = t.minutes] { larger_jar_longer(n, listed); });
-    t.dial = column(n, "dial");
-    t.weighted = column(n, "weighted");
-    if (t.dial.empty() && t.weighted.empty())
-      fault(n, "the table has no gauge column",
-            "add `dial` or `weighted` with the id of a band set");
+    t.dial = column(n, "dial", "dial");
+    t.weighted = column(n, "weighted", "weighted");
+    t.boiling_water = column(n, "boiling_water", "");
+    const bool gauges = !t.dial.empty() || !t.weighted.empty();
+    if (!gauges && t.boiling_water.empty()) {
+      fault(n, "the table has no column",
+            "add `dial`, `weighted` or `boiling_water` with the id of a band set");
+    } else if (gauges && !t.boiling_water.empty()) {
+      fault(n, "boiling water and pressure have times of their own", "make them two tables");
+    }
+    if (minutes != nullptr) {
+      for (const member& m : minutes->members) afterwards([this, &m, t] { times_fit(m.value, t); });
+    }
     t.sources = citations(n, false);
     t.evidence = one_of(n, "evidence", {"seen", "seen-part", "memory"});
     t.entries = number(n, "entries", 1, 9);
@@ -268,6 +297,33 @@ class rule_entries : public rule_reader {
     return t;
   }
 
+  /// One time for each band in boiling water, one time alone under pressure.
+  void times_fit(const node& given, const table& t) {
+    const std::size_t count = given.kind == node_kind::sequence ? given.items.size() : 1;
+    if (t.boiling_water.empty()) {
+      if (count != 1)
+        fault(given, "under pressure the time does not change with altitude", "write one number");
+      return;
+    }
+    const band_set* bands = find(edition_.bands, t.boiling_water);
+    if (bands == nullptr || bands->steps.empty()) return;  // reported already
+    if (count != bands->steps.size()) {
+      fault(given,
+            "`" + std::string(bands->id) + "` has " + std::to_string(bands->steps.size()) +
+                " bands and this is " + std::to_string(count) + " time" + (count == 1 ? "" : "s"),
+            "write one time for each band, such as [10, 15, 20]");
+      return;
+    }
+    for (std::size_t i = 1; i < given.items.size(); ++i) {
+      const auto minutes = [](const node& n) {
+        return n.text.size() > 3 ? 0 : std::atoi(n.text.c_str());  // others are reported already
+      };
+      if (minutes(given.items[i]) != 0 && minutes(given.items[i]) < minutes(given.items[i - 1]))
+        fault(given.items[i], "a higher band takes less time than the one below it",
+              "check both against the source");
+    }
+  }
+
   /// A larger jar never takes less time: the two were swapped when they were copied.
   void larger_jar_longer(const node& at, list<jar_minutes> listed) {
     for (const jar_minutes& small : listed) {
@@ -276,7 +332,11 @@ class rule_entries : public rule_reader {
         const jar_size* b = find(edition_.jars, large.jar);
         if (a == nullptr || b == nullptr || a->volume_floz >= b->volume_floz) continue;
         if (a->volume_floz == 0) continue;  // reported already
-        if (large.minutes[0] == 0 || small.minutes[0] <= large.minutes[0]) continue;
+        bool less = false;
+        for (std::size_t i = 0; i < std::min(small.minutes.size(), large.minutes.size()); ++i) {
+          less = less || (large.minutes[i] != 0 && small.minutes[i] > large.minutes[i]);
+        }
+        if (!less) continue;
         fault(at,
               "`" + std::string(large.jar) + "` takes less time than `" + std::string(small.jar) +
                   "`",
@@ -285,24 +345,29 @@ class rule_entries : public rule_reader {
     }
   }
 
-  [[nodiscard]] std::string_view column(const node& map, std::string_view gauge) {
-    const node* n = find(map, gauge);
+  [[nodiscard]] std::string_view column(const node& map, std::string_view key,
+                                        std::string_view gauge) {
+    const node* n = find(map, key);
     if (n == nullptr) return {};
     const std::string_view id = text_of(*n);
     refer(*n, id, &edition::bands);
     afterwards([this, n, id, gauge] {
       const band_set* bands = find(edition_.bands, id);
-      if (bands != nullptr && bands->gauge != gauge && bands->gauge != unknown_gauge) {
-        fault(*n, "`" + std::string(id) + "` is no band set for a " + std::string(gauge) + " gauge",
-              "name one whose `gauge` is " + std::string(gauge));
-      }
+      if (bands == nullptr || bands->gauge == gauge || bands->gauge == unknown_gauge) return;
+      fault(*n,
+            "`" + std::string(id) + "` is no band set for " +
+                (gauge.empty() ? "boiling water" : "a " + std::string(gauge) + " gauge"),
+            gauge.empty() ? "name one without `gauge`"
+                          : "name one whose `gauge` is " + std::string(gauge));
     });
     return id;
   }
 
-  /// Two numbers for one cell would make the answer depend on their order.
+  /// Two numbers for one cell would make the answer depend on their order. Pressure options of one
+  /// gauge are cells of their own, told apart by their band sets.
   void same_cell_twice(const node& root, const std::vector<table>& tables) {
-    std::set<std::tuple<std::string_view, std::string_view, std::string_view, std::string_view>>
+    std::set<std::tuple<std::string_view, std::string_view, std::string_view, std::string_view,
+                        std::string_view>>
         cells;
     if (tables.empty()) return;
     const node& list_node = *find(root, "tables");
@@ -310,12 +375,14 @@ class rule_entries : public rule_reader {
       const table& t = tables[i];
       for (const std::string_view form : t.forms) {
         for (const jar_minutes& m : t.minutes) {
-          for (const std::string_view gauge :
-               {t.dial.empty() ? "" : "dial", t.weighted.empty() ? "" : "weighted"}) {
-            if (gauge.empty() || cells.emplace(form, t.pack, m.jar, gauge).second) continue;
+          for (const auto& [column, bands] :
+               {std::pair<std::string_view, std::string_view>{"dial", t.dial},
+                {"weighted", t.weighted},
+                {"boiling-water", t.boiling_water}}) {
+            if (bands.empty() || cells.emplace(form, t.pack, m.jar, column, bands).second) continue;
             fault(list_node.items[i],
                   "form `" + std::string(form) + "`, pack `" + std::string(t.pack) + "`, jar `" +
-                      std::string(m.jar) + "` has two " + std::string(gauge) + " rows",
+                      std::string(m.jar) + "` has two " + std::string(column) + " rows",
                   "keep one");
           }
         }
@@ -334,16 +401,236 @@ class rule_entries : public rule_reader {
   }
 
   [[nodiscard]] condition read_condition(const node& n) {
-    only(n, {"says", "packs", "prepared", "check", "must_be_said"});
+    only(n, {"says", "packs", "prepared", "check", "must_be_said", "instead_of_recipe"});
     condition c;
     c.says = text(n, "says");
     c.packs = packs(n, "packs");
     c.prepared = reference(n, "prepared", &edition::prepared, false);
     c.check = reference(n, "check", &edition::checks, false);
     c.must_be_said = truth(n, "must_be_said", false);
-    if (c.must_be_said && c.prepared.empty())
+    c.instead_of_recipe = truth(n, "instead_of_recipe", false);
+    if ((c.must_be_said || c.instead_of_recipe) && c.prepared.empty())
       fault(n, "a condition that must be said needs a word to say it with", "add `prepared: ...`");
     return c;
+  }
+
+  [[nodiscard]] list<tested_recipe> read_recipes(const node& root) {
+    std::vector<tested_recipe> out;
+    for (const node& n : items(root, "recipes", false)) {
+      only(n, {"variant", "set", "yield", "parts"});
+      tested_recipe r;
+      r.variant = text(n, "variant", false);
+      r.set = text(n, "set", false);
+      for (const tested_recipe& other : out) {
+        if (other.variant != r.variant) continue;
+        fault(n,
+              r.variant.empty() ? "two recipes have no `variant`" : "this `variant` stands twice",
+              "give each recipe a name of its own");
+        break;
+      }
+      if (const node* yield = value(n, "yield", false)) {
+        only(*yield, {"jar", "from", "through"});
+        r.yield_jar = reference(*yield, "jar", &edition::jars, true);
+        r.yield_from = number(*yield, "from", 1, 200);
+        r.yield_through = number(*yield, "through", 1, 200);
+      }
+      std::vector<recipe_part> parts;
+      for (const node& part : items(n, "parts", true)) parts.push_back(read_part(part));
+      const auto anchors =
+          std::count_if(parts.begin(), parts.end(), [](const recipe_part& p) { return p.anchor; });
+      if (!parts.empty() && anchors != 1) {
+        fault(n, anchors == 0 ? "no part is the anchor" : "several parts are the anchor",
+              "mark the main food, and it alone, with `anchor: yes`");
+      }
+      r.parts = storage_.keep(std::move(parts));
+      out.push_back(r);
+    }
+    return storage_.keep(std::move(out));
+  }
+
+  [[nodiscard]] recipe_part read_part(const node& n) {
+    only(n,
+         {"food",     "limit", "role", "anchor", "optional", "discarded", "swap",  "one_of", "form",
+          "evidence", "tsp",   "tbsp", "floz",   "cup",      "pint",      "quart", "gallon", "oz",
+          "lb",       "g",     "mL",   "piece",  "clove",    "head",      "stick", "drop"});
+    recipe_part p;
+    std::vector<std::string_view> foods;
+    if (const node* food = value(n, "food", true)) {
+      if (food->kind == node_kind::sequence) {
+        p.foods = words(n, "food", true);
+        for (const node& f : food->items) refer(f, storage_.keep(f.text), &edition::ingredients);
+      } else {
+        foods.push_back(reference(n, "food", &edition::ingredients, true));
+        p.foods = storage_.keep(std::move(foods));
+      }
+    }
+    const std::string_view limit = one_of(n, "limit", {"least", "most", "between", "free"});
+    p.limit = limit == "least"     ? part_limit::least
+              : limit == "most"    ? part_limit::most
+              : limit == "between" ? part_limit::between
+                                   : part_limit::free;
+    p.role = role_of(one_of(n, "role",
+                            {"acid-food", "low-acid", "acid", "salt", "sugar", "spice", "water",
+                             "starch", "fat", "other"}));
+    p.anchor = truth(n, "anchor", false);
+    p.optional = truth(n, "optional", false);
+    p.discarded = truth(n, "discarded", false);
+    p.swap = text(n, "swap", false);
+    p.one_of = text(n, "one_of", false);
+    p.form = text(n, "form", false);
+    static_cast<void>(one_of(n, "evidence", {"seen", "seen-part", "memory"}, false));
+    int units = 0;
+    for (const std::string_view unit :
+         {"tsp", "tbsp", "floz", "cup", "pint", "quart", "gallon", "oz", "lb", "g", "mL", "piece",
+          "clove", "head", "stick", "drop"}) {
+      const node* amount = find(n, unit);
+      if (amount == nullptr) continue;
+      ++units;
+      p.unit = unit;
+      const bool range = amount->kind == node_kind::sequence;
+      if (range && amount->items.size() != 2) {
+        fault(*amount, "a range has two ends", "write `[4, 6]`");
+        continue;
+      }
+      p.low = printed(range ? amount->items[0] : *amount);
+      p.high = range ? printed(amount->items[1]) : p.low;
+      if (p.low.over * p.high.under > p.high.over * p.low.under)
+        fault(*amount, "the range ends before it begins", "swap the ends");
+    }
+    if (units != 1 && n.kind == node_kind::map) {
+      fault(n, units == 0 ? "the part has no amount" : "the part has several amounts",
+            "write one, with its unit as the key: `cup: 1/2` or `lb: [2.5, 3]`");
+    }
+    return p;
+  }
+
+  [[nodiscard]] static part_role role_of(std::string_view role) noexcept {
+    if (role == "acid-food") return part_role::acid_food;
+    if (role == "low-acid") return part_role::low_acid;
+    if (role == "acid") return part_role::acid;
+    if (role == "salt") return part_role::salt;
+    if (role == "sugar") return part_role::sugar;
+    if (role == "spice") return part_role::spice;
+    if (role == "water") return part_role::water;
+    if (role == "starch") return part_role::starch;
+    if (role == "fat") return part_role::fat;
+    return part_role::other;
+  }
+
+  /// `3`, `2.25`, `1/3`, `2 2/3`: as printed, exactly.
+  [[nodiscard]] printed_amount printed(const node& n) {
+    std::string_view rest = n.text;
+    detail::number found;
+    const bool read = n.kind == node_kind::scalar &&
+                      detail::take_number(rest, found) == detail::number_fault::none &&
+                      detail::trim(rest).empty();
+    // Small enough that two amounts can be multiplied with each other exactly.
+    if (!read || found.over > 10'000'000 || found.under > 10'000) {
+      fault(n, "`" + n.text + "` is no amount", "write it like `3`, `2.25`, `1/3` or `2 2/3`");
+      return {};
+    }
+    return {static_cast<int>(found.over), static_cast<int>(found.under)};
+  }
+
+  [[nodiscard]] ingredient read_ingredient(const node& n) {
+    only(n, {"id", "names", "class", "kind_of", "traits", "vinegar_percent", "weights"});
+    ingredient out;
+    out.id = text(n, "id");
+    out.names = words(n, "names", true);
+    if (const node* names = find(n, "names")) {
+      for (const node& name : names->items) {
+        const std::string plain = detail::folded(name.text);
+        if (plain == name.text || name.text.empty()) continue;
+        fault(name, "the name `" + name.text + "` is not in plain letters",
+              "write `" + plain + "`: lower case, blanks for hyphens");
+      }
+    }
+    const std::string_view kind = one_of(n, "class", {"acid", "low-acid", "borderline", "neutral"});
+    out.kind = kind == "acid"         ? acidity::acid
+               : kind == "borderline" ? acidity::borderline
+               : kind == "neutral"    ? acidity::neutral
+                                      : acidity::low_acid;
+    out.kind_of = reference(n, "kind_of", &edition::ingredients, false);
+    out.traits = words(n, "traits");
+    for (const std::string_view t : out.traits) {
+      if (std::find(std::begin(known_traits), std::end(known_traits), t) != std::end(known_traits))
+        continue;
+      fault(*find(n, "traits"), "`" + std::string(t) + "` is no trait",
+            "use one of: " + detail::joined(known_traits, "and"));
+    }
+    out.vinegar_percent = number(n, "vinegar_percent", 1, 30, false);
+    std::vector<measure_weight> weights;
+    for (const node& w : items(n, "weights", false)) read_weights(w, weights);
+    out.weights = storage_.keep(std::move(weights));
+    return out;
+  }
+
+  static constexpr std::string_view known_traits[] = {
+      "thickener",    "dairy",      "grain-or-pasta", "fat",     "egg",      "low-acid-puree",
+      "dried-legume", "cured-meat", "meat",           "poultry", "seafood",  "leafy-green",
+      "alcohol",      "spice",      "fresh-herb",     "salt",    "sugar",    "acidifier",
+      "pectin",       "liquid",     "sweetener",      "water",   "homemade", "not-bottled"};
+
+  /// One line of weights: a form and one or more measures of it, in grams.
+  void read_weights(const node& n, std::vector<measure_weight>& out) {
+    only(n, {"form", "cup", "tbsp", "tsp", "piece", "clove", "head", "stick", "can", "sources"});
+    measure_weight w;
+    w.form = text(n, "form", false);
+    w.sources = citations(n, true);
+    bool any = false;
+    for (const std::string_view unit :
+         {"cup", "tbsp", "tsp", "piece", "clove", "head", "stick", "can"}) {
+      const node* grams = find(n, unit);
+      if (grams == nullptr) continue;
+      any = true;
+      w.unit = unit;
+      if (grams->kind != node_kind::sequence || grams->items.size() != 2) {
+        fault(*grams, "a weight has a lowest and a highest value",
+              "write `" + std::string(unit) + ": [150, 160]`, in grams");
+        continue;
+      }
+      const printed_amount low = printed(grams->items[0]);
+      const printed_amount high = printed(grams->items[1]);
+      w.low_mg = static_cast<int>(low.over * 1000LL / low.under);
+      w.high_mg = static_cast<int>((high.over * 1000LL + high.under - 1) / high.under);
+      if (w.low_mg == 0 || w.low_mg > w.high_mg)
+        fault(*grams, "this is no range of weights", "write the lower one first, above 0");
+      out.push_back(w);
+    }
+    if (!any && n.kind == node_kind::map)
+      fault(n, "the weight has no measure", "write it like `cup: [150, 160]`, in grams");
+  }
+
+  [[nodiscard]] untested_food read_untested(const node& n) {
+    only(n, {"id", "title", "names", "class", "why", "instead", "sources"});
+    return {text(n, "id"),  text(n, "title"),   words(n, "names", true),
+            text(n, "why"), text(n, "instead"), citations(n, true)};
+  }
+
+  void read_ph(const node& root) {
+    only(root, {"entries"});
+    std::vector<ph_entry> out;
+    for (const node& n : items(root, "entries", true)) {
+      only(n, {"food", "ph", "explains", "says", "sources"});
+      ph_entry e;
+      e.food = text(n, "food");
+      e.explains = words(n, "explains");
+      e.says = text(n, "says", false);
+      e.sources = citations(n, true);
+      const node* ph = value(n, "ph", true);
+      if (ph != nullptr && (ph->kind != node_kind::sequence || ph->items.size() != 2)) {
+        fault(*ph, "a pH has a lowest and a highest value", "write `ph: [3.1, 3.4]`");
+      } else if (ph != nullptr) {
+        const printed_amount low = printed(ph->items[0]);
+        const printed_amount high = printed(ph->items[1]);
+        e.low_hundredths = static_cast<int>(low.over * 100LL / low.under);
+        e.high_hundredths = static_cast<int>((high.over * 100LL + high.under - 1) / high.under);
+        if (e.low_hundredths > e.high_hundredths || e.high_hundredths > 1400)
+          fault(*ph, "this is no pH range", "write the lower end first; a pH is at most 14");
+      }
+      out.push_back(e);
+    }
+    edition_.ph = storage_.keep(std::move(out));
   }
 
   [[nodiscard]] check_rule read_check(const node& root, const std::string& stem_of_file) {

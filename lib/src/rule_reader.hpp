@@ -63,6 +63,12 @@ class rule_reader {
   [[nodiscard]] static std::string file_of(const prepared_word*, std::string_view) {
     return "vocabulary.yaml";
   }
+  [[nodiscard]] static std::string file_of(const jar_size*, std::string_view) {
+    return "jars.yaml";
+  }
+  [[nodiscard]] static std::string file_of(const ingredient*, std::string_view) {
+    return "ingredients";
+  }
   [[nodiscard]] static std::string file_of(const process*, std::string_view id) {
     return "processes/" + std::string(id) + ".yaml";
   }

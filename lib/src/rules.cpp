@@ -35,6 +35,7 @@ class loader : public rule_entries {
           {"processes", 1, 1, "", "no process file was given", "add processes/<food-id>.yaml"});
     }
     edition_.processes = storage_.keep(std::move(processes_));
+    edition_.ingredients = storage_.keep(std::move(ingredients_));
     edition_.checks = storage_.keep(std::move(checks_));
     for (const auto& later : later_) later();
     check_names();
@@ -51,8 +52,10 @@ class loader : public rule_entries {
   static constexpr std::string_view single_files[] = {"edition.yaml",  "sources.yaml",
                                                       "altitude.yaml", "jars.yaml",
                                                       "methods.yaml",  "vocabulary.yaml"};
+  static constexpr std::string_view optional_files[] = {"acidity.yaml", "without-process.yaml"};
   std::map<std::string, document> documents_;  // by file name, so that the order is always the same
   std::vector<process> processes_;
+  std::vector<ingredient> ingredients_;
   std::vector<check_rule> checks_;
 
   void read_file(const rule_file& f) {
@@ -82,17 +85,21 @@ class loader : public rule_entries {
   void read_document(const std::string& name, const node& root) {
     file_ = name;
     if (root.line == 0) return;  // reported already
-    const bool single =
-        std::find(std::begin(single_files), std::end(single_files), name) != std::end(single_files);
+    const bool single = std::find(std::begin(single_files), std::end(single_files), name) !=
+                            std::end(single_files) ||
+                        std::find(std::begin(optional_files), std::end(optional_files), name) !=
+                            std::end(optional_files);
     const auto in_folder = [&](const std::string& folder) {
       return name.rfind(folder, 0) == 0 && name.find('/', folder.size()) == std::string::npos &&
              name.size() > 5 && name.compare(name.size() - 5, 5, ".yaml") == 0;
     };
     const bool in_processes = in_folder("processes/");
     const bool in_checks = in_folder("checks/");
-    if (!single && !in_processes && !in_checks) {
+    const bool in_ingredients = in_folder("ingredients/");
+    if (!single && !in_processes && !in_checks && !in_ingredients) {
       fault(root, "this is no rule file of an edition",
-            "use processes/<food-id>.yaml, checks/<check-id>.yaml or " +
+            std::string("use processes/<food-id>.yaml, checks/<check-id>.yaml, ") +
+                "ingredients/<group>.yaml, " + "acidity.yaml, without-process.yaml, " +
                 detail::joined(single_files));
       return;
     }
@@ -108,6 +115,15 @@ class loader : public rule_entries {
     if (name == "methods.yaml")
       edition_.methods = entries<method>(root, "methods", &loader::read_method);
     if (name == "vocabulary.yaml") read_vocabulary(root);
+    if (name == "acidity.yaml") read_ph(root);
+    if (name == "without-process.yaml")
+      edition_.untested_foods = entries<untested_food>(root, "foods", &loader::read_untested);
+    if (in_ingredients) {
+      for (const ingredient& i :
+           entries<ingredient>(root, "ingredients", &loader::read_ingredient)) {
+        ingredients_.push_back(i);
+      }
+    }
     if (in_processes) processes_.push_back(read_process(root, stem(name)));
     if (in_checks) checks_.push_back(read_check(root, stem(name)));
   }
@@ -149,10 +165,55 @@ class loader : public rule_entries {
     }
   }
 
+  void own_names_of(owners_of& owners, const std::string& file, const node& entry) {
+    const node* id = find(entry, "id");
+    if (id == nullptr) return;
+    constexpr const char* write = "keep it in one place";
+    for (const std::string_view key : {"id", "title"}) {
+      if (const node* name = find(entry, key)) own(owners, id->text, file, *name, write);
+    }
+    if (const node* names = find(entry, "names")) {
+      for (const node& name : names->items) own(owners, id->text, file, name, write);
+    }
+  }
+
+  /// A name means one ingredient, and no ingredient is a kind of itself. Ids are not names: the id
+  /// `pepper` is the vegetable, and the word is the spice.
+  void check_ingredient_names() {
+    owners_of names;
+    owners_of ids;
+    for (const auto& [file, d] : documents_) {
+      if (file.rfind("ingredients/", 0) != 0) continue;
+      const node* entries_node = find(d.root, "ingredients");
+      if (entries_node == nullptr) continue;
+      for (const node& entry : entries_node->items) {
+        const node* id = find(entry, "id");
+        if (id == nullptr) continue;
+        if (!ids.try_emplace(id->text, file).second)
+          fault(file, id->line, id->column, "the id `" + id->text + "` stands twice",
+                "give every ingredient an id of its own");
+        if (const node* list = find(entry, "names")) {
+          for (const node& name : list->items)
+            own(names, id->text, file, name, "keep it in one place");
+        }
+        std::size_t steps = 0;
+        const ingredient* up = find(edition_.ingredients, std::string_view(id->text));
+        while (up != nullptr && !up->kind_of.empty() && steps <= edition_.ingredients.size()) {
+          up = find(edition_.ingredients, up->kind_of);
+          ++steps;
+        }
+        if (steps > edition_.ingredients.size())
+          fault(file, id->line, id->column, "`" + id->text + "` is a kind of itself",
+                "correct `kind_of`");
+      }
+    }
+  }
+
   /// A name means one entry, unless all its owners declare it as shared.
   void check_names() {
     check_names_of("jars.yaml", "jars");
     check_names_of("methods.yaml", "methods");
+    check_ingredient_names();
     owners_of owners;
     std::map<std::string, std::set<std::string>> sharers;
     const auto each = [&](const char* key, const auto& visit) {
@@ -169,6 +230,12 @@ class loader : public rule_entries {
         own(owners, stem(file), file, n,
             "keep it in one place, or list it under `shared_names` in all");
       });
+    }
+    // A food without a process has no name of one that has.
+    const auto without = documents_.find("without-process.yaml");
+    const node* foods = without == documents_.end() ? nullptr : find(without->second.root, "foods");
+    if (foods != nullptr) {
+      for (const node& food : foods->items) own_names_of(owners, "without-process.yaml", food);
     }
     each("shared_names", [&](const std::string& file, const node& n) {
       sharers[detail::folded(n.text)].insert(file);

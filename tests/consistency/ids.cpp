@@ -83,6 +83,14 @@ const std::set<std::string>& said_ids() {
     for (const std::string& id : matches(code, "\\bobject\\(\\s*\"([a-z-]+)\"")) out.insert(id);
     for (const std::string& id : matches(code, "refused_by\\.empty\\(\\) \\? \"([a-z-]+)\""))
       out.insert(id);
+    // Findings about recipes and acids are chosen first and said later; a recipe that is not shown
+    // is always something unsaid.
+    for (const std::string& id :
+         matches(code, "\\b(?:hold|wrong)\\(\\s*\"(?!recipe-not-shown)([a-z-]+)\""))
+      out.insert(id);
+    for (const std::string& id : matches(code, "return \"([a-z]+-[a-z-]+)\";")) {
+      if (exists("rules/checks/" + id + ".yaml")) out.insert(id);
+    }
     // The check of a condition that names none.
     for (const std::string& id :
          matches(code, "\\? std::string_view\\(\"([a-z-]+)\"\\) : c\\.check"))

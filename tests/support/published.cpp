@@ -60,23 +60,26 @@ int thousandths(const std::string& decimal) {
 
 std::vector<published_row> read() {
   std::vector<published_row> out;
-  for (const char* file : {"vegetables", "vegetables-and-mixtures", "meats-and-seafood"}) {
+  for (const char* file : {"vegetables", "vegetables-and-mixtures", "meats-and-seafood", "fruits",
+                           "tomatoes", "pickles-and-jams"}) {
     const auto lines = csv(file_text(std::string("tests/published/") + file + ".csv"));
     REQUIRE(lines.size() > 1);
     for (std::size_t i = 1; i < lines.size(); ++i) {
       const auto& f = lines[i];
       INFO(file << ".csv line " << i + 1);
       REQUIRE(f.size() == 13);
-      published_row row{f[0], f[1],  f[2], f[3], f[4], {}, std::stoi(f[7]), thousandths(f[8]),
-                        f[9], f[10], f[12]};
+      published_row row{f[0], f[1], f[2], f[3], f[4], {}, thousandths(f[8]), f[9], f[10], f[12]};
+      const bool in_water = row.column == "boiling-water";
       const auto bands = split(f[5], '/');
       const auto psi = split(f[6], '/');
-      REQUIRE(bands.size() == psi.size());
+      const auto minutes = split(f[7], '/');
+      REQUIRE(bands.size() == (in_water ? minutes : psi).size());
       for (std::size_t b = 0; b < bands.size(); ++b) {
         const auto ends = split(bands[b], '-');
         REQUIRE(ends.size() == 2);
-        row.bands.push_back(
-            {std::stoi(ends[0]), ends[1].empty() ? 0 : std::stoi(ends[1]), std::stoi(psi[b])});
+        row.bands.push_back({std::stoi(ends[0]), ends[1].empty() ? 0 : std::stoi(ends[1]),
+                             in_water ? 0 : std::stoi(psi[b]),
+                             std::stoi(minutes[in_water ? b : 0])});
       }
       out.push_back(std::move(row));
     }

@@ -10,20 +10,20 @@ namespace fixtures {
 struct published_band {
   int from_ft = 0;
   int through_ft = 0;  ///< 0 where no upper end is printed
-  int psi = 0;
+  int psi = 0;         ///< 0 in a boiling-water row
+  int time_min = 0;
 };
 
-/// One row: one food, form, pack, jar and gauge.
+/// One row: one food, form, pack, jar and column; each pressure option is a row of its own.
 struct published_row {
   std::string food;
   std::string form;
   std::string pack;
   std::string jar;
-  std::string gauge;
+  std::string column;  ///< `dial`, `weighted` or `boiling-water`
   std::vector<published_band> bands;
-  int time_min = 0;
   int headspace_thousandths_in = 0;
-  std::string entry;  ///< `read`, `read-part` or `copied`
+  std::string entry;  ///< `read`, `read-part`, `second-hand` or `copied`
   std::string source;
   std::string note;
 };

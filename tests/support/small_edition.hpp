@@ -99,6 +99,7 @@ inline jarproof::report full_report() {
   needed.pressure_psi = 13;
   r.options = {needed};
   jarproof::ingredient_line known;
+  known.kind = "low-acid";
   known.line = 4;
   known.text = "2 cups chopped onion";
   known.ingredient = "onion";

@@ -89,9 +89,9 @@ TEST_CASE("juice that may be bottled is asked for with a line that can be copied
                                          {"time", "80 min"},
                                          {"acid", "4 tbsp Lemon Juice per pint"}});
   CHECK(r.verdict == verdict::incomplete);
-  const jarproof::finding* f = fixtures::finding_of(r, "fact-missing");
+  const jarproof::finding* f = fixtures::finding_of(r, "acid-not-bottled");
   REQUIRE(f != nullptr);
-  CHECK(f->fix.find("`acid: 12 tsp bottled lemon juice per pint`") != std::string::npos);
+  CHECK(f->message.find("`acid: 4 tbsp bottled lemon juice per pint`") != std::string::npos);
 }
 
 TEST_SUITE_END();

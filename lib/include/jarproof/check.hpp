@@ -65,36 +65,74 @@ inline void missing_for_table(judging& j, bool by_pressure) {
   if (by_pressure && !j.what.gauge) missing(j, "gauge");
 }
 
+/// Says that `m` has no table for this food, and which methods have.
+inline void no_table_by(judging& j, const process& p, const method& m) {
+  const plan& what = j.what;
+  const place at = place_of("method", *what.method);
+  std::string others;
+  for (const requirement& way : all_ways(j, p, std::max(j.out.altitude_ft, 0))) {
+    if (others.find("`" + way.method + "`") != std::string::npos) continue;
+    others += (others.empty() ? "" : ", ") + ("`" + way.method + "`");
+  }
+  const std::string instead =
+      others.empty() ? "" : "Published for " + std::string(p.title) + ": " + others + ".";
+  if (m.id == "low-temperature") {
+    finding& f = j.say("method-not-for-food", at, {what.method->text, others, {}, instead, {}});
+    cite_first(j.rules, p.sources, f);
+    return;
+  }
+  finding& f = j.say("no-tested-process", at,
+                     {what.method->text,
+                      {},
+                      "No table for " + std::string(p.title) + " by this method is published.",
+                      instead,
+                      {}});
+  cite_first(j.rules, p.sources, f);
+}
+
 inline void judge_process(judging& j, const process& p, const method* m, bool comparable) {
   const plan& what = j.what;
   j.out.process = &p;
   j.words.food = std::string(p.title);
-  const std::vector<const table*> rows = rows_for_pack_and_form(j, p);
-  const std::vector<fitting_row> fitting = verified_rows(j, rows_for_jar(j, p, rows));
-  find_required(j, p, fitting);
   const bool by_pressure = m != nullptr && m->id == "pressure";
-  if (m != nullptr && !by_pressure && p.kind == food_class::acid) {
-    j.say("no-tested-process", place_of("method", *what.method),
-          {what.method->text,
-           {},
-           "The edition holds no table for this food by this method.",
-           {},
-           {}});
+  std::vector<const table*> published = rows_by(p, heat_of(p, m));
+  const bool wrong_for_class = m != nullptr && !by_pressure && p.kind == food_class::low_acid;
+  const bool low_temperature_unnamed =
+      m != nullptr && m->id == "low-temperature" && p.low_temperature.minutes == 0;
+  const bool no_table = published.empty() || low_temperature_unnamed;
+  if (no_table && m != nullptr && !wrong_for_class) no_table_by(j, p, *m);
+  // The numbers by another method are shown all the same.
+  if (published.empty()) {
+    published = rows_by(p, p.kind == food_class::acid ? heat::boiling_water : heat::pressure);
   }
+  const method* shown = no_table || wrong_for_class ? nullptr : m;
+  const std::vector<const table*> rows = rows_for_pack_and_form(j, published);
+  const std::vector<fitting_row> fitting = verified_rows(j, rows_for_jar(j, p, rows));
+  find_required(j, p, shown, fitting);
   // Numbers that nobody could read again are shown, and nothing is compared with them.
   const bool numbers_hold = !fitting.empty() && fitting.front().row->use;
-  if (by_pressure && numbers_hold) {
-    judge_time(j, p, fitting);
-    judge_unsaid_pack(j, p, fitting);
-    judge_pressure(j, p, *m, fitting, comparable);
+  if (m == nullptr || no_table || wrong_for_class || !numbers_hold) {
+    missing_for_table(j, by_pressure);
+  } else if (by_pressure) {
+    if (what.gauge) {
+      judge_gauge(j, p, fitting, column_of(what.gauge->text), published, comparable);
+    } else {
+      judge_either_gauge(j, p, fitting, published, comparable);
+    }
     judge_headspace(j, fitting);
   } else {
-    missing_for_table(j, by_pressure);
+    if (m->id == "low-temperature") {
+      judge_low_temperature(j, p, fitting, published);
+    } else {
+      judge_boiling_water(j, p, *m, fitting, published);
+    }
+    judge_headspace(j, fitting);
   }
   judge_conditions(j, p);
   judge_other_words(j, p);
   judge_needs(j, p);
   judge_acid(j, p);
+  judge_vinegar(j, p);
   judge_recipe(j, p);
   if (!p.source_note.empty()) {
     finding& f = j.say("numbers-by-extension",

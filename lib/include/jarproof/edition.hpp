@@ -73,7 +73,9 @@ struct method {
   int smallest_canner_quarts = 0;
   int smallest_canner_volume_qt = 0;
   int gauge_error_psi = 0;  ///< largest dial error that may be corrected for
-  int longest_min = 0;
+  int longest_min = 0;          ///< of a steam canner, altitude included; 0 = no limit
+  int sterilize_under_min = 0;  ///< jars are boiled empty for a process shorter than this
+  int sterilize_min = 0;        ///< for so long up to 1,000 ft, and a minute more each 1,000 ft
   list<citation> sources;
 };
 
@@ -94,13 +96,15 @@ struct prepared_word {
   list<std::string_view> general;  ///< packs with which it is let pass where no condition names it
 };
 
-/// Minutes for one listed jar: one number, or one for each altitude band.
+/// Minutes for one listed jar: one number under pressure, one for each altitude band in boiling
+/// water.
 struct jar_minutes {
   std::string_view jar;
   list<int> minutes;
 };
 
-/// A row group of a published table: everything that shares form, pack, bands and evidence.
+/// A row group of a published table: everything that shares form, pack, bands and evidence. It is
+/// either a boiling-water table or one pressure option with a column for each gauge.
 struct table {
   list<std::string_view> forms;
   std::string_view pack;   ///< `raw` or `hot`
@@ -109,6 +113,7 @@ struct table {
   list<jar_minutes> minutes;
   std::string_view dial;      ///< band set of the dial column; empty where there is none
   std::string_view weighted;  ///< band set of the weighted column; empty where there is none
+  std::string_view boiling_water;  ///< band set of a boiling-water table; empty under pressure
   list<citation> sources;
   std::string_view evidence;
   int entries = 0;
@@ -123,13 +128,60 @@ struct condition {
   std::string_view prepared;     ///< word by which a plan states it; may be empty
   std::string_view check;        ///< check that finds it contradicted; may be empty
   bool must_be_said = false;     ///< left unsaid, the plan is incomplete
+  bool instead_of_recipe = false;  ///< stated, no proportions need to be shown
 };
 
 /// Acid that belongs into every jar; of several, one alone suffices.
 struct acid_choice {
-  std::string_view acid;  ///< such as `citric acid`
+  std::string_view acid;  ///< id of an ingredient, such as `citric-acid`
   int thousandths_tsp_per_pint = 0;
   std::string_view says;
+};
+
+/// Low-temperature pasteurization, for the pickles whose recipe names it; 0 minutes = not named.
+struct low_temperature_process {
+  int minutes = 0;
+  int least_f = 0;
+  int most_f = 0;
+  list<citation> sources;
+};
+
+/// An amount as printed: a fraction of a unit. Ranges have two.
+struct printed_amount {
+  int over = 0;
+  int under = 1;
+};
+
+/// What a recipe's amount limits when the recipe is scaled by its main food.
+enum class part_limit { least, most, between, free };
+
+/// What a part does in the jar.
+enum class part_role { acid_food, low_acid, acid, salt, sugar, spice, water, starch, fat, other };
+
+/// One line of a tested recipe. Several foods: any of them or a mixture, by their sum.
+struct recipe_part {
+  list<std::string_view> foods;  ///< ids of ingredients
+  std::string_view unit;         ///< `cup`, `lb`, `piece`, ... (jarproof/recipe_amount.hpp)
+  printed_amount low;
+  printed_amount high;
+  part_limit limit = part_limit::free;
+  part_role role = part_role::other;
+  bool anchor = false;     ///< the main food: the recipe is scaled by it
+  bool optional = false;
+  bool discarded = false;  ///< soak water and the like: does not stay in the jar
+  std::string_view swap;   ///< parts with the same word may replace each other, total unchanged
+  std::string_view one_of;  ///< of parts with the same word, one alone suffices
+  std::string_view form;
+};
+
+/// One complete tested recipe. A food may have several, and a plan follows one whole.
+struct tested_recipe {
+  std::string_view variant;  ///< empty where the food has one recipe
+  std::string_view set;      ///< a plan needs one recipe of each set; empty for the only set
+  std::string_view yield_jar;
+  int yield_from = 0;
+  int yield_through = 0;
+  list<recipe_part> parts;
 };
 
 /// Conditions of a process that a plan states as an amount; 0 = none.
@@ -146,6 +198,49 @@ struct process_needs {
 };
 
 enum class food_class { acid, low_acid };
+
+/// What an ingredient is by itself.
+enum class acidity { acid, low_acid, borderline, neutral };
+
+/// What one measure of an ingredient weighs, from the lightest to the heaviest published value.
+struct measure_weight {
+  std::string_view form;  ///< as measured: `chopped`, `whole`
+  std::string_view unit;  ///< `cup`, `piece`, `clove`, ...
+  int low_mg = 0;
+  int high_mg = 0;
+  list<citation> sources;
+};
+
+/// Something a recipe may hold.
+struct ingredient {
+  std::string_view id;
+  list<std::string_view> names;
+  acidity kind = acidity::low_acid;
+  std::string_view kind_of;  ///< the more general ingredient; empty where there is none
+  list<std::string_view> traits;
+  int vinegar_percent = 0;  ///< of an acid whose name fixes its strength
+  list<measure_weight> weights;
+};
+
+/// A food that no published process covers, and what to do with it instead.
+struct untested_food {
+  std::string_view id;
+  std::string_view title;
+  list<std::string_view> names;
+  std::string_view why;
+  std::string_view instead;
+  list<citation> sources;
+};
+
+/// A published pH: it explains why a food counts as acid or not, and never permits anything.
+struct ph_entry {
+  std::string_view food;           ///< as the list names it
+  list<std::string_view> explains;  ///< ids of processes and ingredients
+  int low_hundredths = 0;
+  int high_hundredths = 0;
+  std::string_view says;  ///< where table and list disagree; may be empty
+  list<citation> sources;
+};
 
 /// How a plan can show that its recipe is the tested one.
 enum class recipe_kind {
@@ -165,9 +260,11 @@ struct process {
   recipe_kind recipe = recipe_kind::plain;
   list<table> tables;
   list<condition> conditions;
+  low_temperature_process low_temperature;
   list<acid_choice> acids;
   process_needs needs;
   list<std::string_view> made_of;  ///< of a frame: foods that may go in, by process id
+  list<tested_recipe> recipes;            ///< of a fixed recipe: its tested proportions
   std::string_view source_note;    ///< where its numbers are not the USDA guide's; may be empty
   list<citation> sources;
 };
@@ -211,7 +308,12 @@ struct edition {
   list<prepared_word> prepared;
   list<std::string_view>
       plain_words;  ///< said of an ingredient, they change nothing that is checked
+  list<std::string_view>
+      line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<process> processes;
+  list<ingredient> ingredients;
+  list<untested_food> untested_foods;
+  list<ph_entry> ph;
   list<check_rule> checks;
 };
 

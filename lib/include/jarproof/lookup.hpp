@@ -22,7 +22,7 @@ namespace detail {
 
 [[nodiscard]] inline bool names_it(list<std::string_view> names, std::string_view folded_text) {
   return std::any_of(names.begin(), names.end(),
-                     [&](std::string_view name) { return folded(name) == folded_text; });
+                     [&](std::string_view name) { return folds_to(name, folded_text); });
 }
 
 }  // namespace detail
@@ -34,7 +34,7 @@ namespace detail {
   const std::string wanted = detail::folded(text);
   std::vector<const process*> shared;
   for (const process& p : rules.processes) {
-    if (detail::folded(p.id) == wanted || detail::folded(p.title) == wanted ||
+    if (detail::folds_to(p.id, wanted) || detail::folds_to(p.title, wanted) ||
         detail::names_it(p.names, wanted)) {
       return {&p};
     }
@@ -43,10 +43,12 @@ namespace detail {
   return shared;
 }
 
-/// Up to `most` names of the edition that are nearest to `text`, nearest first.
-[[nodiscard]] inline std::vector<std::string> names_near(const edition& rules,
-                                                         std::string_view text,
-                                                         std::size_t most = 3) {
+namespace detail {
+
+/// Up to `most` of the names that `each` visits that are nearest to `text`, nearest first.
+template <class Visit>
+[[nodiscard]] std::vector<std::string> nearest_names(std::string_view text, std::size_t most,
+                                                     Visit&& each) {
   std::vector<std::string> out;
   if (text.size() > 64) return out;
   const std::string wanted = detail::folded(text);
@@ -57,10 +59,7 @@ namespace detail {
     // Only slips of the pen: a food that merely sounds alike is another food.
     if (d <= std::clamp<std::size_t>(wanted.size() / 5, 1, 2)) ranked.emplace_back(d, name);
   };
-  for (const process& p : rules.processes) {
-    for (const std::string_view name : p.names) consider(name);
-    for (const std::string_view name : p.shared_names) consider(name);
-  }
+  each(consider);
   std::stable_sort(ranked.begin(), ranked.end(),
                    [](const auto& a, const auto& b) { return a.first < b.first; });
   for (const auto& [rank, name] : ranked) {
@@ -70,11 +69,49 @@ namespace detail {
   return out;
 }
 
+}  // namespace detail
+
+/// Up to `most` names of foods of the edition that are nearest to `text`, nearest first.
+[[nodiscard]] inline std::vector<std::string> names_near(const edition& rules,
+                                                         std::string_view text,
+                                                         std::size_t most = 3) {
+  return detail::nearest_names(text, most, [&](auto&& consider) {
+    for (const process& p : rules.processes) {
+      for (const std::string_view name : p.names) consider(name);
+      for (const std::string_view name : p.shared_names) consider(name);
+    }
+  });
+}
+
+/// The same for the names of ingredients.
+[[nodiscard]] inline std::vector<std::string> ingredients_near(const edition& rules,
+                                                               std::string_view text,
+                                                               std::size_t most = 3) {
+  return detail::nearest_names(text, most, [&](auto&& consider) {
+    for (const ingredient& i : rules.ingredients) {
+      for (const std::string_view name : i.names) consider(name);
+    }
+  });
+}
+
+/// The food without a tested process that has this id, title or name, or null.
+[[nodiscard]] inline const untested_food* untested_named(const edition& rules,
+                                                         std::string_view text) {
+  const std::string wanted = detail::folded(text);
+  for (const untested_food& f : rules.untested_foods) {
+    if (detail::folds_to(f.id, wanted) || detail::folds_to(f.title, wanted) ||
+        detail::names_it(f.names, wanted)) {
+      return &f;
+    }
+  }
+  return nullptr;
+}
+
 /// The method with this id or name, accepted or refused, or null.
 [[nodiscard]] inline const method* method_named(const edition& rules, std::string_view text) {
   const std::string wanted = detail::folded(text);
   for (const method& m : rules.methods) {
-    if (detail::folded(m.id) == wanted || detail::names_it(m.names, wanted)) return &m;
+    if (detail::folds_to(m.id, wanted) || detail::names_it(m.names, wanted)) return &m;
   }
   return nullptr;
 }
@@ -83,7 +120,7 @@ namespace detail {
 [[nodiscard]] inline const jar_size* jar_named(const edition& rules, std::string_view text) {
   const std::string wanted = detail::folded(text);
   for (const jar_size& j : rules.jars) {
-    if (detail::folded(j.id) == wanted || detail::names_it(j.names, wanted)) return &j;
+    if (detail::folds_to(j.id, wanted) || detail::names_it(j.names, wanted)) return &j;
   }
   return nullptr;
 }

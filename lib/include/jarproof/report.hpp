@@ -94,6 +94,8 @@ struct requirement {
   std::string style;  ///< the preparation as the table describes it
   int headspace_thousandths_in = 0;
   std::optional<int> vent_min;
+  std::optional<int> least_f;  ///< low-temperature pasteurization: the water is held between
+  std::optional<int> most_f;   ///< these two, degrees Fahrenheit
   bool verified = true;  ///< false where nobody could read the numbers again: not to be used
   std::vector<std::string> sources;
 };
@@ -104,7 +106,8 @@ struct ingredient_line {
   std::string text;
   std::string ingredient;  ///< name found in the edition; empty where the line is unknown
   std::string amount;      ///< amount in front of it, as written; may be empty
-  food_class kind = food_class::low_acid;
+  std::string kind;                 ///< `acid`, `low-acid`, `borderline` or `neutral`
+  std::vector<std::string> traits;  ///< of the ingredient: `thickener`, `dairy`, ...
 };
 
 struct report {

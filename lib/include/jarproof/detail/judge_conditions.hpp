@@ -6,8 +6,10 @@
 #include <string>
 #include <string_view>
 
+#include "jarproof/detail/judge_acid.hpp"
 #include "jarproof/detail/judge_food.hpp"
 #include "jarproof/detail/judge_process.hpp"
+#include "jarproof/detail/judge_recipe.hpp"
 
 namespace jarproof::detail {
 
@@ -27,7 +29,7 @@ inline void remind(judging& j, const process& p, std::string_view field, std::st
   if (c.prepared.empty()) return nullptr;
   for (const word& w : j.what.prepared) {
     for (const prepared_word& known : j.rules.prepared) {
-      if (known.denies == c.prepared && folded(known.id) == folded(w.text)) return &w;
+      if (known.denies == c.prepared && folds_to(known.id, folded(w.text))) return &w;
     }
   }
   return nullptr;
@@ -78,7 +80,7 @@ inline void judge_conditions(judging& j, const process& p) {
 inline void judge_other_words(judging& j, const process& p) {
   for (const word& w : j.what.prepared) {
     for (const prepared_word& known : j.rules.prepared) {
-      if (folded(known.id) != folded(w.text)) continue;
+      if (!folds_to(known.id, folded(w.text))) continue;
       const bool passes = j.what.pack
                               ? known.general.contains(j.what.pack->text)
                               : known.general.contains("raw") && known.general.contains("hot");
@@ -102,7 +104,7 @@ inline void judge_other_words(judging& j, const process& p) {
 inline void judge_refused_words(judging& j, const std::vector<const process*>& foods) {
   for (const word& w : j.what.prepared) {
     for (const prepared_word& known : j.rules.prepared) {
-      if (known.refused_by.empty() || folded(known.id) != folded(w.text)) continue;
+      if (known.refused_by.empty() || !folds_to(known.id, folded(w.text))) continue;
       const bool asked_for = std::any_of(foods.begin(), foods.end(), [&](const process* p) {
         return std::any_of(p->conditions.begin(), p->conditions.end(),
                            [&](const condition& c) { return c.prepared == known.id; });
@@ -196,92 +198,6 @@ inline void judge_needs(judging& j, const process& p) {
   }
 }
 
-/// The acid a plan adds to each jar: `2 tbsp bottled lemon juice per quart`.
-struct acid_addition {
-  std::int64_t micro_floz = 0;
-  std::string name;
-  std::int64_t jar_micro_floz = 0;
-};
-
-[[nodiscard]] inline std::optional<acid_addition> read_acid(const judging& j) {
-  const std::string_view text = j.what.acid->text;
-  const std::size_t per = text.rfind(" per ");
-  if (per == std::string_view::npos) return std::nullopt;
-  std::string_view rest = trim(text.substr(0, per));
-  const std::string_view jar = trim(text.substr(per + 5));
-  acid_addition out;
-  number n;
-  if (take_number(rest, n) != number_fault::none) return std::nullopt;
-  rest = trim(rest);
-  const unit* u = take_unit(rest, list<unit>(volume_units));
-  if (u == nullptr) return std::nullopt;
-  out.micro_floz = divide(n.over * u->factor, n.under * u->divisor, rounding::down);
-  out.name = folded(rest);
-  if (folded(jar) == "jar") {
-    out.jar_micro_floz = jar_volume(j).value_or(0);
-  } else if (const jar_size* size = jar_named(j.rules, jar)) {
-    out.jar_micro_floz = size->volume_floz * micro_per_unit;
-  } else {
-    std::string_view number_of_jar = jar;
-    if (starts_with(number_of_jar, "1 ")) number_of_jar.remove_prefix(2);
-    const amount_reading r = read_amount(jar, dimension::volume, rounding::up);
-    if (r.ok()) out.jar_micro_floz = r.value;
-  }
-  if (out.jar_micro_floz <= 0 || out.name.empty()) return std::nullopt;
-  return out;
-}
-
-inline void judge_acid(judging& j, const process& p) {
-  if (p.acids.empty()) return;
-  const plan& what = j.what;
-  std::string needed;
-  for (const acid_choice& a : p.acids)
-    needed += (needed.empty() ? "" : "; or ") + std::string(a.says);
-  const std::string example =
-      "acid: " + decimal_of_thousandths(p.acids[0].thousandths_tsp_per_pint) + " tsp " +
-      std::string(p.acids[0].acid) + " per pint";
-  if (!what.acid) {
-    if (follows_publication(what)) {
-      remind(j, p, "acid", "Add to each jar: " + needed + ".");
-    } else {
-      missing(j, "acid", example);
-    }
-    return;
-  }
-  const place at = place_of("acid", *what.acid);
-  const std::optional<acid_addition> given = read_acid(j);
-  if (!given) {
-    j.say("amount-unknown", at,
-          {what.acid->text, needed, {}, "Write it like `" + example + "`.", {}});
-    return;
-  }
-  for (const acid_choice& a : p.acids) {
-    const std::string tested = folded(a.acid);
-    // `lemon juice` may be the bottled juice that was tested, or not.
-    const bool half_said = tested != given->name && tested.size() > given->name.size() &&
-                           tested.compare(tested.size() - given->name.size() - 1, std::string::npos,
-                                          " " + given->name) == 0;
-    if (half_said) {
-      missing(j, "acid",
-              "acid: " + decimal_of_thousandths(a.thousandths_tsp_per_pint) + " tsp " +
-                  std::string(a.acid) + " per pint");
-      return;
-    }
-    // The whole name: fresh lemon juice is not the bottled juice that was tested.
-    if (given->name != tested) continue;
-    // Thousandths of a tsp per pint, for the jar the plan speaks of; a tsp is a sixth of a fl oz.
-    const std::int64_t least =
-        divide(a.thousandths_tsp_per_pint * (given->jar_micro_floz / 1000), 6 * 16, rounding::down);
-    if (given->micro_floz < least) {
-      finding& f = j.say("acid-too-little", at, {what.acid->text, needed, {}, {}, {}});
-      cite_first(j.rules, p.sources, f);
-    }
-    return;
-  }
-  finding& f = j.say("acid-missing", at, {what.acid->text, needed, {}, {}, {}});
-  cite_first(j.rules, p.sources, f);
-}
-
 /// The other published position on a mixture: one part alone would need longer, or has no process
 /// in a jar of this size. It is a note and changes nothing.
 inline void judge_longest_part(judging& j, const process& frame, const word& line,
@@ -331,12 +247,25 @@ inline void judge_frame(judging& j, const process& p) {
   }
 }
 
+/// True where a step of the process, such as following the directions of the pectin, stands for the
+/// recipe and the plan states it.
+[[nodiscard]] inline bool stands_for_recipe(const judging& j, const process& p) {
+  return std::any_of(p.conditions.begin(), p.conditions.end(), [&](const condition& c) {
+    return c.instead_of_recipe && has_prepared(j.what, c.prepared);
+  });
+}
+
 inline void judge_recipe(judging& j, const process& p) {
   if (p.recipe == recipe_kind::frame) judge_frame(j, p);
   const plan& what = j.what;
   std::string_view reason;
   if (what.as_published && !what.as_published->value) {
     reason = "It says that the publication is not followed";
+  } else if (p.recipe == recipe_kind::fixed && !what.ingredients.empty() && !p.recipes.empty()) {
+    judge_tested_recipe(j, p);
+    return;
+  } else if (p.recipe == recipe_kind::fixed && stands_for_recipe(j, p)) {
+    return;
   } else if (p.recipe == recipe_kind::fixed && !follows_publication(what)) {
     reason = "The process belongs to the published recipe with its tested proportions";
   } else if (p.recipe == recipe_kind::frame && !follows_publication(what)) {

@@ -8,18 +8,9 @@
 #include <vector>
 
 #include "jarproof/detail/judge_kitchen.hpp"
+#include "jarproof/detail/ingredient_line.hpp"
 
 namespace jarproof::detail {
-
-/// Where the preparation behind a food begins: a comma, but not one that groups thousands.
-[[nodiscard]] inline std::size_t preparation_comma(std::string_view line) noexcept {
-  for (std::size_t at = line.find(','); at != std::string_view::npos; at = line.find(',', at + 1)) {
-    const bool grouping =
-        at > 0 && at + 1 < line.size() && is_digit(line[at - 1]) && is_digit(line[at + 1]);
-    if (!grouping) return at;
-  }
-  return std::string_view::npos;
-}
 
 /// The food of an ingredient line written as a plain food name: `7 lb green beans, washed` is
 /// `green beans`. What follows a comma is preparation; amount and unit in front do not count.
@@ -62,8 +53,22 @@ namespace jarproof::detail {
   return true;
 }
 
+/// What may go into a jar beside a plain food: salt, sugar, water and the acids of its table. Null
+/// for anything else.
+[[nodiscard]] inline const ingredient* addition(const judging& j, const process& food,
+                                                const word& line) {
+  const line_reading r = read_line(j.rules, line.text);
+  if (r.what == nullptr || !r.strange.empty()) return nullptr;
+  for (const std::string_view trait : {"salt", "sugar", "water"}) {
+    if (is_a(j.rules, *r.what, trait)) return r.what;
+  }
+  return !food.acids.empty() && is_a(j.rules, *r.what, "acidifier") ? r.what : nullptr;
+}
+
 /// Looks every ingredient line up and says which are unknown; returns the foods that fit all lines.
-[[nodiscard]] inline std::vector<const process*> judge_ingredients(judging& j) {
+/// `beside` is the plain food that the plan names, if it names one.
+[[nodiscard]] inline std::vector<const process*> judge_ingredients(judging& j,
+                                                                   const process* beside) {
   std::vector<const process*> common;
   bool first = true;
   int unknown = 0;
@@ -72,9 +77,13 @@ namespace jarproof::detail {
     std::vector<const process*> foods = foods_named(j.rules, name);
     const bool plain = rest_is_plain(j.rules, line.text, foods);
     if (!plain) foods.clear();
-    ingredient_line entry{line.line, line.text, {}, {}, food_class::low_acid};
+    ingredient_line entry{line.line, line.text, {}, {}, {}, {}};
     entry.amount = std::string(trim(std::string_view(line.text).substr(0, line.text.find(name))));
-    if (foods.empty()) {
+    const ingredient* added = beside == nullptr ? nullptr : addition(j, *beside, line);
+    if (added != nullptr) {
+      entry.ingredient = std::string(added->id);
+      entry.kind = std::string(name_of(added->kind));
+    } else if (foods.empty()) {
       sentence_facts facts;
       facts.found = line.text;
       // Looking for near names is slow; after the first lines it helps nobody.
@@ -89,7 +98,7 @@ namespace jarproof::detail {
       j.say("ingredient-unknown", place_of("ingredients", line), std::move(facts));
     } else {
       entry.ingredient = std::string(name);
-      entry.kind = foods.front()->kind;
+      entry.kind = foods.front()->kind == food_class::acid ? "acid" : "low-acid";
       if (first) {
         common = foods;
       } else {
@@ -123,15 +132,27 @@ inline void ask_which(judging& j, const place& at, std::string found,
 /// All foods a plan may mean: none (said so), one, or several (said so).
 [[nodiscard]] inline std::vector<const process*> judge_food(judging& j) {
   const plan& p = j.what;
-  const std::vector<const process*> from_lines = judge_ingredients(j);
   std::vector<const process*> foods;
   place at = place_of("food", p);
   std::string found;
+  if (p.food) foods = foods_named(j.rules, p.food->text);
+  const process* named = foods.size() == 1 ? foods.front() : nullptr;
+  // The lines of a tested recipe are read and compared by it.
+  const bool by_recipe = named != nullptr && !named->recipes.empty();
+  const std::vector<const process*> from_lines =
+      by_recipe ? std::vector<const process*>()
+                : judge_ingredients(j, named != nullptr && named->recipe == recipe_kind::plain
+                                           ? named
+                                           : nullptr);
   if (p.food) {
     at = place_of("food", *p.food);
     found = p.food->text;
-    foods = foods_named(j.rules, p.food->text);
-    if (foods.empty()) {
+    const untested_food* untested = untested_named(j.rules, found);
+    if (foods.empty() && untested != nullptr) {
+      finding& f = j.say("no-tested-process", at,
+                         {found, {}, std::string(untested->why), std::string(untested->instead), {}});
+      cite_first(j.rules, untested->sources, f);
+    } else if (foods.empty()) {
       sentence_facts facts;
       facts.found = found;
       facts.choices = joined(names_near(j.rules, found));
@@ -168,10 +189,11 @@ inline void ask_which(judging& j, const place& at, std::string found,
   // A plain food with other foods among its ingredients is a mixture that its table does not cover.
   if (foods.size() == 1 && p.food && foods.front()->recipe == recipe_kind::plain) {
     for (const word& line : p.ingredients) {
-      const std::vector<const process*> named = foods_named(j.rules, plain_food(line.text));
-      if (named.empty() || (named.size() == 1 && named.front() == foods.front())) continue;
-      if (std::find(named.begin(), named.end(), foods.front()) != named.end()) {
-        ask_which(j, place_of("ingredients", line), line.text, named);
+      if (addition(j, *foods.front(), line) != nullptr) continue;
+      const std::vector<const process*> other = foods_named(j.rules, plain_food(line.text));
+      if (other.empty() || (other.size() == 1 && other.front() == foods.front())) continue;
+      if (std::find(other.begin(), other.end(), foods.front()) != other.end()) {
+        ask_which(j, place_of("ingredients", line), line.text, other);
         continue;
       }
       j.say("no-tested-process", place_of("ingredients", line),

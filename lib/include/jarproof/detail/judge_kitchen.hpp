@@ -174,8 +174,9 @@ inline void missing(judging& j, std::string_view key, std::string write = {}) {
 }
 
 [[nodiscard]] inline bool has_prepared(const plan& p, std::string_view id) {
+  const std::string wanted = folded(id);
   for (const word& w : p.prepared) {
-    if (folded(w.text) == folded(id)) return true;
+    if (folds_to(w.text, wanted)) return true;
   }
   return false;
 }
@@ -243,7 +244,8 @@ inline void judge_words(judging& j) {
   for (const prepared_word& w : j.rules.prepared) prepared.push_back(w.id);
   for (const word& w : p.prepared) {
     bool known = false;
-    for (const std::string_view id : prepared) known = known || folded(id) == folded(w.text);
+    const std::string plain = folded(w.text);
+    for (const std::string_view id : prepared) known = known || folds_to(id, plain);
     if (!known) unknown("prepared", w, nearest(w.text, prepared), joined(prepared));
   }
   if (p.jar && !p.jar_volume && jar_named(j.rules, p.jar->text) == nullptr) {
@@ -255,8 +257,9 @@ inline void judge_words(judging& j) {
 
 [[nodiscard]] inline const form_word* form_of(const judging& j) {
   if (!j.what.form) return nullptr;
+  const std::string wanted = folded(j.what.form->text);
   for (const form_word& f : j.rules.forms) {
-    if (folded(f.id) == folded(j.what.form->text)) return &f;
+    if (folds_to(f.id, wanted)) return &f;
   }
   return nullptr;
 }

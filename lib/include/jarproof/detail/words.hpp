@@ -40,6 +40,28 @@ namespace jarproof::detail {
   return out;
 }
 
+/// True where `text`, folded, is `wanted`, which is folded already. Compares character by
+/// character, so that a long list of names is passed through without copies.
+[[nodiscard]] constexpr bool folds_to(std::string_view text, std::string_view wanted) noexcept {
+  std::size_t at = 0;
+  bool blank = false;
+  for (const char c : trim(text)) {
+    const char plain = c == '-' || c == '_' || is_space(c) ? ' ' : lower(c);
+    if (plain == ' ') {
+      blank = at > 0;
+      continue;
+    }
+    if (blank) {
+      if (at >= wanted.size() || wanted[at] != ' ') return false;
+      ++at;
+      blank = false;
+    }
+    if (at >= wanted.size() || wanted[at] != plain) return false;
+    ++at;
+  }
+  return at == wanted.size();
+}
+
 /// Number of single-character edits (insert, delete, replace, swap neighbours) between two words.
 [[nodiscard]] inline std::size_t distance(std::string_view a, std::string_view b) {
   std::vector<std::size_t> before(b.size() + 1);
@@ -183,6 +205,16 @@ template <class Words>
     if ((static_cast<unsigned char>(c) & 0xC0) != 0x80) ++count;
   }
   return count;
+}
+
+/// Where the preparation behind a food begins: a comma, but not one that groups thousands.
+[[nodiscard]] inline std::size_t preparation_comma(std::string_view line) noexcept {
+  for (std::size_t at = line.find(','); at != std::string_view::npos; at = line.find(',', at + 1)) {
+    const bool grouping =
+        at > 0 && at + 1 < line.size() && is_digit(line[at - 1]) && is_digit(line[at + 1]);
+    if (!grouping) return at;
+  }
+  return std::string_view::npos;
 }
 
 }  // namespace jarproof::detail

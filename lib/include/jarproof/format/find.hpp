@@ -55,13 +55,35 @@ namespace detail {
   return out;
 }
 
+/// The minutes in boiling water at an altitude; without one for the whole printed row of bands.
+[[nodiscard]] inline std::string minutes_text(const band_set& bands, const jar_minutes& m,
+                                              std::optional<int> altitude_ft, int highest_ft) {
+  if (altitude_ft) {
+    const altitude_step* step = *altitude_ft > highest_ft ? nullptr : band_at(bands, *altitude_ft);
+    if (step == nullptr) return "no published time at this altitude";
+    return time_text(m.minutes[static_cast<std::size_t>(step - bands.steps.begin())]);
+  }
+  std::string out;
+  for (std::size_t i = 0; i < bands.steps.size(); ++i) {
+    const altitude_step& s = bands.steps[i];
+    out += (i == 0 ? "" : "; ") + std::to_string(m.minutes[i]) + " min ";
+    out += s.through_ft == 0 ? "above " + grouped(s.from_ft - 1) + " ft"
+                             : "to " + grouped(s.through_ft) + " ft";
+  }
+  return out;
+}
+
 inline void write_table(text_writer& w, const process& p, const table& t, const edition& rules,
                         std::optional<int> altitude_ft) {
   w.blank();
   w.paragraph(std::string(t.pack) + " pack: " + std::string(t.style), "  ", 2);
+  const band_set* water = find(rules.bands, t.boiling_water);
+  if (water != nullptr) w.row("canner", "boiling-water canner");
   for (const jar_minutes& m : t.minutes) {
     const jar_size* jar = find(rules.jars, m.jar);
-    w.row(jar == nullptr ? m.jar : jar->title, time_text(m.minutes[0]));
+    w.row(jar == nullptr ? m.jar : jar->title,
+          water == nullptr ? time_text(m.minutes[0])
+                           : minutes_text(*water, m, altitude_ft, rules.highest_ft));
   }
   w.row("headspace", headspace_text(t.headspace_thousandths_in));
   for (const auto& [name, id] : {std::pair{"dial", t.dial}, std::pair{"weighted", t.weighted}}) {

@@ -129,6 +129,8 @@ inline void write_requirement(json_writer& w, const requirement& r) {
   w.key("headspace_in");
   w.raw(decimal_of_thousandths(r.headspace_thousandths_in));
   if (r.vent_min) w.member("vent_min", *r.vent_min);
+  if (r.least_f) w.member("temperature_least_F", *r.least_f);
+  if (r.most_f) w.member("temperature_most_F", *r.most_f);
   w.key("verified");
   w.raw(r.verified ? "true" : "false");
   w.texts("sources", r.sources);
@@ -188,9 +190,9 @@ inline void write_report(json_writer& w, const report& r) {
       if (line.ingredient.empty()) {
         w.raw("null");
       } else {
-        w.text(line.kind == food_class::acid ? "acid" : "low-acid");
+        w.text(line.kind);
       }
-      w.texts("traits", {});
+      w.texts("traits", line.traits);
       w.end('}');
     }
     w.end(']');

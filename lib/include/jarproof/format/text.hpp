@@ -135,6 +135,35 @@ inline void write_finding(text_writer& w, const report& r, const finding& f, boo
   }
 }
 
+[[nodiscard]] inline std::string title_of_method(const edition& rules, const std::string& id) {
+  const method* m = find(rules.methods, id);
+  return std::string(m == nullptr ? std::string_view(id) : m->title);
+}
+
+[[nodiscard]] inline std::string counted_from(const requirement& q) {
+  if (q.pressure_psi) return ", counted from when the pressure is reached";
+  if (q.method == "low-temperature") return ", counted from when the water is that warm";
+  return q.method == "steam" ? ", counted from when pure steam flows"
+                             : ", counted from the full boil";
+}
+
+/// Another published way beside `shown`: what differs is said.
+[[nodiscard]] inline std::string way_text(const edition& rules, const requirement& shown,
+                                          const requirement& o) {
+  if (o.pressure_psi) {
+    const bool other_method = shown.method != o.method;
+    return (other_method ? "in a pressure canner, " + o.gauge + " gauge, "
+                         : "with a " + o.gauge + " gauge ") +
+           pressure_text(*o.pressure_psi, o.gauge) + ", " + time_text(o.time_min);
+  }
+  const std::string where = "in a " + title_of_method(rules, o.method);
+  if (o.method == "low-temperature") {
+    return "by low-temperature pasteurization, " + std::to_string(o.least_f.value_or(0)) + " to " +
+           std::to_string(o.most_f.value_or(0)) + " F for " + time_text(o.time_min);
+  }
+  return where + ", " + time_text(o.time_min);
+}
+
 inline void write_process(text_writer& w, const report& r, const edition& rules) {
   if (!r.required || r.process == nullptr) return;
   const requirement& q = *r.required;
@@ -149,17 +178,22 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
       "1");
   w.row("food", std::string(r.process->title) + ": " + q.style);
   w.row("jar, pack", title_of_jar(q.jar) + " jars, " + q.pack + " pack");
-  w.row("canner", "pressure canner, " + q.gauge + " gauge");
+  w.row("canner", title_of_method(rules, q.method) +
+                      (q.gauge.empty() ? "" : ", " + q.gauge + " gauge"));
   if (q.pressure_psi) w.row("pressure", pressure_text(*q.pressure_psi, q.gauge));
-  w.row("time", time_text(q.time_min) + ", counted from when the pressure is reached");
+  if (q.least_f && q.most_f) {
+    w.row("water", "held at " + std::to_string(*q.least_f) + " to " + std::to_string(*q.most_f) +
+                       " F, by a thermometer");
+  }
+  w.row("time", time_text(q.time_min) + counted_from(q));
   w.row("headspace", headspace_text(q.headspace_thousandths_in));
   if (q.vent_min)
     w.row("vent", std::to_string(*q.vent_min) + " min of steady steam before the vent is closed");
-  for (const requirement& o : r.options) {
-    if (!o.pressure_psi) continue;
-    w.row("or", "with a " + o.gauge + " gauge " + pressure_text(*o.pressure_psi, o.gauge) + ", " +
-                    time_text(o.time_min));
-  }
+  for (const requirement& o : r.options) w.row("or", way_text(rules, q, o));
+  std::string acids;
+  for (const acid_choice& a : r.process->acids)
+    acids += (acids.empty() ? "" : "; or ") + std::string(a.says);
+  if (!acids.empty()) w.row("acid", acids + ", into each jar");
   // All steps, also those that the plan states: this list is what a cook works from.
   for (const condition& c : r.process->conditions) {
     if (!c.packs.empty() && !c.packs.contains(q.pack) && q.pack.find(" or ") == std::string::npos)

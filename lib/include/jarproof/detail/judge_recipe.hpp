@@ -1,0 +1,583 @@
+// A plan's ingredients against the tested recipes of its food.
+//
+// The recipe is scaled by its main food: what must be there has to be at least, what is limited at
+// most, the printed amount at that scale. A plan follows one recipe whole.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/detail/ingredient_line.hpp"
+#include "jarproof/detail/judge_acid.hpp"
+#include "jarproof/detail/judge_process.hpp"
+
+namespace jarproof::detail {
+
+/// A line of the plan, read.
+struct plan_line {
+  const word* said;
+  line_reading reading;
+};
+
+[[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
+  std::vector<plan_line> out;
+  for (const word& w : j.what.ingredients) {
+    const std::string_view text = trim(w.text);
+    if (!text.empty() && text.back() == ':') continue;  // a heading
+    out.push_back({&w, read_line(j.rules, w.text)});
+  }
+  return out;
+}
+
+/// The report shows what each line was taken for.
+inline void report_lines(judging& j, const std::vector<plan_line>& lines) {
+  for (const plan_line& l : lines) {
+    ingredient_line entry{l.said->line, l.said->text, {}, l.reading.amount_text, "low-acid", {}};
+    if (l.reading.what != nullptr && l.reading.strange.empty()) {
+      entry.ingredient = std::string(l.reading.what->id);
+      entry.kind = std::string(name_of(l.reading.what->kind));
+      for (const std::string_view t : l.reading.what->traits) entry.traits.emplace_back(t);
+    }
+    j.out.ingredients.push_back(std::move(entry));
+  }
+}
+
+/// A finding that is held back until it is known which recipe the plan follows.
+struct held_finding {
+  std::string_view id;
+  place at;
+  sentence_facts facts;
+  bool left_unsaid = false;
+};
+
+/// How near a line's ingredient is to a food of the recipe.
+enum class nearness { other, more_general, kind, same };
+
+[[nodiscard]] inline nearness near_to(const edition& rules, const ingredient& i,
+                                      const recipe_part& part) {
+  nearness best = nearness::other;
+  for (const std::string_view food : part.foods) {
+    const ingredient* wanted = find(rules.ingredients, food);
+    if (wanted == nullptr) continue;
+    nearness here = nearness::other;
+    if (i.id == food) {
+      here = nearness::same;
+    } else if (is_kind_of(rules, i, food)) {
+      here = nearness::kind;
+    } else if (is_kind_of(rules, *wanted, i.id)) {
+      here = nearness::more_general;
+    }
+    best = std::max(best, here);
+  }
+  return best;
+}
+
+/// The check that speaks where a part is below or above what was tested.
+[[nodiscard]] inline std::string_view check_below(const recipe_part& p) noexcept {
+  switch (p.role) {
+    case part_role::acid:
+      return "acid-too-little";
+    case part_role::salt:
+      return "salt-reduced-in-ferment";
+    case part_role::sugar:
+      return "sugar-reduced-in-jam";
+    default:
+      return "recipe-part-too-small";
+  }
+}
+
+[[nodiscard]] inline std::string_view check_above(const recipe_part& p) noexcept {
+  switch (p.role) {
+    case part_role::low_acid:
+    case part_role::spice:  // a spice with a limit is a fresh herb
+      return "low-acid-share-too-high";
+    case part_role::starch:
+      return "thickener-in-jar";
+    case part_role::fat:
+      return "fat-in-jar";
+    case part_role::water:
+      return "water-too-much";
+    default:
+      return "recipe-part-too-large";
+  }
+}
+
+/// One tested recipe against the lines of a plan.
+class recipe_comparison {
+ public:
+  recipe_comparison(const judging& j, const process& p, const tested_recipe& r,
+                    const std::vector<plan_line>& lines)
+      : j_(j), process_(p), recipe_(r), lines_(lines), part_of_(lines.size(), nullptr) {
+    assign();
+    if (!find_scale()) return;
+    for (const recipe_part& part : recipe_.parts) {
+      if (!part.discarded && !part.anchor && part.limit != part_limit::free) compare(part);
+    }
+    compare_families();
+  }
+
+  [[nodiscard]] const std::vector<held_finding>& findings() const noexcept { return findings_; }
+  [[nodiscard]] bool has_main_food() const {
+    return anchor_ != nullptr && line_of(*anchor_) != nullptr;
+  }
+  /// True for a line that has a place in this recipe.
+  [[nodiscard]] bool has_place(std::size_t line) const noexcept {
+    return part_of_[line] != nullptr;
+  }
+
+ private:
+  const judging& j_;
+  const process& process_;
+  const tested_recipe& recipe_;
+  const std::vector<plan_line>& lines_;
+  std::vector<const recipe_part*> part_of_;  // of each line; null where it has no place
+  std::vector<held_finding> findings_;
+  const recipe_part* anchor_ = nullptr;
+  measured given_anchor_;
+
+  void hold(std::string_view id, const place& at, sentence_facts facts, bool left_unsaid = false) {
+    findings_.push_back({id, at, std::move(facts), left_unsaid});
+  }
+
+  [[nodiscard]] place at(const plan_line& l) const { return place_of("ingredients", *l.said); }
+
+  /// Each line goes to the part it is nearest to; a kind that two parts name goes to the first that
+  /// has no line yet.
+  void assign() {
+    for (const nearness wanted : {nearness::same, nearness::kind, nearness::more_general}) {
+      for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
+        for (const recipe_part& part : recipe_.parts) {
+          if (near_to(j_.rules, *lines_[i].reading.what, part) != wanted) continue;
+          if (part.discarded != says_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
+            continue;
+          const bool taken = has_line(part);
+          if (part_of_[i] == nullptr || !taken) part_of_[i] = &part;
+          if (!taken) break;
+        }
+      }
+    }
+  }
+  /// Water of a soak counts as such only where the line says so.
+  [[nodiscard]] static bool says_discarded(const plan_line& l) {
+    constexpr std::string_view said[] = {"soak",      "soaking", "brine",
+                                         "discarded", "drained", "bath"};
+    return std::any_of(std::begin(said), std::end(said), [&](std::string_view word) {
+      const std::vector<std::string>& words = l.reading.words;
+      return std::find(words.begin(), words.end(), word) != words.end();
+    });
+  }
+  [[nodiscard]] bool has_part(std::size_t line, nearness wanted, bool discarded) const {
+    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& p) {
+      return p.discarded == discarded && near_to(j_.rules, *lines_[line].reading.what, p) == wanted;
+    });
+  }
+  [[nodiscard]] static bool readable(const plan_line& l) {
+    return l.reading.what != nullptr && l.reading.strange.empty();
+  }
+  [[nodiscard]] bool has_line(const recipe_part& part) const {
+    return std::find(part_of_.begin(), part_of_.end(), &part) != part_of_.end();
+  }
+
+  /// What the lines of a part hold together, in the measure that the recipe prints.
+  [[nodiscard]] std::optional<measured> sum_of(const recipe_part& part,
+                                               bool& without_amount) const {
+    const measure_unit& unit = *unit_named(part.unit);
+    measured sum;
+    bool any = false;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] != &part) continue;
+      const line_reading& r = lines_[i].reading;
+      std::optional<measured> one =
+          r.amount ? converted(j_.rules, *r.what, *r.amount, unit, r.words) : std::nullopt;
+      if (one && !r.per_jar.empty()) {
+        // So much in each jar: the number of jars makes it an amount of the batch.
+        const int jars = j_.what.jars ? j_.what.jars->value : 0;
+        one->low *= jars;
+        one->high *= jars;
+        if (jars == 0) one.reset();
+      }
+      if (!one) {
+        without_amount = true;
+        continue;
+      }
+      // The salt of a brine does not make up for salt that the ferment lacks.
+      const bool alone = part.role == part_role::salt && part.limit == part_limit::least;
+      if (alone && any) {
+        sum.low = std::max(sum.low, one->low);
+        sum.high = std::max(sum.high, one->high);
+      } else {
+        sum.low += one->low;
+        sum.high += one->high;
+      }
+      any = true;
+    }
+    if (!any) return std::nullopt;
+    return sum;
+  }
+
+  [[nodiscard]] const plan_line* line_of(const recipe_part& part) const {
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] == &part) return &lines_[i];
+    }
+    return nullptr;
+  }
+
+  [[nodiscard]] std::string food_text(const recipe_part& part) const {
+    std::vector<std::string> names;
+    for (const std::string_view id : part.foods) {
+      const ingredient* i = find(j_.rules.ingredients, id);
+      names.push_back(i == nullptr ? std::string(id) : std::string(i->names[0]));
+    }
+    return joined(names);
+  }
+
+  [[nodiscard]] std::string whole_plan_text() const {
+    return j_.what.ingredients.empty() ? std::string() : j_.what.ingredients.front().text;
+  }
+
+  /// Finds the main food and its amount; without them nothing can be compared.
+  bool find_scale() {
+    for (const recipe_part& part : recipe_.parts) {
+      if (part.anchor) anchor_ = &part;
+    }
+    if (anchor_ == nullptr) return false;
+    const plan_line* line = line_of(*anchor_);
+    if (line == nullptr) {
+      hold("recipe-not-shown", place_of("ingredients", j_.what.ingredients.front()),
+           {{},
+            "the published recipe",
+            "Its main food, " + food_text(*anchor_) + ", is not among the ingredients",
+            {},
+            {}},
+           true);
+      return false;
+    }
+    bool unknown = false;
+    const std::optional<measured> sum = sum_of(*anchor_, unknown);
+    if (unknown || !sum || sum->low == 0) {
+      say_unknown(*anchor_, *line);
+      return false;
+    }
+    given_anchor_ = *sum;
+    return true;
+  }
+
+  void say_unknown(const recipe_part& part, const plan_line& line) {
+    sentence_facts facts;
+    facts.found = line.said->text;
+    facts.required = std::string(part.unit);
+    facts.reason =
+        "the published recipe measures " + food_text(part) + " in `" + std::string(part.unit) + "`";
+    facts.instead = "Write how much it is in that measure.";
+    hold("amount-unknown", at(line), std::move(facts));
+  }
+
+  struct bounds {
+    std::int64_t least;
+    std::int64_t most;
+  };
+
+  /// The amount of a part at the plan's scale. A main food with a printed range stands for one
+  /// whole batch, or for several, anywhere in that range; in between the strict end counts both
+  /// ways.
+  [[nodiscard]] bounds at_scale(const recipe_part& part) const {
+    const measure_unit& unit = *unit_named(part.unit);
+    const base_amount low = base_of(anchor_->low, *unit_named(anchor_->unit));
+    const base_amount high = base_of(anchor_->high, *unit_named(anchor_->unit));
+    constexpr printed_amount batches[] = {{1, 4}, {1, 2}, {1, 1}, {3, 2}, {2, 1},
+                                          {3, 1}, {4, 1}, {5, 1}, {6, 1}};
+    for (const printed_amount n : batches) {
+      const bool reaches = given_anchor_.high * n.under * low.under >= low.over * n.over;
+      const bool within = given_anchor_.low * n.under * high.under <= high.over * n.over;
+      if (!reaches || !within || anchor_is_exact()) continue;
+      return {scaled(base_of(part.low, unit), n.over, {n.under, 1}, rounding::up),
+              scaled(base_of(part.high, unit), n.over, {n.under, 1}, rounding::down)};
+    }
+    return {scaled(base_of(part.low, unit), given_anchor_.high, low, rounding::up),
+            scaled(base_of(part.high, unit), given_anchor_.low, high, rounding::down)};
+  }
+  [[nodiscard]] bool anchor_is_exact() const noexcept {
+    return anchor_->low.over * anchor_->high.under == anchor_->high.over * anchor_->low.under;
+  }
+  /// Packages of pectin are marked in whole grams or millilitres, within 2 % of the printed amount.
+  [[nodiscard]] static bounds widened(const recipe_part& part, bounds b) noexcept {
+    if (part.limit != part_limit::between || part.role != part_role::other) return b;
+    return {b.least - b.least / 50, b.most + b.most / 50};
+  }
+
+  [[nodiscard]] std::string for_so_much() const {
+    const plan_line* line = line_of(*anchor_);
+    return "for \"" + line->said->text + "\"";
+  }
+
+  void compare(const recipe_part& part) {
+    const measure_unit& unit = *unit_named(part.unit);
+    const bounds exact = at_scale(part);
+    const bounds b = widened(part, exact);
+    const plan_line* line = line_of(part);
+    const bool needs = part.limit == part_limit::least || part.limit == part_limit::between;
+    const bool limits = part.limit == part_limit::most || part.limit == part_limit::between;
+    const std::string least = "at least " + measure_text(exact.least, unit, rounding::up) + " " +
+                              food_text(part) + " " + for_so_much();
+    const std::string most = "at most " + measure_text(exact.most, unit, rounding::down) + " " +
+                             food_text(part) + " " + for_so_much();
+    if (line == nullptr) {
+      if (!needs || part.optional || b.least == 0 || alternative_is_there(part)) return;
+      sentence_facts facts;
+      facts.found = "none";
+      facts.required = least;
+      hold(part.role == part_role::acid ? "acid-missing" : check_below(part),
+           place_of("ingredients", j_.what.ingredients.front()), std::move(facts));
+      return;
+    }
+    bool unknown = false;
+    const std::optional<measured> sum = sum_of(part, unknown);
+    if (unknown || !sum) {
+      say_unknown(part, *line);
+      return;
+    }
+    if (needs && near_to(j_.rules, *line->reading.what, part) == nearness::more_general &&
+        part.role == part_role::acid) {
+      hold("acid-not-bottled", at(*line), {line->said->text, food_text(part), {}, {}, {}}, true);
+    }
+    if (needs && sum->low < b.least) {
+      hold(check_below(part), at(*line), {line->said->text, least, {}, {}, {}});
+    }
+    const bool second = limits && !part.one_of.empty() && earlier_alternative(part);
+    if (second) {
+      hold(check_above(part), at(*line),
+           {line->said->text, "one of the alternatives alone", {}, {}, {}});
+    } else if (limits && sum->high > b.most && !exchanged(part)) {
+      hold(check_above(part), at(*line), {line->said->text, most, {}, {}, {}});
+    }
+  }
+
+  /// Of parts with the same `one_of` word one alone suffices.
+  [[nodiscard]] bool alternative_is_there(const recipe_part& part) const {
+    if (part.one_of.empty()) return false;
+    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& other) {
+      return &other != &part && other.one_of == part.one_of && has_line(other);
+    });
+  }
+
+  [[nodiscard]] bool earlier_alternative(const recipe_part& part) const {
+    for (const recipe_part& other : recipe_.parts) {
+      if (&other == &part) return false;
+      if (other.one_of == part.one_of && has_line(other)) return true;
+    }
+    return false;
+  }
+
+  /// The family in which one kind may stand for another: pepper for pepper, onion for onion. Only
+  /// low-acid parts have one, and never the main food.
+  [[nodiscard]] std::string_view family_of(const recipe_part& part) const {
+    if (part.role != part_role::low_acid || part.anchor || part.limit != part_limit::most)
+      return {};
+    const ingredient* i = find(j_.rules.ingredients, part.foods[0]);
+    if (i == nullptr) return {};
+    return !part.swap.empty() ? part.swap : most_general(j_.rules, *i).id;
+  }
+
+  /// True where the part is over its own amount but its family as a whole is not.
+  [[nodiscard]] bool exchanged(const recipe_part& part) const {
+    const std::string_view family = family_of(part);
+    return !family.empty() && family_fits(family) == std::optional<bool>(true);
+  }
+
+  /// Lines without a part of their own that belong to a family of the recipe take a place in it.
+  void compare_families() {
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
+      const std::string_view top = most_general(j_.rules, *lines_[i].reading.what).id;
+      for (const recipe_part& part : recipe_.parts) {
+        const ingredient* food = find(j_.rules.ingredients, part.foods[0]);
+        if (family_of(part).empty() || most_general(j_.rules, *food).id != top) continue;
+        part_of_[i] = &part;
+        const std::string_view family = family_of(part);
+        const std::optional<bool> fits = family_fits(family);
+        if (!fits) {
+          say_unknown(part, lines_[i]);
+        } else if (!*fits) {
+          hold("low-acid-share-too-high", at(lines_[i]),
+               {lines_[i].said->text,
+                "no more " + std::string(top) + " in all than the tested recipe has " +
+                    for_so_much(),
+                {},
+                {},
+                {}});
+        }
+        break;
+      }
+    }
+  }
+
+  /// All kinds of a family together against all of them in the recipe, by weight where they are
+  /// measured in different ways; nothing where no published weight leads there.
+  [[nodiscard]] std::optional<bool> family_fits(std::string_view family) const {
+    const measure_unit* common = nullptr;
+    bool same = true;
+    std::int64_t allowed = 0;
+    std::int64_t given = 0;
+    for (const int pass : {0, 1}) {
+      const measure_unit& ounces = *unit_named("oz");
+      allowed = 0;
+      given = 0;
+      for (const recipe_part& part : recipe_.parts) {
+        if (family_of(part) != family) continue;
+        const measure_unit& unit = *unit_named(part.unit);
+        if (common == nullptr) common = &unit;
+        if (pass == 0) {
+          same = same && unit.kind == common->kind && unit.counts == common->counts;
+          allowed += at_scale(part).most;
+        } else {
+          const ingredient& food = *find(j_.rules.ingredients, part.foods[0]);
+          const measured printed{unit.kind, at_scale(part).most, at_scale(part).most, unit.counts,
+                                 false};
+          const std::optional<measured> weight =
+              converted(j_.rules, food, printed, ounces, line::words_of(part.form));
+          if (!weight) return std::nullopt;
+          allowed += weight->low;
+        }
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+          if (part_of_[i] != &part) continue;
+          const line_reading& r = lines_[i].reading;
+          if (!r.amount) return std::nullopt;
+          const std::optional<measured> one =
+              converted(j_.rules, *r.what, *r.amount, pass == 0 ? *common : ounces, r.words);
+          if (!one) {
+            if (pass == 1) return std::nullopt;
+            same = false;
+            continue;
+          }
+          given += one->high;
+        }
+      }
+      if (same) break;  // the first pass, in the printed measure, is enough
+    }
+    return given <= allowed;
+  }
+};
+
+/// An ingredient that has no place in the recipe.
+inline void judge_stranger(judging& j, const process& p, const plan_line& l) {
+  const place at = place_of("ingredients", *l.said);
+  const ingredient& i = *l.reading.what;
+  const auto is = [&](std::string_view trait) { return is_a(j.rules, i, trait); };
+  const auto say = [&](std::string_view id) {
+    sentence_facts facts;
+    facts.found = l.said->text;
+    facts.required = "none of it";
+    facts.reason = "The tested recipe has none.";
+    finding& f = j.say(id, at, std::move(facts));
+    cite_first(j.rules, p.sources, f);
+  };
+  if (is("thickener")) return say("thickener-in-jar");
+  if (is("dairy")) return say("dairy-in-jar");
+  if (is("grain-or-pasta")) return say("pasta-or-grain-in-jar");
+  if (is("egg")) return say("egg-in-jar");
+  if (is("fat")) return say("fat-in-jar");
+  if (is("low-acid-puree")) return say("low-acid-puree");
+  // Salt, sugar and dried spices change the taste, and more acid than tested is the strict side.
+  // Half a cup of one spice is no seasoning.
+  const bool much = is("spice") && l.reading.amount &&
+                    l.reading.amount->kind == measure_kind::volume &&
+                    l.reading.amount->high >= 24'000;
+  if (is("not-bottled")) return say("acid-not-bottled");
+  if (is("homemade")) return say("vinegar-homemade");
+  if (is("salt") || is("sugar") || (is("spice") && !much)) return;
+  if (is("acidifier") && l.reading.vinegar_percent.value_or(5) >= 5) return;
+  if (is("water") || (is("liquid") && i.kind == acidity::neutral)) return say("water-too-much");
+  if (i.kind == acidity::low_acid || i.kind == acidity::borderline || is("fresh-herb"))
+    return say("low-acid-share-too-high");
+  say("not-in-recipe");
+}
+
+/// Lines that cannot be read, one finding each.
+inline void judge_unread_lines(judging& j, const std::vector<plan_line>& lines) {
+  int unknown = 0;
+  for (const plan_line& l : lines) {
+    if (l.reading.what != nullptr && l.reading.strange.empty()) continue;
+    sentence_facts facts;
+    facts.found = l.said->text;
+    if (l.reading.what != nullptr) {
+      facts.instead = "Not understood: " + joined(l.reading.strange, "and") + ".";
+    } else if (++unknown <= 20) {  // looking for near names is slow; after some it helps nobody
+      facts.choices = joined(ingredients_near(j.rules, l.reading.name));
+      if (!facts.choices.empty())
+        facts.instead = "If it is only spelled otherwise: " + facts.choices + ".";
+    }
+    j.say("ingredient-unknown", place_of("ingredients", *l.said), std::move(facts));
+  }
+}
+
+/// Strength of a vinegar on a line or in the plan: at least 5 %.
+inline void judge_vinegar_lines(judging& j, const process& p, const std::vector<plan_line>& lines) {
+  for (const plan_line& l : lines) {
+    if (l.reading.what == nullptr || !is_a(j.rules, *l.reading.what, "acidifier")) continue;
+    const int named = l.reading.what->vinegar_percent;
+    const std::optional<int> percent = l.reading.vinegar_percent ? l.reading.vinegar_percent
+                                       : named != 0              ? std::optional<int>(named)
+                                                                 : std::nullopt;
+    if (!percent || *percent >= 5) continue;
+    finding& f = j.say("vinegar-too-weak", place_of("ingredients", *l.said),
+                       {l.said->text, "at least 5 %", {}, {}, {}});
+    cite_first(j.rules, p.sources, f);
+  }
+}
+
+/// Compares the plan's ingredients with every recipe of the food and reports against the one that
+/// they come nearest to.
+inline void judge_tested_recipe(judging& j, const process& p) {
+  const std::vector<plan_line> lines = read_lines(j);
+  report_lines(j, lines);
+  judge_unread_lines(j, lines);
+  judge_vinegar_lines(j, p, lines);
+  std::vector<std::string_view> sets;
+  for (const tested_recipe& r : p.recipes) {
+    if (std::find(sets.begin(), sets.end(), r.set) == sets.end()) sets.push_back(r.set);
+  }
+  std::vector<bool> placed(lines.size(), false);
+  const auto weight_of = [&](const held_finding& f) {
+    const check_rule* rule = find(j.rules.checks, f.id);
+    if (f.left_unsaid) return 1;
+    if (rule == nullptr) return 100;
+    const outcome o = outcome_of(rule->outcome);
+    return o == outcome::rejects      ? 100
+           : o == outcome::untested   ? 10
+           : o == outcome::incomplete ? 1
+                                      : 0;
+  };
+  for (const std::string_view set : sets) {
+    std::optional<recipe_comparison> best;
+    int best_score = 0;
+    for (const tested_recipe& r : p.recipes) {
+      if (r.set != set) continue;
+      recipe_comparison c(j, p, r, lines);
+      // A recipe whose main food is not there is another recipe, whatever else fits.
+      int score = c.has_main_food() ? 0 : 100'000;
+      for (const held_finding& f : c.findings()) score += weight_of(f);
+      // A line that this recipe does not know counts as much as one that is wrong.
+      for (std::size_t i = 0; i < lines.size(); ++i) score += c.has_place(i) ? 0 : 10;
+      if (best && score >= best_score) continue;
+      best.emplace(std::move(c));
+      best_score = score;
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i) placed[i] = placed[i] || best->has_place(i);
+    for (const held_finding& f : best->findings()) {
+      finding& said = f.left_unsaid ? j.unsaid(f.id, f.at, f.facts) : j.say(f.id, f.at, f.facts);
+      cite_first(j.rules, p.sources, said);
+    }
+  }
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const bool read = lines[i].reading.what != nullptr && lines[i].reading.strange.empty();
+    if (read && !placed[i] && !answers_acid(j, p, lines[i].reading)) judge_stranger(j, p, lines[i]);
+  }
+}
+
+}  // namespace jarproof::detail

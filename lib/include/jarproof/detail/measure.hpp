@@ -1,0 +1,249 @@
+// Amounts of a recipe: volumes, weights and counts, as exact integers that can be compared.
+//
+//   auto m = take_measure("1 1/2 cups chopped onion");   // 72,000 thousandths of a tsp
+//
+// A metric amount has no exact value in these units: it becomes the two whole numbers around it,
+// and whoever compares takes the one that is not in the cook's favour.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "jarproof/detail/words.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/format/numbers.hpp"
+#include "jarproof/quantity.hpp"
+
+namespace jarproof::detail {
+
+/// What a measure counts, and the unit in which its value is held.
+enum class measure_kind {
+  none,
+  volume,  ///< thousandths of a US teaspoon; 1 mL = 0.20288414 tsp (NIST SP 811, B.8)
+  mass,    ///< thousandths of an avoirdupois ounce; 1 oz = 28.349523 g (NIST SP 811, B.8)
+  count    ///< thousandths of a piece
+};
+
+struct measure_unit {
+  std::string_view name;
+  measure_kind kind;
+  std::int64_t factor;  ///< base units in `divisor` of this unit
+  std::int64_t divisor = 1;
+  std::string_view counts = {};  ///< of a count: what is counted
+};
+
+inline constexpr measure_unit measure_units[] = {
+    {"tsp", measure_kind::volume, 1'000},
+    {"tsps", measure_kind::volume, 1'000},
+    {"teaspoon", measure_kind::volume, 1'000},
+    {"teaspoons", measure_kind::volume, 1'000},
+    {"tbsp", measure_kind::volume, 3'000},
+    {"tbsps", measure_kind::volume, 3'000},
+    {"tablespoon", measure_kind::volume, 3'000},
+    {"tablespoons", measure_kind::volume, 3'000},
+    {"floz", measure_kind::volume, 6'000},
+    {"fl oz", measure_kind::volume, 6'000},
+    {"fluid ounce", measure_kind::volume, 6'000},
+    {"fluid ounces", measure_kind::volume, 6'000},
+    {"cup", measure_kind::volume, 48'000},
+    {"cups", measure_kind::volume, 48'000},
+    {"c", measure_kind::volume, 48'000},
+    {"pint", measure_kind::volume, 96'000},
+    {"pints", measure_kind::volume, 96'000},
+    {"pt", measure_kind::volume, 96'000},
+    {"quart", measure_kind::volume, 192'000},
+    {"quarts", measure_kind::volume, 192'000},
+    {"qt", measure_kind::volume, 192'000},
+    {"qts", measure_kind::volume, 192'000},
+    {"gallon", measure_kind::volume, 768'000},
+    {"gallons", measure_kind::volume, 768'000},
+    {"gal", measure_kind::volume, 768'000},
+    {"ml", measure_kind::volume, 20'288'414, 100'000},
+    {"millilitre", measure_kind::volume, 20'288'414, 100'000},
+    {"millilitres", measure_kind::volume, 20'288'414, 100'000},
+    {"milliliter", measure_kind::volume, 20'288'414, 100'000},
+    {"milliliters", measure_kind::volume, 20'288'414, 100'000},
+    {"dl", measure_kind::volume, 20'288'414, 1'000},
+    {"l", measure_kind::volume, 20'288'414, 100},
+    {"litre", measure_kind::volume, 20'288'414, 100},
+    {"litres", measure_kind::volume, 20'288'414, 100},
+    {"liter", measure_kind::volume, 20'288'414, 100},
+    {"liters", measure_kind::volume, 20'288'414, 100},
+    {"oz", measure_kind::mass, 1'000},
+    {"ounce", measure_kind::mass, 1'000},
+    {"ounces", measure_kind::mass, 1'000},
+    {"lb", measure_kind::mass, 16'000},
+    {"lbs", measure_kind::mass, 16'000},
+    {"pound", measure_kind::mass, 16'000},
+    {"pounds", measure_kind::mass, 16'000},
+    {"g", measure_kind::mass, 35'273'962, 1'000'000},
+    {"gram", measure_kind::mass, 35'273'962, 1'000'000},
+    {"grams", measure_kind::mass, 35'273'962, 1'000'000},
+    {"kg", measure_kind::mass, 35'273'962, 1'000},
+    {"kilogram", measure_kind::mass, 35'273'962, 1'000},
+    {"kilograms", measure_kind::mass, 35'273'962, 1'000},
+    {"piece", measure_kind::count, 1'000, 1, "piece"},
+    {"pieces", measure_kind::count, 1'000, 1, "piece"},
+    {"pod", measure_kind::count, 1'000, 1, "piece"},
+    {"pods", measure_kind::count, 1'000, 1, "piece"},
+    {"slice", measure_kind::count, 1'000, 1, "piece"},
+    {"slices", measure_kind::count, 1'000, 1, "piece"},
+    {"clove", measure_kind::count, 1'000, 1, "clove"},
+    {"cloves", measure_kind::count, 1'000, 1, "clove"},
+    {"head", measure_kind::count, 1'000, 1, "head"},
+    {"heads", measure_kind::count, 1'000, 1, "head"},
+    {"stick", measure_kind::count, 1'000, 1, "stick"},
+    {"sticks", measure_kind::count, 1'000, 1, "stick"},
+    {"drop", measure_kind::count, 1'000, 1, "drop"},
+    {"drops", measure_kind::count, 1'000, 1, "drop"},
+    {"can", measure_kind::count, 1'000, 1, "can"},
+    {"cans", measure_kind::count, 1'000, 1, "can"},
+    {"jar", measure_kind::count, 1'000, 1, "can"},
+    {"jars", measure_kind::count, 1'000, 1, "can"},
+    {"bottle", measure_kind::count, 1'000, 1, "can"},
+    {"bottles", measure_kind::count, 1'000, 1, "can"},
+    {"package", measure_kind::count, 1'000, 1, "can"},
+    {"packages", measure_kind::count, 1'000, 1, "can"},
+    {"pkg", measure_kind::count, 1'000, 1, "can"},
+    {"box", measure_kind::count, 1'000, 1, "can"},
+    {"boxes", measure_kind::count, 1'000, 1, "can"},
+    {"pouch", measure_kind::count, 1'000, 1, "can"},
+    {"pouches", measure_kind::count, 1'000, 1, "can"}};
+
+[[nodiscard]] inline const measure_unit* unit_named(std::string_view name) noexcept {
+  for (const measure_unit& u : measure_units) {
+    if (u.name == name) return &u;
+  }
+  return nullptr;
+}
+
+/// An amount between two whole numbers of base units.
+struct measured {
+  measure_kind kind = measure_kind::none;
+  std::int64_t low = 0;
+  std::int64_t high = 0;
+  std::string_view counts;  ///< of a count: `piece`, `clove`, ...
+  bool ounces = false;      ///< written in oz, which of a liquid are fluid ounces
+};
+
+/// About 200 quarts or 2,500 lb: larger amounts are no kitchen's, and products of two stay exact.
+inline constexpr std::int64_t most_base_units = 40'000'000;
+
+[[nodiscard]] inline std::optional<measured> measure_of(number low, number high,
+                                                        const measure_unit& u) {
+  measured out;
+  out.kind = u.kind;
+  out.counts = u.counts;
+  out.ounces = u.kind == measure_kind::mass && u.factor == 1'000;
+  if (low.over > 1'000'000 * low.under || high.over > 1'000'000 * high.under) return std::nullopt;
+  out.low = divide(low.over * u.factor, low.under * u.divisor, rounding::down);
+  out.high = divide(high.over * u.factor, high.under * u.divisor, rounding::up);
+  if (out.high > most_base_units || out.low > out.high) return std::nullopt;
+  return out;
+}
+
+/// The next word of a line in lower case; blanks and `(` end it.
+[[nodiscard]] inline std::string_view first_word(std::string_view text) noexcept {
+  return text.substr(0, text.find_first_of(" \t(),"));
+}
+
+/// A number, or a range of two: `6`, `1 1/2`, `6-8`, `6 to 8`. Removes it from the front.
+[[nodiscard]] inline bool take_numbers(std::string_view& text, number& low, number& high) {
+  if (take_number(text, low) != number_fault::none) return false;
+  high = low;
+  std::string_view rest = trim(text);
+  for (const std::string_view dash : {"-", "\xE2\x80\x93", "\xE2\x80\x94", "to "}) {
+    if (!starts_with(rest, dash)) continue;
+    std::string_view after = trim(rest.substr(dash.size()));
+    number second;
+    if (!after.empty() && is_digit(after.front()) &&
+        take_number(after, second) == number_fault::none) {
+      high = second;
+      text = after;
+      return true;
+    }
+  }
+  return true;
+}
+
+/// A unit word with an optional full stop, removed from the front; null where there is none.
+[[nodiscard]] inline const measure_unit* take_measure_unit(std::string_view& text) {
+  const std::string_view rest = trim(text);
+  for (const std::size_t words : {2U, 1U}) {
+    std::size_t end = 0;
+    for (std::size_t i = 0; i < words && end != std::string_view::npos; ++i) {
+      end = rest.find_first_of(" \t(),", i == 0 ? 0 : end + 1);
+    }
+    std::string word = folded(rest.substr(0, end));
+    if (!word.empty() && word.back() == '.') word.pop_back();
+    if (const measure_unit* u = unit_named(word)) {
+      text = end == std::string_view::npos ? std::string_view() : rest.substr(end);
+      return u;
+    }
+  }
+  return nullptr;
+}
+
+/// What stands in parentheses at the front, as an amount: `(12 oz)`, `(15-ounce)`.
+[[nodiscard]] inline std::optional<measured> take_inner_measure(std::string_view& text) {
+  std::string_view rest = trim(text);
+  const bool open = !rest.empty() && rest.front() == '(';
+  const std::size_t close = rest.find(')');
+  if (!open || close == std::string_view::npos) return std::nullopt;
+  std::string_view inner = rest.substr(1, close - 1);
+  if (starts_with(trim(inner), "about ")) inner = trim(inner).substr(6);
+  number low;
+  number high;
+  inner = trim(inner);
+  if (!take_numbers(inner, low, high)) return std::nullopt;
+  if (!inner.empty() && inner.front() == '-') inner.remove_prefix(1);
+  const measure_unit* u = take_measure_unit(inner);
+  if (u == nullptr || !trim(inner).empty()) return std::nullopt;
+  text = rest.substr(close + 1);
+  return measure_of(low, high, *u);
+}
+
+/// The amount of a part of a tested recipe, as a fraction of base units.
+struct base_amount {
+  std::int64_t over = 0;
+  std::int64_t under = 1;
+};
+
+[[nodiscard]] inline base_amount base_of(printed_amount a, const measure_unit& u) noexcept {
+  std::int64_t over = a.over * u.factor;
+  std::int64_t under = a.under * u.divisor;
+  std::int64_t x = over;
+  std::int64_t y = under;
+  while (y != 0) {
+    const std::int64_t rest = x % y;
+    x = y;
+    y = rest;
+  }
+  if (x == 0) return {0, 1};
+  return {over / x, under / x};
+}
+
+/// `amount` times `anchor_given` / `anchor_printed`, rounded: how much of a part belongs to so much
+/// of the main food.
+[[nodiscard]] inline std::int64_t scaled(base_amount amount, std::int64_t anchor_given,
+                                         base_amount anchor_printed, rounding r) noexcept {
+  return divide(amount.over * anchor_given * anchor_printed.under,
+                amount.under * anchor_printed.over, r);
+}
+
+/// Base units in a unit of the recipe, for a reader: `1 1/2 cup`. Rounded to the strict side.
+[[nodiscard]] inline std::string measure_text(std::int64_t base, const measure_unit& u,
+                                              rounding r) {
+  std::int64_t thousandths = divide(base * 1'000 * u.divisor, u.factor, r);
+  // Two decimals are as fine as a kitchen measures.
+  if (thousandths % 125 != 0)
+    thousandths = divide(thousandths, 10, r) * 10;
+  return kitchen_fraction(static_cast<int>(thousandths)) + " " +
+         std::string(u.name == "floz" ? std::string_view("fl oz") : u.name);
+}
+
+}  // namespace jarproof::detail
