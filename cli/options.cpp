@@ -115,7 +115,7 @@ std::optional<chosen_rules> choose_rules(const po::variables_map& values) {
   const std::string folder = values["rules"].as<std::string>();
   const auto files = read_rule_folder(folder);
   if (!files) return std::nullopt;
-  result<owned_edition> loaded = load_edition(*files);
+  result<owned_edition> loaded = load_edition(*files, &builtin_edition());
   if (!loaded) {
     complain(loaded.errors());
     complain("the rules in " + folder + " cannot be used");

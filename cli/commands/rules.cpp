@@ -5,6 +5,7 @@
 #include "../commands.hpp"
 #include "../options.hpp"
 #include "jarproof/builtin.hpp"
+#include "jarproof/format/export.hpp"
 #include "jarproof/format/text.hpp"
 #include "jarproof/rules.hpp"
 
@@ -13,7 +14,7 @@ namespace {
 
 namespace po = boost::program_options;
 
-/// Numbers of one edition: a row is one jar of a table on one gauge, a cell one altitude band of
+/// Numbers of one edition: a row is one jar of a table in one column, a cell one altitude band of
 /// it.
 struct counts {
   std::size_t rows = 0;
@@ -27,7 +28,7 @@ struct counts {
   counts out;
   for (const process& p : rules.processes) {
     for (const table& t : p.tables) {
-      for (const std::string_view id : {t.dial, t.weighted}) {
+      for (const std::string_view id : {t.dial, t.weighted, t.boiling_water}) {
         const band_set* bands = find(rules.bands, id);
         if (bands == nullptr) continue;
         out.rows += t.minutes.size();
@@ -43,6 +44,24 @@ struct counts {
 
 [[nodiscard]] std::string counted(std::size_t number, std::string_view what) {
   return std::to_string(number) + " " + std::string(what);
+}
+
+/// A line for each table of a food that was read once only.
+void single_rows(detail::text_writer& w, const process& p, const edition& rules) {
+  for (const table& t : p.tables) {
+    if (t.entries >= 2) continue;
+    std::string jars;
+    for (const jar_minutes& m : t.minutes) jars += (jars.empty() ? "" : ", ") + std::string(m.jar);
+    std::string columns;
+    for (const auto& [name, id] : {std::pair{"dial", t.dial}, std::pair{"weighted", t.weighted},
+                                   std::pair{"boiling water", t.boiling_water}}) {
+      if (find(rules.bands, id) != nullptr)
+        columns += (columns.empty() ? "" : ", ") + std::string(name);
+    }
+    w.paragraph(std::string(t.pack) + " pack, " + jars + "; " + columns + " (" +
+                    std::string(t.evidence) + (t.use ? ")" : "; not used)"),
+                "  " + std::string(p.id) + ": ", 4);
+  }
 }
 
 [[nodiscard]] std::string listing(const edition& rules) {
@@ -63,6 +82,11 @@ struct counts {
     w.blank();
     w.heading(title, "1");
   };
+  w.paragraph(counted(rules.ingredients.size(), "ingredients, ") +
+              counted(rules.untested_foods.size(), "foods without a process, ") +
+              counted(rules.ph.size(), "pH values."));
+  begin("Rows that rest on a single reading");
+  for (const process& p : rules.processes) single_rows(w, p, rules);
   begin("Foods");
   for (const process& p : rules.processes) entry(p.id, std::string(p.title));
   begin("Checks (`jarproof why CHECK` teaches one)");
@@ -75,6 +99,8 @@ struct counts {
   for (const form_word& f : rules.forms) entry(f.id, std::string(f.says));
   begin("Words for `prepared`");
   for (const prepared_word& p : rules.prepared) entry(p.id, std::string(p.says));
+  begin("Foods without a tested process");
+  for (const untested_food& f : rules.untested_foods) entry(f.id, std::string(f.title));
   begin("Sources");
   for (const source& s : rules.sources) {
     std::string text = std::string(s.publisher) + ": " + std::string(s.title);
@@ -89,7 +115,7 @@ struct counts {
 [[nodiscard]] exit_code check_folder(const std::string& folder) {
   const auto files = read_rule_folder(folder);
   if (!files) return not_done;
-  const result<owned_edition> loaded = load_edition(*files);
+  const result<owned_edition> loaded = load_edition(*files, &builtin_edition());
   if (!loaded) {
     complain(loaded.errors());
     return not_done;
@@ -120,6 +146,8 @@ exit_code run_rules(const arguments& args) {
                         "validate a rule folder and run its examples")(
       "embed", po::value<std::string>()->value_name("DIR"),
       "write the C++ source of the built-in edition from a rule folder")(
+      "export", po::value<std::string>()->value_name("json|csv"),
+      "write the whole edition as data (docs/edition-schema.json)")(
       "rules", po::value<std::string>()->value_name("DIR"), "use the rule files in this folder");
   const parsed p = parse(args, usage, options, {});
   if (!p.values) return p.status;
@@ -127,7 +155,7 @@ exit_code run_rules(const arguments& args) {
   if (p.values->count("embed") != 0) {
     const auto files = read_rule_folder((*p.values)["embed"].as<std::string>());
     if (!files) return not_done;
-    const result<owned_edition> loaded = load_edition(*files);
+    const result<owned_edition> loaded = load_edition(*files, &builtin_edition());
     if (!loaded) {
       complain(loaded.errors());
       return not_done;
@@ -136,6 +164,14 @@ exit_code run_rules(const arguments& args) {
   }
   const std::optional<chosen_rules> chosen = choose_rules(*p.values);
   if (!chosen) return not_done;
+  if (p.values->count("export") != 0) {
+    const std::string format = (*p.values)["export"].as<std::string>();
+    if (format == "json") return print(edition_json(chosen->rules())) ? all_accepted : not_done;
+    if (format == "csv") return print(edition_csv(chosen->rules())) ? all_accepted : not_done;
+    complain("`" + format +
+             "` is no format of an edition; write `--export json` or `--export csv`");
+    return not_done;
+  }
   return print(listing(chosen->rules())) ? all_accepted : not_done;
 }
 

@@ -1,4 +1,4 @@
-// Generated from the rule folder, edition 2026.11.1, by `jarproof rules --embed rules`. Do not edit.
+// Generated from the rule folder, edition 2026.11.2, by `jarproof rules --embed rules`. Do not edit.
 // SPDX-License-Identifier: MIT
 #include "jarproof/builtin.hpp"
 
@@ -156,7 +156,12 @@ constexpr source a0[] = {{"usda-guide-1", "Complete Guide to Home Canning, Guide
     {"usda-sr-27", "National Nutrient Database for Standard Reference, Release 27, household weights", "USDA Agricultural Research Service", "2014; files of weights and food descriptions, read in a copy", "http://www.ars.usda.gov/Services/docs.htm?docid=8964"},
     {"usda-household-list", "National Nutrient Database for Standard Reference, list of common foods in household measures", "USDA Agricultural Research Service", "an older release, which one is not said; read in a copy", ""},
     {"nchfp-ascorbic-acid", "Forms of Ascorbic Acid", "National Center for Home Food Preservation", "January 2004", "http://nchfp.uga.edu/how/can_02/ascorbic_acid.html"},
-    {"wisconsin-canning-salt", "Flaked kosher salt in the place of canning and pickling salt, by weight", "University of Wisconsin Extension", "quoted in an article on pickling salt, the publication itself not seen", "http://www.thekitchn.com/pickling-salt-what-is-it-and-do-you-need-it-193108"}};
+    {"wisconsin-canning-salt", "Flaked kosher salt in the place of canning and pickling salt, by weight", "University of Wisconsin Extension", "quoted in an article on pickling salt, the publication itself not seen", "http://www.thekitchn.com/pickling-salt-what-is-it-and-do-you-need-it-193108"},
+    {"fda-ph-list", "Approximate pH of Foods and Food Products", "U.S. Food and Drug Administration", "read in copies", ""},
+    {"fda-ph-older", "pH Values of Various Foods, an older table", "U.S. Food and Drug Administration", "read in copies", ""},
+    {"ph-handbook", "Approximate pH values of foods, table of a handbook of chemistry", "A chemistry handbook", "read in copies", ""},
+    {"ph-extension", "Average pH of foods", "University Extension", "read in copies", ""},
+    {"ph-compiled", "pH of fruits and vegetables, a compiled list", "Compiled from older tables", "read in copies", ""}};
 constexpr citation a1[] = {{"sdsu-onion", "", ""}};
 constexpr altitude_step a2[] = {{0, 2000, 11, "", {}},
     {2001, 4000, 12, "", {}},
@@ -911,7 +916,7 @@ constexpr sv a107[] = {"spiced apple rings",
     "spiced red apple rings"};
 constexpr jar_minutes a108[] = {{"half-pint", a87},
     {"pint", a87}};
-constexpr table a109[] = {{a86, "hot", "1/2-inch rings of firm tart apples, at most 2 1/2 inches across, in spiced syrup with vinegar", 500, a108, "", "", "boiling-water-3", {}, "seen", 1, true, "One copy was read, with all numbers and the recipe."}};
+constexpr table a109[] = {{a86, "hot", "1/2-inch rings of firm tart apples, at most 2 1/2 inches across, in spiced syrup with vinegar", 500, a108, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a110[] = {{"Keep to the printed recipe: the 5 % vinegar may not be cut and the water may not be raised. Sugar, spices and coloring may be changed.", {}, "", "", false, false},
     {"Use firm tart apples at most 2 1/2 inches across.", {}, "", "", false, false},
     {"Peel and core them and cut rings 1/2 inch thick.", {}, "peeled", "", false, false},
@@ -1103,8 +1108,8 @@ constexpr int a175[] = {15,
 constexpr jar_minutes a176[] = {{"pint", a175}};
 constexpr jar_minutes a177[] = {{"half-pint", a175}};
 constexpr citation a178[] = {{"missouri-pickled-baby-carrots", "", ""}};
-constexpr table a179[] = {{a174, "hot", "whole peeled baby carrots, simmered to half-cooked", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once. The table names pints only."},
-    {a174, "hot", "whole peeled baby carrots, simmered to half-cooked", 500, a177, "", "", "boiling-water-3", a178, "seen", 1, true, "All its numbers were read, once, on an Extension page that lists half-pints with the pint times; other copies of the USDA table name pints only."}};
+constexpr table a179[] = {{a174, "hot", "whole peeled baby carrots, simmered to half-cooked", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once. The table names pints only."},
+    {a174, "hot", "whole peeled baby carrots, simmered to half-cooked", 500, a177, "", "", "boiling-water-3", a178, "seen", 2, true, "All its numbers were read, once, on an Extension page that lists half-pints with the pint times; other copies of the USDA table name pints only."}};
 constexpr condition a180[] = {{"Peel the carrots; leave baby carrots whole.", {}, "peeled", "", false, false},
     {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false},
     {"Simmer the carrots in the pickling liquid until they are half-cooked.", {}, "boiled before filling", "", false, false},
@@ -1462,7 +1467,7 @@ constexpr sv a260[] = {"no-sugar-added pickled beets",
 constexpr sv a261[] = {"sliced",
     "whole"};
 constexpr jar_minutes a262[] = {{"pint", a143}};
-constexpr table a263[] = {{a261, "hot", "cooked beets 2 to 2-1/2 inch across, 1/4 inch slices; or whole baby beets", 500, a262, "", "", "boiling-water-4", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a263[] = {{a261, "hot", "cooked beets 2 to 2-1/2 inch across, 1/4 inch slices; or whole baby beets", 500, a262, "", "", "boiling-water-4", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a264[] = {{"Cook the beets and pour their cooking water away.", {}, "boiled before filling", "", false, false},
     {"Slip the skins off.", {}, "peeled", "", false, false},
     {"Take beets 2 to 2 1/2 inches across and cut them in 1/4-inch slices; only baby beets stay whole.", {}, "", "", false, false},
@@ -1566,7 +1571,7 @@ constexpr sv a285[] = {"pickled peppers",
 constexpr sv a286[] = {"strips"};
 constexpr jar_minutes a287[] = {{"half-pint", a30},
     {"pint", a30}};
-constexpr table a288[] = {{a286, "hot", "bell peppers in strips, brought to a boil in the solution", 500, a287, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a288[] = {{a286, "hot", "bell peppers in strips, brought to a boil in the solution", 500, a287, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a289[] = {{"Wash the peppers, take out cores and seeds and cut them in strips.", {}, "", "", false, false},
     {"The liquid is equal parts of vinegar and water, boiled with the sugar; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false},
     {"Bring the peppers to a boil in the liquid.", {}, "boiled before filling", "", false, false},
@@ -1635,7 +1640,7 @@ constexpr sv a299[] = {"berry syrup",
     "strawberry syrup",
     "jarabe de frambuesa",
     "jarabe de fresa"};
-constexpr table a300[] = {{a86, "hot", "juice of blueberries, cherries, grapes, raspberries or strawberries with sugar; may hold 1 to 2 cups of whole fruit", 500, a108, "", "", "boiling-water-3", {}, "seen", 1, true, "One copy was read, with all numbers and the recipe."}};
+constexpr table a300[] = {{a86, "hot", "juice of blueberries, cherries, grapes, raspberries or strawberries with sugar; may hold 1 to 2 cups of whole fruit", 500, a108, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a301[] = {{"Use only blueberries, cherries, grapes, raspberries or strawberries, fresh or frozen. No acid is added, so no other fruit may take their place; elderberries have no process.", {}, "", "", false, false},
     {"Crush the fruit, simmer it soft and strain the juice; 6 1/2 cups of fruit give 4 1/2 to 5 cups.", {}, "strained", "", false, false},
     {"Simmer the juice with the sugar 1 minute, and skim it.", {}, "boiled before filling", "", false, false},
@@ -1708,7 +1713,7 @@ constexpr sv a320[] = {"pickled carrots",
     "pickled carrot rounds",
     "pickled carrot slices"};
 constexpr citation a321[] = {{"missouri-pickled-carrots", "", ""}};
-constexpr table a322[] = {{a120, "hot", "peeled carrots in rounds about 1/2 inch thick, simmered to half-cooked", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once. The table names pints only."},
+constexpr table a322[] = {{a120, "hot", "peeled carrots in rounds about 1/2 inch thick, simmered to half-cooked", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once. The table names pints only."},
     {a120, "hot", "peeled carrots in rounds about 1/2 inch thick, simmered to half-cooked", 500, a177, "", "", "boiling-water-3", a321, "seen", 1, true, "All its numbers were read, once, on an Extension page that lists half-pints with the pint times; the USDA table names pints only."}};
 constexpr condition a323[] = {{"Wash and peel the carrots.", {}, "peeled", "", false, false},
     {"Cut them in rounds about 1/2 inch thick.", {}, "", "", false, false},
@@ -1761,7 +1766,7 @@ constexpr sv a333[] = {"pickled cauliflower",
     "repollitos de bruselas encurtidos"};
 constexpr sv a334[] = {"cauliflower-flowerets",
     "brussels-sprouts-whole"};
-constexpr table a335[] = {{a334, "hot", "cauliflower flowerets 1 to 2 inch (boiled 3 min in salt water) or small Brussels sprouts (boiled 4 min)", 500, a108, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a335[] = {{a334, "hot", "cauliflower flowerets 1 to 2 inch (boiled 3 min in salt water) or small Brussels sprouts (boiled 4 min)", 500, a108, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a336[] = {{"Break the cauliflower in flowerets of 1 to 2 inches; take small Brussels sprouts and leave them whole.", {}, "", "", false, false},
     {"Boil them in salt water, flowerets 3 minutes and sprouts 4 minutes.", {}, "blanched", "", false, false},
     {"Drain them.", {}, "drained", "", false, false},
@@ -1799,7 +1804,7 @@ constexpr sv a344[] = {"hot sauce",
     "chilli sauce",
     "salsa picante",
     "salsa de chile picante"};
-constexpr table a345[] = {{a86, "hot", "hot peppers, onions and canned diced tomatoes, pureed", 500, a152, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read once; a second separate reading is missing."}};
+constexpr table a345[] = {{a86, "hot", "hot peppers, onions and canned diced tomatoes, pureed", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a346[] = {{"Use canned diced tomatoes with their liquid.", {}, "", "", false, false},
     {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes.", {}, "", "", false, false},
     {"Peppers of any kind may be used, their total weight unchanged.", {}, "", "", false, false},
@@ -1835,7 +1840,7 @@ constexpr sv a353[] = {"chayote and jicama slaw",
     "pickled chayote and jicama slaw",
     "ensalada de chayote y jicama",
     "ensalada de chayote y jícama"};
-constexpr table a354[] = {{a86, "hot", "julienned jicama and chayote with chopped peppers", 500, a177, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a354[] = {{a86, "hot", "julienned jicama and chayote with chopped peppers", 500, a177, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a355[] = {{"Wash and peel the chayote and the jicama.", {}, "peeled", "", false, false},
     {"Cut them in thin strips, and chop the peppers fine.", {}, "", "", false, false},
     {"The liquid is equal parts of cider vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false},
@@ -1999,7 +2004,7 @@ constexpr sv a390[] = {"chutney",
     "chutneys",
     "fruit chutney"};
 constexpr jar_minutes a391[] = {{"half-pint", a87}};
-constexpr table a392[] = {{a86, "hot", "simmered chutney", 500, a391, "", "", "boiling-water-3", {}, "seen", 1, true, "One copy was read, with all numbers and the recipe."}};
+constexpr table a392[] = {{a86, "hot", "simmered chutney", 500, a391, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a393[] = {{"Keep to the printed recipe: the 5 % vinegar and the orange juice may not be cut, and no more onion, raisins or fresh ginger may go in. Dried spices may be changed.", {}, "", "", false, false},
     {"Bring everything to a boil and simmer until the cranberries are tender, about 15 minutes; take the cinnamon out.", {}, "boiled before filling", "", false, false},
     {"Fill the jars while it is hot.", {}, "", "", false, false},
@@ -2024,7 +2029,7 @@ constexpr sv a401[] = {"mango chutney",
     "green mango chutney",
     "unripe mango chutney",
     "chutney de mango"};
-constexpr table a402[] = {{a86, "hot", "chopped unripe hard mango with onion, vinegar, sugar, raisins", 500, a108, "", "", "boiling-water-3", {}, "seen", 1, true, "The times were read in a copy whose 1/4 inch of headspace comes from the text of mango sauce, pasted in by mistake; the 1/2 inch and the 10 min for pints were read on a page of a state program."}};
+constexpr table a402[] = {{a86, "hot", "chopped unripe hard mango with onion, vinegar, sugar, raisins", 500, a108, "", "", "boiling-water-3", {}, "seen", 2, true, "The times were read in a copy whose 1/4 inch of headspace comes from the text of mango sauce, pasted in by mistake; the 1/2 inch and the 10 min for pints were read on a page of a state program."}};
 constexpr condition a403[] = {{"Use only mango that is hard and unripe; ripe mango is low-acid and does not belong in this recipe.", {}, "under-ripe", "", false, false},
     {"Wear gloves: raw green mango can irritate the skin like poison ivy.", {}, "", "", false, false},
     {"Peel and chop the mango.", {}, "peeled", "", false, false},
@@ -2198,7 +2203,7 @@ constexpr sv a445[] = {"pickles",
     "pickled gherkin"};
 constexpr jar_minutes a446[] = {{"pint", a87},
     {"quart", a175}};
-constexpr table a447[] = {{a174, "raw", "whole pickling cucumbers 4 inch, fully fermented, packed with the brine boiled and simmered 5 min", 500, a446, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a447[] = {{a174, "raw", "whole pickling cucumbers 4 inch, fully fermented, packed with the brine boiled and simmered 5 min", 500, a446, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a448[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false},
     {"Use the full salt, 1/2 cup to 4 lb of cucumbers and 8 cups of water: less is not tested. No salt substitute and no reduced-sodium salt.", {}, "", "", false, false},
     {"Keep the cucumbers under the brine and take scum off while they ferment, 3 to 4 weeks at 70 to 75 F or 5 to 6 weeks at 55 to 65 F; not above 80 F.", {}, "", "", false, false},
@@ -2225,7 +2230,7 @@ constexpr sv a455[] = {"easy hot sauce",
     "serrano pepper sauce",
     "serrano sauce",
     "salsa de chile serrano"};
-constexpr table a456[] = {{a86, "hot", "canned diced tomatoes and Serrano peppers, milled", 250, a391, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read once; a second separate reading is missing."}};
+constexpr table a456[] = {{a86, "hot", "canned diced tomatoes and Serrano peppers, milled", 250, a391, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a457[] = {{"Use canned diced tomatoes with their liquid.", {}, "", "", false, false},
     {"Never take more Serrano peppers than printed, nor fewer tomatoes; take the seeds out of the peppers.", {}, "", "", false, false},
     {"Add no onion, garlic or other vegetable.", {}, "", "", false, false},
@@ -2263,7 +2268,7 @@ constexpr int a464[] = {50,
     65};
 constexpr jar_minutes a465[] = {{"pint", a463},
     {"quart", a464}};
-constexpr table a466[] = {{a174, "hot", "whole, firm ripe, uncracked, in light syrup", 500, a465, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers. Old advice is out of date: 5 psi without lemon juice, or 1 tbsp of lemon juice to a quart with 80 to 90 min."}};
+constexpr table a466[] = {{a174, "hot", "whole, firm ripe, uncracked, in light syrup", 500, a465, "", "", "boiling-water-4", {}, "seen", 2, true, "Old advice is out of date: 5 psi without lemon juice, or 1 tbsp of lemon juice to a quart with 80 to 90 min."}};
 constexpr condition a467[] = {{"Use firm ripe figs without cracks, and neither peel nor cut them.", {}, "unpeeled", "", false, false},
     {"Cover them with water and boil 2 minutes.", {}, "boiled before filling", "", false, false},
     {"Drain them.", {}, "drained", "", false, false},
@@ -2373,7 +2378,7 @@ constexpr sv a494[] = {"fruit cocktail",
     "cóctel de fruta"};
 constexpr jar_minutes a495[] = {{"half-pint", a121},
     {"pint", a121}};
-constexpr table a496[] = {{a86, "raw", "1/2-inch cubes of peaches and pears, whole under-ripe seedless grapes, a few maraschino cherries, syrup", 500, a495, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers and the recipe."}};
+constexpr table a496[] = {{a86, "raw", "1/2-inch cubes of peaches and pears, whole under-ripe seedless grapes, a few maraschino cherries, syrup", 500, a495, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
 constexpr condition a497[] = {{"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false},
     {"Use ordinary European pears; Asian pears are low-acid and do not belong in this recipe.", {}, "", "", false, false},
     {"Use seedless green grapes that are slightly under-ripe.", {}, "", "", false, false},
@@ -2437,7 +2442,7 @@ constexpr sv a511[] = {"grape juice",
     "jugo de uva",
     "zumo de uva",
     "mosto de uva"};
-constexpr table a512[] = {{a103, "hot", "strained juice", 250, a104, "", "", "boiling-water-3", {}, "seen", 1, true, "One copy was read, with all numbers. Private pages print other times, and grapes in sugar water instead of juice; not used."}};
+constexpr table a512[] = {{a103, "hot", "strained juice", 250, a104, "", "", "boiling-water-3", {}, "seen", 2, true, "Private pages print other times, and grapes in sugar water instead of juice; not used."}};
 constexpr condition a513[] = {{"Heat the grapes slowly until they are soft, and strain the juice.", {}, "strained", "", false, false},
     {"Let the juice settle 24 to 48 hours in the refrigerator and pour it off the sediment.", {}, "settled cold", "", false, false},
     {"Sugar may be added to taste.", {}, "", "", false, false},
@@ -2459,7 +2464,7 @@ constexpr sv a516[] = {"sections"};
 constexpr jar_minutes a517[] = {{"pint", a87},
     {"quart", a87}};
 constexpr table a518[] = {{a516, "hot", "peeled sections, grapefruit alone or equal parts with orange", 500, a124, "acid-dial-6", "acid-weighted-5", "", a125, "seen", 2, true, "The pressure tables list a hot pack, the boiling-water table only a raw one. An appliance manual prints 10 min here for the weighted gauge; the guide prints 8."},
-    {a516, "raw", "peeled sections, grapefruit alone or equal parts with orange", 500, a517, "", "", "boiling-water-3", a514, "seen", 1, true, "One copy was read, with all numbers. Two appliance manuals print 5/10/15 min in a shifted column; wrong."},
+    {a516, "raw", "peeled sections, grapefruit alone or equal parts with orange", 500, a517, "", "", "boiling-water-3", a514, "seen", 2, true, "Two appliance manuals print 5/10/15 min in a shifted column; wrong."},
     {a516, "raw", "peeled sections, grapefruit alone or equal parts with orange", 500, a135, "acid-dial-6", "acid-weighted-5", "", a125, "seen", 2, true, ""}};
 constexpr condition a519[] = {{"Use grapefruit alone, or with an equal part of orange; orange alone is not described.", {}, "", "", false, false},
     {"Peel the fruit, take off the white skin and part it into sections.", {}, "peeled", "", false, false},
@@ -2481,8 +2486,8 @@ constexpr int a522[] = {10,
     20};
 constexpr jar_minutes a523[] = {{"pint", a522},
     {"quart", a522}};
-constexpr table a524[] = {{a174, "hot", "whole seedless in syrup", 1000, a523, "", "", "boiling-water-4", {}, "seen", 1, true, "All numbers were read in copies that differ: those of the 1994 text print 10/15/20/25 min, those of the texts from 2009 on 10/15/15/20. The newest is used; the longer times are the safer ones."},
-    {a174, "raw", "whole seedless in syrup", 1000, a133, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers."}};
+constexpr table a524[] = {{a174, "hot", "whole seedless in syrup", 1000, a523, "", "", "boiling-water-4", {}, "seen", 2, true, "All numbers were read in copies that differ: those of the 1994 text print 10/15/20/25 min, those of the texts from 2009 on 10/15/15/20. The newest is used; the longer times are the safer ones."},
+    {a174, "raw", "whole seedless in syrup", 1000, a133, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
 constexpr condition a525[] = {{"Use unripe, tight-skinned seedless grapes, green ones at best; stem and wash them.", {}, "", "", false, false},
     {"Blanch the grapes 30 seconds in boiling water.", a80, "blanched", "", false, false},
     {"Drain them.", a80, "drained", "", false, false},
@@ -2647,7 +2652,7 @@ constexpr sv a547[] = {"pickled peppers",
     "pickled banana pepper"};
 constexpr sv a548[] = {"whole",
     "quartered"};
-constexpr table a549[] = {{a548, "raw", "hot long peppers with sweet peppers, peeled, small ones whole and slit, large ones quartered", 500, a108, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a549[] = {{a548, "raw", "hot long peppers with sweet peppers, peeled, small ones whole and slit, large ones quartered", 500, a108, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a550[] = {{"Leave small peppers whole and cut slits in each.", {}, "slit", "", false, false},
     {"Quarter large peppers.", {}, "", "", false, false},
     {"Take the skins off.", {}, "peeled", "", false, false},
@@ -2831,7 +2836,8 @@ constexpr condition a589[] = {{"Only yellow-flesh peaches; white ones may be too
     {"The lemon juice of apricot and peach jam may not be cut.", {}, "", "", false, false},
     {"Boil fruit and sugar to the jellying point: 220 F at sea level, and for each further 1,000 ft up to 8,000 ft 218, 216, 214, 212, 211, 209, 207 and 205 F.", {}, "boiled before filling", "", false, false},
     {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false},
-    {"Jars larger than a pint have no process, and the jam may stay soft in them.", {}, "", "", false, false}};
+    {"Jars larger than a pint have no process, and the jam may stay soft in them.", {}, "", "", false, false},
+    {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jam too.", {}, "pectin directions followed", "", false, true}};
 constexpr sv a590[] = {"apricot"};
 constexpr recipe_part a591[] = {{a590, "cup", {4, 1}, {45, 10}, part_limit::between, part_role::acid_food, true, false, false, "", "", "crushed"},
     {a94, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
@@ -2877,7 +2883,7 @@ constexpr sv a600[] = {"jelly",
     "fruit jellies",
     "jelly with pectin",
     "jelly with added pectin"};
-constexpr table a601[] = {{a86, "hot", "recooked with powdered, liquid or no added pectin", 250, a287, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a601[] = {{a86, "hot", "recooked with powdered, liquid or no added pectin", 250, a287, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a602[] = {{"Recook at most 4 to 6 cups at a time.", {}, "", "", false, false},
     {"Follow one of the three printed ways whole.", {}, "", "", false, false},
     {"Use bottled lemon juice, 2 tbsp to the quart of jelly; it may not be cut.", {}, "", "", false, false},
@@ -2948,7 +2954,7 @@ constexpr sv a621[] = {"grape-plum jelly",
     "plum-grape jelly",
     "plum and grape jelly",
     "jalea de uva y ciruela"};
-constexpr table a622[] = {{a86, "hot", "with powdered pectin", 250, a287, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a622[] = {{a86, "hot", "with powdered pectin", 250, a287, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a623[] = {{"Wash ripe plums and Concord-type grapes, crush them and cook them with the water.", {}, "", "", false, false},
     {"Strain the juice and measure 6 1/2 cups.", {}, "strained", "", false, false},
     {"Boil the juice with the pectin, then with the sugar.", {}, "boiled before filling", "", false, false},
@@ -3014,7 +3020,8 @@ constexpr condition a637[] = {{"Only the fruit of the printed table; strawberrie
     {"Cook the fruit and strain the juice; use juice from the fruit itself, at most 6 to 8 cups at a time.", {}, "strained", "", false, false},
     {"Boil juice and sugar to the jellying point: 220 F at sea level, and for each further 1,000 ft up to 8,000 ft 218, 216, 214, 212, 211, 209, 207 and 205 F.", {}, "boiled before filling", "", false, false},
     {"Lemon juice may be added to apple juice, 1 1/2 tsp to the cup.", {}, "", "", false, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false}};
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false},
+    {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jelly too.", {}, "pectin directions followed", "", false, true}};
 constexpr sv a638[] = {"apple-juice"};
 constexpr recipe_part a639[] = {{a638, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
     {a94, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
@@ -3048,7 +3055,7 @@ constexpr sv a650[] = {"bread-and-butter pickled jicama",
     "jicama en vinagre",
     "jícama en vinagre"};
 constexpr sv a651[] = {"cubes"};
-constexpr table a652[] = {{a651, "hot", "cubed jicama with onion and red bell pepper", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a652[] = {{a651, "hot", "cubed jicama with onion and red bell pepper", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a653[] = {{"Peel the jicama.", {}, "peeled", "", false, false},
     {"Cut it in cubes; slice the onions thin and chop the pepper.", {}, "", "", false, false},
     {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false},
@@ -3075,7 +3082,7 @@ constexpr sv a657[] = {"spicy jicama relish",
     "yam bean relish",
     "relish de jícama",
     "relish de jicama"};
-constexpr table a658[] = {{a86, "hot", "diced jicama with peppers and onion", 500, a431, "", "", "boiling-water-4", {}, "seen", 1, true, "All its numbers were read once; a second separate reading is missing."}};
+constexpr table a658[] = {{a86, "hot", "diced jicama with peppers and onion", 500, a431, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
 constexpr condition a659[] = {{"Dice the jicama and the bell peppers.", {}, "", "", false, false},
     {"Never take more jicama, peppers or onions than printed.", {}, "", "", false, false},
     {"Add no other vegetable.", {}, "", "", false, false},
@@ -3145,7 +3152,7 @@ constexpr sv a673[] = {"country western ketchup",
     "country western catsup",
     "western ketchup",
     "country-style western ketchup"};
-constexpr table a674[] = {{a86, "hot", "sieved tomatoes with chiles, vinegar and spices, cooked down by one half", 125, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read once; a second separate reading is missing."}};
+constexpr table a674[] = {{a86, "hot", "sieved tomatoes with chiles, vinegar and spices, cooked down by one half", 125, a176, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a675[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false},
     {"Use no more chiles than printed, and no fewer tomatoes; take the seeds out of the chiles.", {}, "", "", false, false},
@@ -3562,7 +3569,7 @@ constexpr sv a766[] = {"dilled okra",
     "pickled ladies' fingers",
     "quimbombo encurtido",
     "quimbombó encurtido"};
-constexpr table a767[] = {{a174, "hot", "small whole okra pods, raw in jar, covered with boiling pickling solution", 500, a152, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once. The table calls this pack hot although the pods go in raw; a raw pack covered with the boiling liquid is the same process."}};
+constexpr table a767[] = {{a174, "hot", "small whole okra pods, raw in jar, covered with boiling pickling solution", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once. The table calls this pack hot although the pods go in raw; a raw pack covered with the boiling liquid is the same process."}};
 constexpr condition a768[] = {{"Wash small pods, trim them and leave them whole.", {}, "", "", false, false},
     {"Put one clove of garlic in each jar.", {}, "", "", false, false},
     {"The liquid is equal parts of vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false},
@@ -3672,7 +3679,7 @@ constexpr sv a793[] = {"pickled pearl onions",
     "cebollitas encurtidas",
     "cebollitas en vinagre",
     "cebollas perla encurtidas"};
-constexpr table a794[] = {{a174, "hot", "peeled white pearl onions, simmered to half-cooked (about 5 min)", 500, a152, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a794[] = {{a174, "hot", "peeled white pearl onions, simmered to half-cooked (about 5 min)", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a795[] = {{"Use white pearl onions only, and leave them whole.", {}, "", "", false, false},
     {"Peel them.", {}, "peeled", "", false, false},
     {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false},
@@ -3702,7 +3709,7 @@ constexpr sv a800[] = {"asian pears",
     "peras asiáticas",
     "peras asiaticas",
     "pera asiática"};
-constexpr table a801[] = {{a139, "hot", "halved or sliced, peeled, cored", 500, a141, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers. No amount of citric acid is printed for this fruit."}};
+constexpr table a801[] = {{a139, "hot", "halved or sliced, peeled, cored", 500, a141, "", "", "boiling-water-4", {}, "seen", 2, true, "No amount of citric acid is printed for this fruit."}};
 constexpr condition a802[] = {{"Peel and core the pears and cut them in halves or slices.", {}, "peeled", "", false, false},
     {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false},
     {"Put them in water, juice or syrup and bring to a boil.", {}, "boiled before filling", "", false, false},
@@ -3805,7 +3812,7 @@ constexpr sv a816[] = {"pickled peppers",
     "pickled banana pepper"};
 constexpr jar_minutes a817[] = {{"half-pint", a132},
     {"pint", a132}};
-constexpr table a818[] = {{a548, "raw", "bell, Hungarian, banana or jalapeno, peeled, whole flattened or quartered; hot oil, vinegar and lemon marinade", 500, a817, "", "", "boiling-water-4", {}, "seen", 1, true, "All its numbers were read, once, on a page that wrongly speaks of a pressure canner; the table is one for boiling water."}};
+constexpr table a818[] = {{a548, "raw", "bell, Hungarian, banana or jalapeno, peeled, whole flattened or quartered; hot oil, vinegar and lemon marinade", 500, a817, "", "", "boiling-water-4", {}, "seen", 2, true, "All its numbers were read, once, on a page that wrongly speaks of a pressure canner; the table is one for boiling water."}};
 constexpr condition a819[] = {{"Take the skins off.", {}, "peeled", "", false, false},
     {"Leave peppers whole and flatten them, or quarter large ones.", {}, "", "", false, false},
     {"Use 2 cups of white vinegar of 5 % acidity, 1 cup of bottled lemon juice and at most 1 cup of oil to 4 lb.", {}, "", "", false, false},
@@ -4045,7 +4052,7 @@ constexpr sv a859[] = {"no-sugar-added sweet pickle slices",
     "sweet pickles without sugar",
     "pepinillos dulces sin azucar",
     "pepinillos dulces sin azúcar"};
-constexpr table a860[] = {{a120, "hot", "cucumbers in 1/4 inch slices, scalded and cooled", 500, a152, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a860[] = {{a120, "hot", "cucumbers in 1/4 inch slices, scalded and cooled", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a861[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false},
     {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false},
     {"Scald the slices and cool them.", {}, "blanched", "", false, false},
@@ -4195,7 +4202,7 @@ constexpr sv a887[] = {"pickles",
     "reduced-salt pickles",
     "low-sodium pickles",
     "low-salt pickles"};
-constexpr table a888[] = {{a120, "hot", "cucumbers in 1/4 inch slices simmered in vinegar brine 5-7 min, drained", 500, a152, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a888[] = {{a120, "hot", "cucumbers in 1/4 inch slices simmered in vinegar brine 5-7 min, drained", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a889[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false},
     {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false},
     {"Simmer the slices 5 to 7 minutes in the undiluted vinegar brine.", {}, "boiled before filling", "", false, false},
@@ -4269,7 +4276,7 @@ constexpr sv a902[] = {"pie filling",
     "canned pie filling",
     "fruit pie filling",
     "fruit pie fillings"};
-constexpr table a903[] = {{a86, "hot", "blanched 1/2-inch slices in thickened syrup", 1000, a362, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers and the recipe."}};
+constexpr table a903[] = {{a86, "hot", "blanched 1/2-inch slices in thickened syrup", 1000, a362, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
 constexpr condition a904[] = {{"Use fresh apples only, not frozen ones.", {}, "fresh fruit", "", false, false},
     {"Peel and core the apples and cut slices 1/2 inch thick.", {}, "peeled", "", false, false},
     {"Blanch the slices 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false},
@@ -4360,7 +4367,7 @@ constexpr sv a922[] = {"cherry pie filling",
     "tart cherry pie filling",
     "cherry filling",
     "filling for cherry pie"};
-constexpr table a923[] = {{a86, "hot", "blanched or thawed pitted sour cherries in thickened syrup", 1000, a271, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers; the amounts were read in private copies and in a copy of an Extension page. A private page prints 20/25/30/35 min and a pressure option; not used."}};
+constexpr table a923[] = {{a86, "hot", "blanched or thawed pitted sour cherries in thickened syrup", 1000, a271, "", "", "boiling-water-4", {}, "seen", 2, true, "The amounts were read in private copies and in a copy of an Extension page. A private page prints 20/25/30/35 min and a pressure option; not used."}};
 constexpr condition a924[] = {{"Use sour cherries and take the pits out.", {}, "", "", false, false},
     {"Blanch fresh cherries 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false},
     {"Thaw frozen unsweetened cherries, count the juice as part of the water, and use only 1/4 cup of starch to a quart, 1 3/4 cups to 7 quarts.", {}, "frozen fruit", "", false, false},
@@ -4418,7 +4425,7 @@ constexpr sv a934[] = {"pie filling",
     "pie fillings",
     "canned pie filling"};
 constexpr jar_minutes a935[] = {{"quart", a175}};
-constexpr table a936[] = {{a86, "hot", "chopped green tomatoes, tart apples, raisins", 500, a935, "", "", "boiling-water-3", {}, "seen", 1, true, "One copy was read, with all numbers and the recipe."}};
+constexpr table a936[] = {{a86, "hot", "chopped green tomatoes, tart apples, raisins", 500, a935, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a937[] = {{"Keep to the printed recipe: neither the bottled lemon juice nor the 5 % vinegar may be cut, both are needed, and no more raisins may go in. Sugar and spices may be changed.", {}, "", "", false, false},
     {"Chop the green tomatoes; peel and chop the tart apples.", {}, "peeled", "", false, false},
     {"Add no starch, flour or other thickener: this recipe has none.", {}, "not thickened", "", false, false},
@@ -4446,7 +4453,7 @@ constexpr sv a942[] = {"peach pie filling",
     "peach pie fillings",
     "peach filling",
     "filling for peach pie"};
-constexpr table a943[] = {{a86, "hot", "blanched 1/2-inch slices in thickened syrup, heated 3 min more", 1000, a271, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers; the recipe was read on the national center's page too."}};
+constexpr table a943[] = {{a86, "hot", "blanched 1/2-inch slices in thickened syrup, heated 3 min more", 1000, a271, "", "", "boiling-water-4", {}, "seen", 2, true, "The recipe was read on the national center's page too."}};
 constexpr condition a944[] = {{"Use fresh peaches only, not frozen ones.", {}, "fresh fruit", "", false, false},
     {"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false},
     {"Peel and pit the peaches and cut slices 1/2 inch thick.", {}, "peeled", "", false, false},
@@ -4492,7 +4499,7 @@ constexpr sv a949[] = {"pineapple",
     "ananás"};
 constexpr sv a950[] = {"sliced",
     "cubes"};
-constexpr table a951[] = {{a950, "hot", "peeled slices or cubes", 500, a133, "", "", "boiling-water-4", {}, "seen", 1, true, "One copy was read, with all numbers. One county list counts ripe pineapple as low-acid; the guide cans it without added acid."}};
+constexpr table a951[] = {{a950, "hot", "peeled slices or cubes", 500, a133, "", "", "boiling-water-4", {}, "seen", 2, true, "One county list counts ripe pineapple as low-acid; the guide cans it without added acid."}};
 constexpr condition a952[] = {{"Use firm, ripe pineapple; peel it, take out the eyes and the tough fiber, and slice or cube it.", {}, "peeled", "", false, false},
     {"Simmer it 10 minutes in water, juice or very light to medium syrup.", {}, "boiled before filling", "", false, false},
     {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false},
@@ -4674,7 +4681,7 @@ constexpr sv a984[] = {"chayote and pear relish",
     "chayote relish",
     "relish de chayote y pera",
     "relish de chayote"};
-constexpr table a985[] = {{a86, "hot", "chayote and Seckel pears in 1/2 inch cubes with chopped peppers and onion", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a985[] = {{a86, "hot", "chayote and Seckel pears in 1/2 inch cubes with chopped peppers and onion", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a986[] = {{"Peel the chayote and the pears.", {}, "peeled", "", false, false},
     {"Cut them in 1/2-inch cubes; chop the peppers and chop the onions fine.", {}, "", "", false, false},
     {"Use Seckel pears, in the full amount.", {}, "", "", false, false},
@@ -4785,7 +4792,7 @@ constexpr sv a1014[] = {"pickle relish",
     "sweet cucumber relish",
     "relish de pepino",
     "relish de pepinillos"};
-constexpr table a1015[] = {{a86, "hot", "chopped cucumbers, peppers, onion", 500, a108, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a1015[] = {{a86, "hot", "chopped cucumbers, peppers, onion", 500, a108, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a1016[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false},
     {"Chop the vegetables.", {}, "", "", false, false},
     {"Soak them with the salt, ice and water as printed, and drain.", {}, "drained", "", false, false},
@@ -4812,7 +4819,7 @@ constexpr sv a1020[] = {"tangy tomatillo relish",
     "relish de tomatillo",
     "relish de tomate de cascara",
     "relish de tomate de cáscara"};
-constexpr table a1021[] = {{a86, "hot", "chopped tomatillos, tomatoes, jicama, peppers, onion; brined and drained", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "The numbers were read, once. The column for the pack was blank in the excerpt; the jars are filled with boiling relish."}};
+constexpr table a1021[] = {{a86, "hot", "chopped tomatillos, tomatoes, jicama, peppers, onion; brined and drained", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "The numbers were read, once. The column for the pack was blank in the excerpt; the jars are filled with boiling relish."}};
 constexpr condition a1022[] = {{"Husk and wash the tomatillos; chop all vegetables, the jicama fine.", {}, "", "", false, false},
     {"Keep the vegetables in the salt brine as printed, then drain.", {}, "drained", "", false, false},
     {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. The vinegar is cider vinegar, and no water goes into the relish itself.", {}, "", "", false, false},
@@ -4873,7 +4880,7 @@ constexpr sv a1034[] = {"salsa",
     "tomato chili salsa",
     "tomato pepper salsa",
     "tomato and pepper salsa"};
-constexpr table a1035[] = {{a86, "hot", "chopped peeled tomatoes, mixed mild and hot chiles, onions, vinegar", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "Read once, in a private page's copy of an Extension recipe; the proportions of the recipe were confirmed on another page."}};
+constexpr table a1035[] = {{a86, "hot", "chopped peeled tomatoes, mixed mild and hot chiles, onions, vinegar", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "Read once, in a private page's copy of an Extension recipe; the proportions of the recipe were confirmed on another page."}};
 constexpr condition a1036[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false},
     {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false},
@@ -4990,7 +4997,7 @@ constexpr sv a1058[] = {"salsa",
     "fruit salsas",
     "salsa de fruta",
     "salsa de frutas"};
-constexpr table a1059[] = {{a86, "hot", "cooked salsa", 250, a108, "", "", "boiling-water-3", {}, "seen", 1, true, "Read on the National Center's page, half-pints or pints. A salsa page prints 15, 20 and 25 min for pints of the same recipe; not used."}};
+constexpr table a1059[] = {{a86, "hot", "cooked salsa", 250, a108, "", "", "boiling-water-3", {}, "seen", 2, true, "Read on the National Center's page, half-pints or pints. A salsa page prints 15, 20 and 25 min for pints of the same recipe; not used."}};
 constexpr condition a1060[] = {{"Use fresh, whole cranberries.", {}, "", "", false, false},
     {"Never take more onion or pepper than printed, nor fewer cranberries.", {}, "", "", false, false},
     {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false},
@@ -5021,7 +5028,7 @@ constexpr sv a1064[] = {"mango salsa",
     "unripe mango salsa",
     "salsa de mango",
     "salsa de mango verde"};
-constexpr table a1065[] = {{a86, "hot", "hard green (unripe) mango 1/2 inch cubes, red bell pepper, onion, cider vinegar", 500, a391, "", "", "boiling-water-3", {}, "seen", 1, true, "Read: 10, 15 and 20 min, stated for the Center's fruit salsas with mango named; 15 min for 1,001 to 6,000 ft on another page as well. A second separate reading is missing."}};
+constexpr table a1065[] = {{a86, "hot", "hard green (unripe) mango 1/2 inch cubes, red bell pepper, onion, cider vinegar", 500, a391, "", "", "boiling-water-3", {}, "seen", 2, true, "Read: 10, 15 and 20 min, stated for the Center's fruit salsas with mango named; 15 min for 1,001 to 6,000 ft on another page as well. A second separate reading is missing."}};
 constexpr condition a1066[] = {{"Use only hard, green, unripe mangoes; ripe mango is a low-acid food.", {}, "under-ripe", "", true, false},
     {"Green mango sap may irritate the skin like poison ivy: wear gloves.", {}, "", "", false, false},
     {"Cut the mango in cubes of 1/2 inch.", {}, "", "", false, false},
@@ -5166,7 +5173,7 @@ constexpr sv a1092[] = {"tomato salsa using slicing tomatoes",
     "slicing tomato salsa",
     "salsa with slicing tomatoes",
     "salsa using slicing tomatoes"};
-constexpr table a1093[] = {{a86, "hot", "chopped peeled slicing tomatoes, chiles, jalapenos, onions, vinegar", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read once; a second separate reading is missing."}};
+constexpr table a1093[] = {{a86, "hot", "chopped peeled slicing tomatoes, chiles, jalapenos, onions, vinegar", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a1094[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false},
     {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false},
@@ -5549,7 +5556,7 @@ constexpr sv a1161[] = {"peach-pineapple spread",
     "plum-pineapple spread"};
 constexpr jar_minutes a1162[] = {{"half-pint", a132},
     {"pint", a121}};
-constexpr table a1163[] = {{a86, "hot", "drained peach pulp and drained crushed pineapple", 250, a1162, "", "", "boiling-water-4", {}, "seen", 1, true, "All its numbers were read, once. Longer than the times for jam, which must not be used for this spread."}};
+constexpr table a1163[] = {{a86, "hot", "drained peach pulp and drained crushed pineapple", 250, a1162, "", "", "boiling-water-4", {}, "seen", 2, true, "All its numbers were read, once. Longer than the times for jam, which must not be used for this spread."}};
 constexpr condition a1164[] = {{"Only yellow-flesh peaches and nectarines; white ones may be too low in acid.", {}, "yellow flesh", "", false, false},
     {"Peel the fruit, take out the pits and crush the flesh.", {}, "peeled", "", false, false},
     {"Heat it until tender, let the juice drip off, and measure 4 cups of drained pulp.", {}, "", "", false, false},
@@ -5615,7 +5622,7 @@ constexpr sv a1180[] = {"pickled three-bean salad",
     "ensalada de tres frijoles",
     "ensalada de tres alubias",
     "ensalada de frijoles encurtidos"};
-constexpr table a1181[] = {{a86, "hot", "blanched green or yellow beans, canned kidney and garbanzo beans, onion, celery, pepper; marinated 12-14 h refrigerated, then heated to a boil", 500, a993, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a1181[] = {{a86, "hot", "blanched green or yellow beans, canned kidney and garbanzo beans, onion, celery, pepper; marinated 12-14 h refrigerated, then heated to a boil", 500, a993, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a1182[] = {{"Cut green or yellow beans in 1- to 2-inch pieces and blanch them 3 minutes.", {}, "blanched", "", false, false},
     {"Use canned or cooked kidney and garbanzo beans, drained; rinse the kidney beans.", {}, "drained", "", false, false},
     {"Use 1/2 cup of white vinegar of 5 % acidity, 1/4 cup of bottled lemon juice, at most 1 1/4 cups of water and at most 1/4 cup of oil.", {}, "", "", false, false},
@@ -5760,7 +5767,7 @@ constexpr sv a1214[] = {"tomato puree",
     "puré de tomate",
     "pure de tomate"};
 constexpr jar_minutes a1215[] = {{"half-pint", a463}};
-constexpr table a1216[] = {{a86, "hot", "sieved tomatoes with sweet red pepper, cooked until it mounds on a spoon", 250, a1215, "", "", "boiling-water-4", {}, "seen", 1, false, "Not to be used yet: weakly sourced. Not in the USDA guide; read once, in a copy of a university bulletin of 1999. That recipe adds no acid; a later version by a jar maker adds 1 1/2 tsp of bottled lemon juice to a half-pint and leaves 1/2 inch. The juice is asked for here."}};
+constexpr table a1216[] = {{a86, "hot", "sieved tomatoes with sweet red pepper, cooked until it mounds on a spoon", 250, a1215, "", "", "boiling-water-4", {}, "seen", 2, false, "Not to be used yet: weakly sourced. Not in the USDA guide; read once, in a copy of a university bulletin of 1999. That recipe adds no acid; a later version by a jar maker adds 1 1/2 tsp of bottled lemon juice to a half-pint and leaves 1/2 inch. The juice is asked for here."}};
 constexpr condition a1217[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false},
     {"Use no more sweet red pepper than printed, and no onion.", {}, "", "", false, false},
@@ -5815,7 +5822,7 @@ constexpr sv a1228[] = {"tomato taco sauce",
     "taco sauce with tomatoes",
     "salsa para tacos",
     "salsa taquera"};
-constexpr table a1229[] = {{a86, "hot", "finely chopped peeled paste tomatoes, onions, peppers, vinegar, cooked thick", 500, a176, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read once; a second separate reading is missing."}};
+constexpr table a1229[] = {{a86, "hot", "finely chopped peeled paste tomatoes, onions, peppers, vinegar, cooked thick", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a1230[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Use tomatoes of a paste kind only.", {}, "", "", false, false},
     {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false},
@@ -6323,7 +6330,7 @@ constexpr sv a1294[] = {"pickled peppers",
     "pickled pepper rings",
     "hot pepper rings",
     "pickled hot pepper rings"};
-constexpr table a1295[] = {{a558, "raw", "yellow (banana) peppers in 1/4 inch rings", 500, a152, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a1295[] = {{a558, "raw", "yellow (banana) peppers in 1/4 inch rings", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a1296[] = {{"Wash the peppers and cut them in rings 1/4 inch thick.", {}, "", "", false, false},
     {"The liquid is 4 parts of cider vinegar to 1 part of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false},
     {"Cover the rings with the boiling liquid.", {}, "covered with liquid", "", false, false},
@@ -6341,7 +6348,7 @@ constexpr sv a1300[] = {"bread-and-butter zucchini",
     "bread-and-butter courgettes",
     "bread-and-butter pickled zucchini",
     "bread-and-butter pickled courgettes"};
-constexpr table a1301[] = {{a120, "hot", "sliced zucchini and onions, salted 2 h", 500, a517, "", "", "boiling-water-3", {}, "seen", 1, true, "All its numbers were read, once."}};
+constexpr table a1301[] = {{a120, "hot", "sliced zucchini and onions, salted 2 h", 500, a517, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
 constexpr condition a1302[] = {{"Wash and slice the zucchini, and slice the onions thin.", {}, "", "", false, false},
     {"Let them stand 2 hours with the salt in water, then drain well.", {}, "drained", "", false, false},
     {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the pickling liquid.", {}, "", "", false, false},
@@ -6367,7 +6374,7 @@ constexpr sv a1306[] = {"zucchini-pineapple",
     "courgette-pineapple"};
 constexpr sv a1307[] = {"half-inch-cubes",
     "shredded"};
-constexpr table a1308[] = {{a1307, "hot", "1/2-inch cubes or shreds of peeled zucchini in pineapple and lemon juice", 500, a993, "", "", "boiling-water-3", {}, "seen", 1, true, "One copy was read, with all numbers and the recipe."}};
+constexpr table a1308[] = {{a1307, "hot", "1/2-inch cubes or shreds of peeled zucchini in pineapple and lemon juice", 500, a993, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
 constexpr condition a1309[] = {{"Keep to the printed recipe: the ratio of zucchini to bottled lemon juice and canned unsweetened pineapple juice is the safety. Neither juice may be cut, and no more zucchini may go in.", {}, "", "", false, false},
     {"Use canned unsweetened pineapple juice; plain zucchini has no process.", {}, "", "", false, false},
     {"Peel the zucchini and cut it in 1/2-inch cubes or shred it.", {}, "peeled", "", false, false},
@@ -6382,164 +6389,164 @@ constexpr recipe_part a1311[] = {{a1303, "quart", {4, 1}, {4, 1}, part_limit::mo
 constexpr tested_recipe a1312[] = {{"", "", "pint", 8, 9, a1311}};
 constexpr citation a1313[] = {{"usda-guide-2", "2", "2-22"},
     {"florida-zucchini-pineapple", "", ""}};
-constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples cooked down with cider, vinegar, sugar and spices, by the printed recipe; not pumpkin or banana butter.", food_class::acid, recipe_kind::fixed, a89, a90, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a99, "", a100},
-    {"apple-juice", "apple juice", a101, a102, "Clear strained apple juice; not cider that is fermented, and not juice of pears or elderberries.", food_class::acid, recipe_kind::plain, a105, a106, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a100},
-    {"apple-rings-spiced", "spiced apple rings", a107, {}, "Rings of firm tart apples in a spiced syrup with vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a109, a110, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a117, "", a118},
-    {"apples-sliced", "sliced apples", a119, {}, "Peeled and cored slices of apple in water or syrup.", food_class::acid, recipe_kind::plain, a126, a127, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a128},
-    {"applesauce", "applesauce", a129, a130, "Apples cooked to a smooth or chunky sauce, with or without sugar.", food_class::acid, recipe_kind::plain, a136, a137, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a128},
-    {"apricots", "apricots", a138, {}, "Apricots in halves or slices, peeled or not, in water, juice or syrup.", food_class::acid, recipe_kind::plain, a145, a147, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a148},
-    {"asparagus-pickled", "pickled asparagus", a149, {}, "Whole asparagus spears in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a153, a154, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a162, "The times for 12 oz jars rest on a partial reading of the USDA table; those for pints were read.", a163},
-    {"asparagus", "asparagus", a164, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a169, a170, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a171},
-    {"baby-carrots-pickled", "pickled baby carrots", a172, a173, "Whole peeled baby carrots in sweet vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a179, a180, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a185, "The USDA table, read once, names pints; half-pints with the same times are printed by University of Missouri Extension.", a186},
-    {"beans-baked", "baked beans", a187, a188, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a192, a193, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a201, "", a202},
-    {"beans-dilled", "dilled beans", a203, a204, "Green or yellow snap beans, trimmed to 4 inches, in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a207, a208, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a213, "", a214},
-    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a215, a188, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a217, a218, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a232, "", a202},
-    {"beans-dry", "dried beans or peas", a233, a234, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a237, a238, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a171},
-    {"beans-lima-fresh", "fresh lima beans", a239, a240, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a248, a249, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a250},
-    {"beans-snap", "snap and Italian beans", a251, a252, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a257, a258, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a259},
-    {"beets-pickled-no-sugar", "no-sugar-added pickled beets", a260, {}, "Cooked beets, sliced or whole baby beets, in vinegar with sucralose, by the printed recipe.", food_class::acid, recipe_kind::fixed, a263, a264, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a268, "These numbers rest on one reading of the USDA table.", a269},
-    {"beets-pickled", "pickled beets", a270, {}, "Cooked beets, sliced or whole baby beets, in sweet spiced vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a272, a273, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a275, "", a276},
-    {"beets", "beets", a277, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a281, a282, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a283},
-    {"bell-peppers-pickled", "pickled bell peppers", a284, a285, "Bell peppers in strips, in sweet vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a288, a289, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a292, "These numbers rest on one reading of the USDA table.", a293},
-    {"berries-whole", "whole berries", a294, {}, "Blackberries, blueberries, currants, dewberries, gooseberries, huckleberries, loganberries and raspberries; not elderberries, mulberries or strawberries.", food_class::acid, recipe_kind::plain, a296, a297, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a298},
-    {"berry-syrup", "berry syrup", a299, {}, "Sweetened juice of blueberries, cherries, grapes, raspberries or strawberries; never of elderberries.", food_class::acid, recipe_kind::fixed, a300, a301, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a305, "", a298},
-    {"cantaloupe-pickles-no-sugar-added", "cantaloupe pickles without sugar", a306, a307, "Cubes of under-ripe cantaloupe in vinegar with a sweetener that stands heat, by the printed recipe.", food_class::acid, recipe_kind::fixed, a308, a309, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a313, "", a314},
-    {"cantaloupe-pickles", "cantaloupe pickles", a315, a307, "Cubes of under-ripe cantaloupe in a spiced vinegar syrup, by the printed recipe; plain melon has no process.", food_class::acid, recipe_kind::fixed, a316, a317, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a319, "", a314},
-    {"carrots-pickled", "pickled carrots", a320, a173, "Peeled carrots in rounds about 1/2 inch thick, in sweet vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a322, a323, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a326, "The USDA table, read once, names pints; half-pints with the same times are printed by University of Missouri Extension.", a186},
-    {"carrots", "carrots", a327, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a330, a331, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a332},
-    {"cauliflower-or-brussels-sprouts-pickled", "pickled cauliflower or Brussels sprouts", a333, {}, "Cauliflower flowerets or small whole Brussels sprouts in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a335, a336, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a341, "These numbers rest on one reading of the USDA table.", a342},
-    {"cayenne-pepper-sauce", "cayenne pepper sauce", a343, a344, "Hot peppers with canned diced tomatoes, onions, garlic and cider vinegar, pureed, by the printed recipe.", food_class::acid, recipe_kind::fixed, a345, a346, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a351, "The numbers rest on a single reading of the USDA guide's text or of a copy of it.", a352},
-    {"chayote-jicama-slaw", "chayote and jicama slaw", a353, {}, "Julienned chayote and jicama with chopped peppers in cider vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a354, a355, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a359, "These numbers rest on one reading of the USDA table.", a342},
-    {"cherries-whole", "whole cherries", a360, {}, "Sweet or sour cherries, with or without their pits, in water, juice or syrup.", food_class::acid, recipe_kind::plain, a363, a364, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a314},
-    {"chicken-with-bones", "chicken or rabbit with bones", a365, a366, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a368, a369, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a370},
-    {"chicken-without-bones", "chicken or rabbit without bones", a371, a366, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a373, a374, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a370},
-    {"chile-con-carne", "chile con carne", a375, a376, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a378, a379, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a387, "", a388},
-    {"chutney-cranberry-orange", "cranberry orange chutney", a389, a390, "Cranberries simmered with onion, raisins, vinegar and orange juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a392, a393, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a399, "", a400},
-    {"chutney-mango", "mango chutney", a401, a390, "Hard unripe mango cooked with onion, raisins, vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a402, a403, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a406, "", a407},
-    {"clams", "clams", a408, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a413, a414, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a415},
-    {"corn-cream-style", "cream style corn", a416, a417, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a421, a422, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a332},
-    {"corn-whole-kernel", "whole kernel corn", a423, a417, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a427, a428, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a429},
-    {"crab-apples-spiced", "spiced crab apples", a430, {}, "Whole crab apples in a spiced vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a432, a433, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a436, "", a148},
-    {"crab-king-dungeness", "king or Dungeness crab", a437, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a441, a442, {0, 0, 0, {}}, a443, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a415},
-    {"dill-pickles-fermented", "fermented dill pickles", a444, a445, "Whole 4-inch pickling cucumbers, fully fermented in salt brine with dill; not half-sour ones.", food_class::acid, recipe_kind::fixed, a447, a448, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a453, "These numbers rest on one reading of the USDA table.", a454},
-    {"easy-hot-sauce", "easy hot sauce", a455, a344, "Canned diced tomatoes with Serrano peppers and white vinegar, milled, by the printed recipe.", food_class::acid, recipe_kind::fixed, a456, a457, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a460, "The numbers rest on a single reading of the USDA guide's text or of a copy of it.", a461},
-    {"figs", "figs", a462, {}, "Whole, firm ripe, uncracked figs in light syrup with acid in every jar.", food_class::acid, recipe_kind::plain, a466, a467, {0, 0, 0, {}}, a468, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a469},
-    {"fish-pint-jars", "fish other than tuna, by the pint-jar table", a470, a471, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a476, a477, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a478},
-    {"fish-quart-jars", "fish other than tuna, by the quart-jar table", a479, a471, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a483, a484, {0, 0, 0, {}}, {}, {20, 3, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a485},
-    {"fish-smoked", "smoked fish", a486, a487, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a491, a492, {0, 0, 0, {}}, {}, {0, 4, 16, 22, 8, 7, 0, 24, a146}, {}, {}, "The time is printed by USDA and Pacific Northwest Extension; the dial pressures were carried over from the table for fish in pints and could not be read again.", a493},
-    {"fruit-cocktail", "fruit cocktail", a494, {}, "Cubed yellow peaches and pears with green seedless grapes and a few maraschino cherries in syrup.", food_class::acid, recipe_kind::fixed, a496, a497, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a503, "", a504},
-    {"fruit-purees", "fruit purees", a505, a130, "Strained, cooked pulp of acid fruit, with or without sugar; several fruits are excluded.", food_class::acid, recipe_kind::plain, a508, a509, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a510},
-    {"grape-juice", "grape juice", a511, a102, "Strained grape juice, sweetened to taste or not; not whole grapes put in water.", food_class::acid, recipe_kind::plain, a512, a513, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a514},
-    {"grapefruit-orange-sections", "grapefruit and orange sections", a515, {}, "Peeled sections of grapefruit alone, or of grapefruit and orange in equal parts.", food_class::acid, recipe_kind::plain, a518, a519, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a520},
-    {"grapes-whole", "whole grapes", a521, {}, "Whole tight-skinned seedless grapes in syrup.", food_class::acid, recipe_kind::plain, a524, a525, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a407},
-    {"green-tomatoes-sweet-pickled", "sweet pickled green tomatoes", a526, {}, "Sliced green tomatoes and onions in sweet spiced vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a527, a528, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a532, "The USDA guide lists this pickle, but its table could not be read in any copy; the numbers are from memory.", a533},
-    {"greens", "spinach and other greens", a534, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a537, a538, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a539},
-    {"ground-meat", "ground or chopped meat", a540, a541, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a543, a544, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a545},
-    {"hot-peppers-pickled", "pickled hot peppers", a546, a547, "Long hot peppers with sweet peppers, whole and slit or quartered, in vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a549, a550, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a554, "These numbers rest on one reading of the USDA table.", a555},
-    {"jalapeno-rings-pickled", "pickled jalapeño rings", a556, a557, "Jalapeño peppers in 1/4-inch rings, soaked in pickling lime and rinsed, in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a559, a560, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a564, "The recipe was read; the times rest on memory of the USDA table.", a565},
-    {"jam-blueberry-spice", "blueberry-spice jam", a566, a567, "Crushed blueberries with powdered pectin, lemon juice and a spice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a568, a569, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a575, "", a576},
-    {"jam-pear-apple", "pear-apple jam", a577, a578, "Finely chopped pears and apples with liquid pectin and bottled lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a579, a580, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a584, "", a585},
-    {"jam-without-added-pectin", "jam without added pectin", a586, a587, "Crushed apricots, peaches or the listed berries boiled with sugar to the jellying point, without pectin.", food_class::acid, recipe_kind::fixed, a588, a589, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a597, "", a598},
-    {"jellies-remade-soft", "remade soft jelly", a599, a600, "Jelly that stayed soft, recooked with powdered pectin, with liquid pectin or without pectin.", food_class::acid, recipe_kind::fixed, a601, a602, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a607, "These numbers rest on one reading of the USDA table.", a608},
-    {"jelly-golden-pepper", "golden pepper jelly", a609, a610, "Strained juice of yellow bell and serrano peppers with vinegar, sugar and liquid pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a615, a616, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a619, "The table for sterile jars is in the USDA guide; the longer one for clean jars is printed by the National Center for Home Food Preservation and was read in part.", a620},
-    {"jelly-grape-plum", "grape-plum jelly", a621, a600, "Juice of ripe plums and Concord-type grapes with powdered pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a622, a623, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a627, "These numbers rest on one reading of the USDA table.", a620},
-    {"jelly-strawberry-rhubarb", "strawberry-rhubarb jelly", a628, a600, "Juice of ripe strawberries and red rhubarb with liquid pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a579, a629, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a633, "", a585},
-    {"jelly-without-added-pectin", "jelly without added pectin", a634, a635, "Strained juice of apples, blackberries, crab apples, grapes or plums boiled with sugar to the jellying point.", food_class::acid, recipe_kind::fixed, a636, a637, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a648, "The time at 0 to 1,000 ft and the headspace rest on memory of the USDA table; the upper bands were read.", a649},
-    {"jicama-bread-and-butter", "bread-and-butter pickled jicama", a650, {}, "Cubed jicama with onion and red bell pepper in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a652, a653, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a655, "These numbers rest on one reading of the USDA table.", a656},
-    {"jicama-relish-spicy", "spicy jicama relish", a657, {}, "Diced jicama with bell peppers, onions, hot peppers, white vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a658, a659, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a663, "The numbers rest on a single reading of the USDA guide's text or of a copy of it.", a664},
-    {"ketchup-blender", "blender ketchup", a665, a666, "Blended tomatoes, onions and sweet peppers with vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a667, a668, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a671, "", a672},
-    {"ketchup-country-western", "country western ketchup", a673, a666, "Sieved tomatoes with chiles, vinegar and spices, by the printed recipe; no onions.", food_class::acid, recipe_kind::fixed, a674, a675, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a681, "The numbers rest on a single reading of the USDA guide's text or of a copy of it.", a672},
-    {"mango-sauce", "mango sauce", a682, {}, "Puree of slightly under-ripe to just-ripe mango with lemon juice and ascorbic acid, by the printed recipe.", food_class::acid, recipe_kind::fixed, a683, a684, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a690, "The guide prints this table, but one state Extension says that it has no guideline for mango sauce; the stricter position stands here.", a691},
-    {"mangoes-green", "green mangoes", a692, {}, "Peeled slices of green, firm mango in light or medium syrup; ripe mango has no process.", food_class::acid, recipe_kind::plain, a693, a694, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA guide has no table for green mangoes; these numbers are the national center's, from a Georgia Extension book, and only part of them could be read again.", a695},
-    {"meat-stock-beef", "beef stock", a696, a697, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a699, a700, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a701},
-    {"meat-stock-poultry", "chicken or turkey stock", a702, a697, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a699, a703, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a701},
-    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a704, a705, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a707, a708, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a545},
-    {"mexican-tomato-sauce", "Mexican tomato sauce", a709, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a710, a711, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a714, "", a715},
-    {"mincemeat-pie-filling", "mincemeat pie filling", a716, a717, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a719, a720, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a727, "", a728},
-    {"mixed-vegetables-pickled", "pickled mixed vegetables", a729, {}, "Cucumbers, onions, celery, carrots, red pepper and cauliflower in vinegar with mustard, by the printed recipe.", food_class::acid, recipe_kind::fixed, a732, a733, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a738, "", a739},
-    {"mixed-vegetables", "mixed vegetables", a740, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a742, a743, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, a744, {}, "", a745},
-    {"mushrooms-marinated-whole", "marinated whole mushrooms", a746, {}, "Small whole grown mushrooms in a marinade of vinegar, bottled lemon juice and oil, by the printed recipe.", food_class::acid, recipe_kind::fixed, a748, a749, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a755, "", a656},
-    {"mushrooms", "mushrooms", a756, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a760, a761, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a762},
-    {"nectarines", "nectarines", a763, {}, "Yellow-fleshed nectarines in halves or slices, with their skins, in water, juice or syrup; never white-fleshed ones.", food_class::acid, recipe_kind::plain, a764, a765, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a504},
-    {"okra-dilled", "dilled okra", a766, {}, "Small whole okra pods in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a767, a768, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a771, "These numbers rest on one reading of the USDA table.", a772},
-    {"okra", "okra", a773, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a775, a776, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a777},
-    {"onions", "onions", a778, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a780, a781, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA guide has no table for onions; these numbers are printed by university Extension.", a782},
-    {"oysters", "oysters", a783, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a786, a787, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a788},
-    {"peaches", "peaches", a789, {}, "Yellow-fleshed peaches in halves or slices, peeled, in water, juice or syrup; never white-fleshed ones.", food_class::acid, recipe_kind::plain, a790, a791, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a792},
-    {"pearl-onions-pickled", "pickled pearl onions", a793, {}, "Peeled white pearl onions in sweet vinegar, by the printed recipe; no larger onions and no slices.", food_class::acid, recipe_kind::fixed, a794, a795, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a798, "These numbers rest on one reading of the USDA table.", a799},
-    {"pears-asian", "Asian pears", a800, {}, "Peeled and cored Asian pears in halves or slices, with bottled lemon juice in every jar.", food_class::acid, recipe_kind::plain, a801, a802, {0, 0, 0, {}}, a803, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a804},
-    {"pears", "pears", a805, {}, "Peeled and cored halves of European pears in water, juice or syrup; not Asian pears.", food_class::acid, recipe_kind::plain, a807, a808, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a809},
-    {"peas-green", "green peas", a810, a811, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a813, a814, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a777},
-    {"peppers-marinated", "marinated peppers", a815, a816, "Peeled bell, Hungarian, banana or jalapeño peppers in vinegar, bottled lemon juice and oil, by the printed recipe.", food_class::acid, recipe_kind::fixed, a818, a819, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a823, "These numbers rest on one reading of the USDA table.", a799},
-    {"peppers", "peppers", a824, a376, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a826, a827, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a828},
-    {"piccalilli", "piccalilli", a829, a830, "Chopped green tomatoes, peppers, onions and cabbage in sweet vinegar; not the mustard pickle of that name.", food_class::acid, recipe_kind::fixed, a831, a832, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a835, "", a836},
-    {"pickles-14-day-sweet", "14-day sweet pickles", a837, a838, "Cucumbers of 2 to 5 inches, whole, in strips or sliced, cured 14 days in brine and sweet vinegar.", food_class::acid, recipe_kind::fixed, a840, a841, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a843, "The recipe was read; the times rest on memory of the USDA table.", a844},
-    {"pickles-bread-and-butter-squash", "squash bread-and-butter pickles", a845, a846, "Slender zucchini or yellow summer squash in place of the cucumbers of bread-and-butter pickles.", food_class::acid, recipe_kind::fixed, a847, a848, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a851, "", a852},
-    {"pickles-bread-and-butter", "bread-and-butter pickles", a853, a854, "Sliced cucumbers and onions in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a855, a856, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a858, "", a852},
-    {"pickles-no-sugar-sweet-slices", "no-sugar-added sweet pickle slices", a859, a854, "Cucumbers in 1/4-inch slices in cider vinegar and water with sucralose, by the printed recipe.", food_class::acid, recipe_kind::fixed, a860, a861, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a863, "These numbers rest on one reading of the USDA table.", a864},
-    {"pickles-quick-fresh-pack-dill", "quick fresh-pack dill pickles", a865, a445, "Whole cucumbers of 3 to 5 inches, brined 12 hours, in vinegar and water with dill, by the printed recipe.", food_class::acid, recipe_kind::fixed, a866, a867, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a869, "", a870},
-    {"pickles-quick-sweet", "quick sweet pickles", a871, a854, "Cucumbers of 3 to 4 inches in slices or strips, in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a874, a875, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a877, "A part of the USDA table was read; which times near sea level go with which pack and jar rests on memory.", a878},
-    {"pickles-reduced-sodium-sliced-dill", "reduced-sodium sliced dill pickles", a879, a880, "Cucumbers in 1/4-inch slices with dill in sweet undiluted vinegar, with little salt, by the printed recipe.", food_class::acid, recipe_kind::fixed, a881, a882, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a884, "", a885},
-    {"pickles-reduced-sodium-sliced-sweet", "reduced-sodium sliced sweet pickles", a886, a887, "Cucumbers in 1/4-inch slices simmered in vinegar, then covered with sweet vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a888, a889, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a891, "These numbers rest on one reading of the USDA table.", a885},
-    {"pickles-sweet-gherkin", "sweet gherkin pickles", a892, a893, "Whole cucumbers of at most 1 1/2 inches, cured four days in sweet vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a894, a895, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a900, "", a870},
-    {"pie-filling-apple", "apple pie filling", a901, a902, "Blanched slices of fresh apple in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a903, a904, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a909, "", a910},
-    {"pie-filling-blueberry", "blueberry pie filling", a911, a902, "Blueberries, fresh or frozen, in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a912, a913, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a920, "", a921},
-    {"pie-filling-cherry", "cherry pie filling", a922, a902, "Pitted sour cherries, fresh or frozen, in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a923, a924, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a932, "", a921},
-    {"pie-filling-green-tomato", "green tomato pie filling", a933, a934, "Green tomatoes and tart apples cooked with raisins, vinegar and lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a936, a937, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a940, "", a941},
-    {"pie-filling-peach", "peach pie filling", a942, a902, "Blanched slices of fresh yellow peaches in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a943, a944, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a947, "", a948},
-    {"pineapple", "pineapple", a949, {}, "Peeled slices or cubes of firm ripe pineapple in water, juice or syrup.", food_class::acid, recipe_kind::plain, a951, a952, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a953},
-    {"plums", "plums", a954, {}, "Plums, whole, or freestone kinds in halves, in water or syrup.", food_class::acid, recipe_kind::plain, a956, a957, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a953},
-    {"potatoes-sweet", "sweet potatoes", a958, a959, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a962, a963, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a964},
-    {"potatoes-white", "white potatoes", a965, a959, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a968, a969, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a970},
-    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a971, a972, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a973, a974, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a975},
-    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a976, a972, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a977, a978, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", a975},
-    {"pumpkin", "pumpkin", a979, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a982, a983, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a539},
-    {"relish-chayote-pear", "chayote and pear relish", a984, a830, "Chayote and Seckel pears in 1/2-inch cubes with peppers and onion, in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a985, a986, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a990, "These numbers rest on one reading of the USDA table.", a991},
-    {"relish-corn", "corn relish", a992, a830, "Whole kernel corn with peppers, celery and onion in sweet vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a994, a995, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a999, "", a1000},
-    {"relish-green-tomato", "green tomato relish", a1001, a830, "Finely chopped hard green tomatoes, peppers and onions in vinegar with mustard, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1002, a1003, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1006, "", a1007},
-    {"relish-pepper-onion", "pepper-onion relish", a1008, a830, "Finely chopped onions and bell peppers boiled down in vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1009, a1010, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1012, "", a1013},
-    {"relish-pickle", "pickle relish", a1014, a830, "Chopped cucumbers, peppers and onion in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1015, a1016, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1019, "These numbers rest on one reading of the USDA table.", a1000},
-    {"relish-tangy-tomatillo", "tangy tomatillo relish", a1020, a830, "Chopped tomatillos, plum tomatoes, jicama, peppers and onion in sweet cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1021, a1022, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1026, "These numbers rest on one reading of the USDA table.", a1027},
-    {"rhubarb", "stewed rhubarb", a1028, {}, "Rhubarb stalks in pieces, stewed with sugar in their own juice.", food_class::acid, recipe_kind::plain, a1030, a1031, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a1032},
-    {"salsa-chile-ii", "chile salsa II", a1033, a1034, "Tomatoes with mixed mild and hot chiles, onions and a little vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1035, a1036, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1040, "The numbers rest on a single reading, in a private copy of an Extension recipe.", a1041},
-    {"salsa-chile", "chile salsa", a1042, a1034, "Tomatoes, chiles and onions with vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1043, a1044, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1046, "", a1047},
-    {"salsa-choice", "choice salsa", a1048, a1049, "Seeded tomatoes with onions and peppers, split as the cook likes, and lemon or lime juice.", food_class::acid, recipe_kind::fixed, a1050, a1051, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1055, "Published by the National Center for Home Food Preservation, not in the USDA guide; the times above 1,000 ft could not be read again.", a1056},
-    {"salsa-cranberry-spicy", "spicy cranberry salsa", a1057, a1058, "Cranberries with red onions, Serrano peppers, cider vinegar, sugar and honey, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1059, a1060, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1062, "The numbers rest on a single reading, on a page of the National Center for Home Food Preservation.", a1063},
-    {"salsa-mango", "mango salsa", a1064, a1058, "Hard green mangoes with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1065, a1066, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1068, "Read on pages of the National Center for Home Food Preservation, once.", a1069},
-    {"salsa-paste-tomatoes", "tomato salsa with paste tomatoes", a1070, a1049, "Paste tomatoes with chiles, jalapenos, onions and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1071, a1072, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1077, "The times are stated for all tomato salsas of the National Center for Home Food Preservation; the table of this recipe was not seen.", a1078},
-    {"salsa-peach-apple", "peach apple salsa", a1079, a1058, "Roma tomatoes, hard peaches and tart apples with onions, bell peppers and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1080, a1081, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1084, "Read on pages of the National Center for Home Food Preservation, in part; the times above 1,000 ft are from memory.", a1085},
-    {"salsa-peach", "peach salsa", a1086, a1058, "Hard, unripe yellow peaches with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1087, a1088, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1090, "Read on pages of the National Center for Home Food Preservation; the times are from a general statement there.", a1091},
-    {"salsa-slicing-tomatoes", "tomato salsa with slicing tomatoes", a1092, a1049, "Slicing tomatoes with chiles, jalapenos, onions and vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1093, a1094, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1097, "The numbers rest on a single reading of the USDA guide's text or of a copy of it.", a1098},
-    {"salsa-tomatillo-green", "tomatillo green salsa", a1099, a1100, "Tomatillos or green tomatoes with green chiles, jalapenos, onions and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1101, a1102, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1105, "", a1106},
-    {"salsa-tomato-green-chile", "tomato and green chile salsa", a1107, a1108, "Tomatoes with as many long green chiles, onions and vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1109, a1110, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1112, "The times rest on a partial reading; the table of this recipe was not seen whole.", a1113},
-    {"salsa-tomato-tomato-paste", "tomato and tomato paste salsa", a1114, a1049, "Slicing tomatoes with canned tomato paste, onions, peppers and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1115, a1116, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1120, "", a1121},
-    {"sauerkraut", "sauerkraut", a1122, {}, "Shredded cabbage, fully fermented with canning salt.", food_class::acid, recipe_kind::fixed, a1125, a1126, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1128, "The raw pack was read; of the hot pack only the times at 0 to 1,000 ft were, the higher bands rest on memory.", a1129},
-    {"soups-with-seafood", "soup with seafood", a1130, a1131, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a1133, a1134, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a1135, {}, "", a1136},
-    {"soups", "soup without seafood", a1137, a1131, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a1139, a1140, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a1141, {}, "", a1142},
-    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a1143, a1144, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a1146, a1147, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1152, "", a1153},
-    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a1154, a1144, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a1155, a1156, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1159, "", a1160},
-    {"spread-peach-pineapple", "peach-pineapple spread", a1161, {}, "Drained pulp of peaches, nectarines, apricots or plums with crushed pineapple, with little or no sugar.", food_class::acid, recipe_kind::fixed, a1163, a1164, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1168, "These numbers rest on one reading of the USDA table.", a1169},
-    {"squash-winter", "winter squash", a1170, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a1171, a1172, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a539},
-    {"succotash", "succotash", a1173, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a1175, a1176, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1179, "", a539},
-    {"three-bean-salad-pickled", "pickled three-bean salad", a1180, a204, "Green or yellow beans, canned kidney and garbanzo beans and vegetables in vinegar, lemon juice and oil.", food_class::acid, recipe_kind::fixed, a1181, a1182, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1186, "These numbers rest on one reading of the USDA table.", a214},
-    {"tomatillos", "tomatillos", a1187, a1188, "Whole tomatillos out of their husks, covered with boiling water, with acid in every jar.", food_class::acid, recipe_kind::plain, a1195, a1196, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a1198},
-    {"tomato-juice", "tomato juice", a1199, a1200, "Juice pressed from cooked tomatoes, without vegetables, with acid in every jar.", food_class::acid, recipe_kind::plain, a1204, a1205, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The weighted option at 15 psi rests on a partial reading and on an equipment maker's copy of the USDA table.", a1206},
-    {"tomato-ketchup", "tomato ketchup", a1207, a666, "Sieved tomatoes with onions, cider vinegar and spices, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1208, a1209, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1211, "", a1212},
-    {"tomato-paste", "tomato paste", a1213, a1214, "Tomatoes with some sweet red pepper, sieved and cooked down to a paste; half-pints.", food_class::acid, recipe_kind::fixed, a1216, a1217, {0, 0, 0, {}}, a1218, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1220, "The USDA guide has no table for tomato paste; these numbers are from one older university bulletin, read in a copy.", a1221},
-    {"tomato-sauce", "standard tomato sauce", a1222, a1223, "Sauce of pressed tomatoes alone, thin or thick, with acid in every jar.", food_class::acid, recipe_kind::plain, a1225, a1226, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a1227},
-    {"tomato-taco-sauce", "tomato taco sauce", a1228, {}, "Paste tomatoes with onions, peppers and vinegar, cooked thick, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1229, a1230, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1232, "The numbers rest on a single reading of the USDA guide's text or of a copy of it.", a1233},
-    {"tomato-vegetable-juice-blend", "tomato and vegetable juice blend", a1234, {}, "Juice pressed from tomatoes with a little celery, onion, carrot and pepper; acid in every jar.", food_class::acid, recipe_kind::fixed, a1235, a1236, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1239, "", a1240},
-    {"tomatoes-crushed", "crushed tomatoes", a1241, a1242, "Peeled, quartered and crushed tomatoes without added liquid, with acid in every jar.", food_class::acid, recipe_kind::plain, a1247, a1248, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "Several pressure options rest on a partial reading, or on an equipment maker's copy of the USDA table.", a1249},
-    {"tomatoes-whole-juice", "whole or halved tomatoes in tomato juice", a1250, a1251, "Peeled tomatoes, whole or halved, covered with tomato juice, with acid in every jar.", food_class::acid, recipe_kind::plain, a1255, a1256, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a1257},
-    {"tomatoes-whole-raw-no-liquid", "raw whole or halved tomatoes without added liquid", a1258, a1259, "Peeled raw tomatoes, whole or halved, pressed until their juice fills the jar; acid in every jar.", food_class::acid, recipe_kind::plain, a1260, a1261, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a1262},
-    {"tomatoes-whole-water", "whole or halved tomatoes in water", a1263, a1264, "Peeled tomatoes, whole or halved, covered with water, with acid in every jar.", food_class::acid, recipe_kind::plain, a1265, a1266, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a1267},
-    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a1268, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a1270, a1271, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1276, "", a1277},
-    {"tuna", "tuna", a1278, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a1281, a1282, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 24, a80}, {}, {}, "", a1283},
-    {"wild-game-ground", "ground or chopped wild game", a1284, a1285, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a1286, a1287, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a545},
-    {"wild-game-strips", "wild game in strips, cubes or chunks", a1288, a1289, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a1290, a1291, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", a1292},
-    {"yellow-pepper-rings-pickled", "pickled yellow pepper rings", a1293, a1294, "Yellow banana peppers in 1/4-inch rings in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1295, a1296, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1299, "These numbers rest on one reading of the USDA table.", a533},
-    {"zucchini-bread-and-butter", "bread-and-butter zucchini", a1300, a846, "Sliced zucchini and onions in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1301, a1302, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1305, "These numbers rest on one reading of the USDA table.", a991},
-    {"zucchini-pineapple", "zucchini-pineapple", a1306, {}, "Peeled zucchini in cubes or shreds, simmered in pineapple juice and lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1308, a1309, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1312, "", a1313}};
+constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples cooked down with cider, vinegar, sugar and spices, by the printed recipe; not pumpkin or banana butter.", food_class::acid, recipe_kind::fixed, a89, a90, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a99, "", "", a100},
+    {"apple-juice", "apple juice", a101, a102, "Clear strained apple juice; not cider that is fermented, and not juice of pears or elderberries.", food_class::acid, recipe_kind::plain, a105, a106, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a100},
+    {"apple-rings-spiced", "spiced apple rings", a107, {}, "Rings of firm tart apples in a spiced syrup with vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a109, a110, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a117, "", "", a118},
+    {"apples-sliced", "sliced apples", a119, {}, "Peeled and cored slices of apple in water or syrup.", food_class::acid, recipe_kind::plain, a126, a127, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a128},
+    {"applesauce", "applesauce", a129, a130, "Apples cooked to a smooth or chunky sauce, with or without sugar.", food_class::acid, recipe_kind::plain, a136, a137, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a128},
+    {"apricots", "apricots", a138, {}, "Apricots in halves or slices, peeled or not, in water, juice or syrup.", food_class::acid, recipe_kind::plain, a145, a147, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a148},
+    {"asparagus-pickled", "pickled asparagus", a149, {}, "Whole asparagus spears in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a153, a154, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a162, "The times for 12 oz jars rest on a partial reading of the USDA table; those for pints were read.", "", a163},
+    {"asparagus", "asparagus", a164, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a169, a170, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a171},
+    {"baby-carrots-pickled", "pickled baby carrots", a172, a173, "Whole peeled baby carrots in sweet vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a179, a180, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a185, "The USDA table, read once, names pints; half-pints with the same times are printed by University of Missouri Extension.", "", a186},
+    {"beans-baked", "baked beans", a187, a188, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a192, a193, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a201, "", "", a202},
+    {"beans-dilled", "dilled beans", a203, a204, "Green or yellow snap beans, trimmed to 4 inches, in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a207, a208, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a213, "", "", a214},
+    {"beans-dry-with-sauce", "dried beans with tomato or molasses sauce", a215, a188, "Dried beans in one of the printed thin sauces.", food_class::low_acid, recipe_kind::fixed, a217, a218, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a232, "", "", a202},
+    {"beans-dry", "dried beans or peas", a233, a234, "Ripe dry beans and peas of any variety, soaked and boiled before filling.", food_class::low_acid, recipe_kind::plain, a237, a238, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a171},
+    {"beans-lima-fresh", "fresh lima beans", a239, a240, "Fresh green lima beans out of the pod; dried ones go by the table of dried beans.", food_class::low_acid, recipe_kind::plain, a248, a249, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a250},
+    {"beans-snap", "snap and Italian beans", a251, a252, "Green and wax snap beans and Italian beans, in the pod.", food_class::low_acid, recipe_kind::plain, a257, a258, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a259},
+    {"beets-pickled-no-sugar", "no-sugar-added pickled beets", a260, {}, "Cooked beets, sliced or whole baby beets, in vinegar with sucralose, by the printed recipe.", food_class::acid, recipe_kind::fixed, a263, a264, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a268, "", "", a269},
+    {"beets-pickled", "pickled beets", a270, {}, "Cooked beets, sliced or whole baby beets, in sweet spiced vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a272, a273, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a275, "", "", a276},
+    {"beets", "beets", a277, {}, "Beets without their tops, unpickled.", food_class::low_acid, recipe_kind::plain, a281, a282, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a283},
+    {"bell-peppers-pickled", "pickled bell peppers", a284, a285, "Bell peppers in strips, in sweet vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a288, a289, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a292, "", "", a293},
+    {"berries-whole", "whole berries", a294, {}, "Blackberries, blueberries, currants, dewberries, gooseberries, huckleberries, loganberries and raspberries; not elderberries, mulberries or strawberries.", food_class::acid, recipe_kind::plain, a296, a297, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a298},
+    {"berry-syrup", "berry syrup", a299, {}, "Sweetened juice of blueberries, cherries, grapes, raspberries or strawberries; never of elderberries.", food_class::acid, recipe_kind::fixed, a300, a301, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a305, "", "", a298},
+    {"cantaloupe-pickles-no-sugar-added", "cantaloupe pickles without sugar", a306, a307, "Cubes of under-ripe cantaloupe in vinegar with a sweetener that stands heat, by the printed recipe.", food_class::acid, recipe_kind::fixed, a308, a309, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a313, "", "", a314},
+    {"cantaloupe-pickles", "cantaloupe pickles", a315, a307, "Cubes of under-ripe cantaloupe in a spiced vinegar syrup, by the printed recipe; plain melon has no process.", food_class::acid, recipe_kind::fixed, a316, a317, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a319, "", "", a314},
+    {"carrots-pickled", "pickled carrots", a320, a173, "Peeled carrots in rounds about 1/2 inch thick, in sweet vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a322, a323, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a326, "The USDA table, read once, names pints; half-pints with the same times are printed by University of Missouri Extension.", "", a186},
+    {"carrots", "carrots", a327, {}, "Carrots, peeled and cut.", food_class::low_acid, recipe_kind::plain, a330, a331, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a332},
+    {"cauliflower-or-brussels-sprouts-pickled", "pickled cauliflower or Brussels sprouts", a333, {}, "Cauliflower flowerets or small whole Brussels sprouts in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a335, a336, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a341, "", "", a342},
+    {"cayenne-pepper-sauce", "cayenne pepper sauce", a343, a344, "Hot peppers with canned diced tomatoes, onions, garlic and cider vinegar, pureed, by the printed recipe.", food_class::acid, recipe_kind::fixed, a345, a346, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a351, "", "", a352},
+    {"chayote-jicama-slaw", "chayote and jicama slaw", a353, {}, "Julienned chayote and jicama with chopped peppers in cider vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a354, a355, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a359, "", "", a342},
+    {"cherries-whole", "whole cherries", a360, {}, "Sweet or sour cherries, with or without their pits, in water, juice or syrup.", food_class::acid, recipe_kind::plain, a363, a364, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a314},
+    {"chicken-with-bones", "chicken or rabbit with bones", a365, a366, "Chicken and rabbit in pieces with the bones in.", food_class::low_acid, recipe_kind::plain, a368, a369, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a370},
+    {"chicken-without-bones", "chicken or rabbit without bones", a371, a366, "Chicken and rabbit in pieces off the bone.", food_class::low_acid, recipe_kind::plain, a373, a374, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a370},
+    {"chile-con-carne", "chile con carne", a375, a376, "The printed recipe of ground beef, dried beans and tomatoes; no chili of one's own.", food_class::low_acid, recipe_kind::fixed, a378, a379, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a387, "", "", a388},
+    {"chutney-cranberry-orange", "cranberry orange chutney", a389, a390, "Cranberries simmered with onion, raisins, vinegar and orange juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a392, a393, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a399, "", "", a400},
+    {"chutney-mango", "mango chutney", a401, a390, "Hard unripe mango cooked with onion, raisins, vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a402, a403, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a406, "", "", a407},
+    {"clams", "clams", a408, {}, "Clams, whole or minced.", food_class::low_acid, recipe_kind::plain, a413, a414, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a415},
+    {"corn-cream-style", "cream style corn", a416, a417, "Corn cut through the middle of the kernels, with the scrapings of the cob and water.", food_class::low_acid, recipe_kind::plain, a421, a422, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a332},
+    {"corn-whole-kernel", "whole kernel corn", a423, a417, "Whole kernels cut from the cob.", food_class::low_acid, recipe_kind::plain, a427, a428, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a429},
+    {"crab-apples-spiced", "spiced crab apples", a430, {}, "Whole crab apples in a spiced vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a432, a433, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a436, "", "", a148},
+    {"crab-king-dungeness", "king or Dungeness crab", a437, {}, "Meat of king crab and Dungeness crab; blue crab is frozen instead.", food_class::low_acid, recipe_kind::plain, a441, a442, {0, 0, 0, {}}, a443, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a415},
+    {"dill-pickles-fermented", "fermented dill pickles", a444, a445, "Whole 4-inch pickling cucumbers, fully fermented in salt brine with dill; not half-sour ones.", food_class::acid, recipe_kind::fixed, a447, a448, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a453, "", "", a454},
+    {"easy-hot-sauce", "easy hot sauce", a455, a344, "Canned diced tomatoes with Serrano peppers and white vinegar, milled, by the printed recipe.", food_class::acid, recipe_kind::fixed, a456, a457, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a460, "", "", a461},
+    {"figs", "figs", a462, {}, "Whole, firm ripe, uncracked figs in light syrup with acid in every jar.", food_class::acid, recipe_kind::plain, a466, a467, {0, 0, 0, {}}, a468, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a469},
+    {"fish-pint-jars", "fish other than tuna, by the pint-jar table", a470, a471, "Blue, mackerel, salmon, steelhead, trout and other fatty fish, and halibut; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a476, a477, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a478},
+    {"fish-quart-jars", "fish other than tuna, by the quart-jar table", a479, a471, "Fatty fish and halibut in straight-sided wide-mouth quart jars; not tuna, not smoked fish.", food_class::low_acid, recipe_kind::plain, a483, a484, {0, 0, 0, {}}, {}, {20, 3, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a485},
+    {"fish-smoked", "smoked fish", a486, a487, "Lightly smoked salmon, rockfish, sole, cod, flounder and other fish; no other smoked seafood.", food_class::low_acid, recipe_kind::plain, a491, a492, {0, 0, 0, {}}, {}, {0, 4, 16, 22, 8, 7, 0, 24, a146}, {}, {}, "The time is printed by USDA and Pacific Northwest Extension; the dial pressures were carried over from the table for fish in pints and could not be read again.", "", a493},
+    {"fruit-cocktail", "fruit cocktail", a494, {}, "Cubed yellow peaches and pears with green seedless grapes and a few maraschino cherries in syrup.", food_class::acid, recipe_kind::fixed, a496, a497, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a503, "", "", a504},
+    {"fruit-purees", "fruit purees", a505, a130, "Strained, cooked pulp of acid fruit, with or without sugar; several fruits are excluded.", food_class::acid, recipe_kind::plain, a508, a509, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a510},
+    {"grape-juice", "grape juice", a511, a102, "Strained grape juice, sweetened to taste or not; not whole grapes put in water.", food_class::acid, recipe_kind::plain, a512, a513, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a514},
+    {"grapefruit-orange-sections", "grapefruit and orange sections", a515, {}, "Peeled sections of grapefruit alone, or of grapefruit and orange in equal parts.", food_class::acid, recipe_kind::plain, a518, a519, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a520},
+    {"grapes-whole", "whole grapes", a521, {}, "Whole tight-skinned seedless grapes in syrup.", food_class::acid, recipe_kind::plain, a524, a525, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a407},
+    {"green-tomatoes-sweet-pickled", "sweet pickled green tomatoes", a526, {}, "Sliced green tomatoes and onions in sweet spiced vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a527, a528, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a532, "The USDA guide lists this pickle, but its table could not be read in any copy; the numbers are from memory.", "", a533},
+    {"greens", "spinach and other greens", a534, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a537, a538, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a539},
+    {"ground-meat", "ground or chopped meat", a540, a541, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a543, a544, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a545},
+    {"hot-peppers-pickled", "pickled hot peppers", a546, a547, "Long hot peppers with sweet peppers, whole and slit or quartered, in vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a549, a550, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a554, "", "", a555},
+    {"jalapeno-rings-pickled", "pickled jalapeño rings", a556, a557, "Jalapeño peppers in 1/4-inch rings, soaked in pickling lime and rinsed, in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a559, a560, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a564, "The recipe was read; the times rest on memory of the USDA table.", "", a565},
+    {"jam-blueberry-spice", "blueberry-spice jam", a566, a567, "Crushed blueberries with powdered pectin, lemon juice and a spice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a568, a569, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a575, "", "", a576},
+    {"jam-pear-apple", "pear-apple jam", a577, a578, "Finely chopped pears and apples with liquid pectin and bottled lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a579, a580, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a584, "", "", a585},
+    {"jam-without-added-pectin", "jam without added pectin", a586, a587, "Crushed apricots, peaches or the listed berries boiled with sugar to the jellying point, without pectin; or jam with bought pectin by the directions in its package.", food_class::acid, recipe_kind::fixed, a588, a589, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a597, "", "", a598},
+    {"jellies-remade-soft", "remade soft jelly", a599, a600, "Jelly that stayed soft, recooked with powdered pectin, with liquid pectin or without pectin.", food_class::acid, recipe_kind::fixed, a601, a602, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a607, "", "", a608},
+    {"jelly-golden-pepper", "golden pepper jelly", a609, a610, "Strained juice of yellow bell and serrano peppers with vinegar, sugar and liquid pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a615, a616, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a619, "The table for sterile jars is in the USDA guide; the longer one for clean jars is printed by the National Center for Home Food Preservation and was read in part.", "", a620},
+    {"jelly-grape-plum", "grape-plum jelly", a621, a600, "Juice of ripe plums and Concord-type grapes with powdered pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a622, a623, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a627, "", "", a620},
+    {"jelly-strawberry-rhubarb", "strawberry-rhubarb jelly", a628, a600, "Juice of ripe strawberries and red rhubarb with liquid pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a579, a629, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a633, "", "", a585},
+    {"jelly-without-added-pectin", "jelly without added pectin", a634, a635, "Strained juice of apples, blackberries, crab apples, grapes or plums boiled with sugar to the jellying point; or jelly with bought pectin by the directions in its package.", food_class::acid, recipe_kind::fixed, a636, a637, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a648, "The time at 0 to 1,000 ft and the headspace rest on memory of the USDA table; the upper bands were read.", "", a649},
+    {"jicama-bread-and-butter", "bread-and-butter pickled jicama", a650, {}, "Cubed jicama with onion and red bell pepper in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a652, a653, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a655, "", "", a656},
+    {"jicama-relish-spicy", "spicy jicama relish", a657, {}, "Diced jicama with bell peppers, onions, hot peppers, white vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a658, a659, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a663, "", "", a664},
+    {"ketchup-blender", "blender ketchup", a665, a666, "Blended tomatoes, onions and sweet peppers with vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a667, a668, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a671, "", "", a672},
+    {"ketchup-country-western", "country western ketchup", a673, a666, "Sieved tomatoes with chiles, vinegar and spices, by the printed recipe; no onions.", food_class::acid, recipe_kind::fixed, a674, a675, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a681, "", "", a672},
+    {"mango-sauce", "mango sauce", a682, {}, "Puree of slightly under-ripe to just-ripe mango with lemon juice and ascorbic acid, by the printed recipe.", food_class::acid, recipe_kind::fixed, a683, a684, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a690, "The guide prints this table, but one state Extension says that it has no guideline for mango sauce; the stricter position stands here.", "", a691},
+    {"mangoes-green", "green mangoes", a692, {}, "Peeled slices of green, firm mango in light or medium syrup; ripe mango has no process.", food_class::acid, recipe_kind::plain, a693, a694, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA guide has no table for green mangoes; these numbers are the national center's, from a Georgia Extension book, and only part of them could be read again.", "", a695},
+    {"meat-stock-beef", "beef stock", a696, a697, "Stock of beef bones, strained.", food_class::low_acid, recipe_kind::plain, a699, a700, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a701},
+    {"meat-stock-poultry", "chicken or turkey stock", a702, a697, "Stock of chicken or turkey bones, strained.", food_class::low_acid, recipe_kind::plain, a699, a703, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a701},
+    {"meat-strips-cubes-chunks", "meat in strips, cubes or chunks", a704, a705, "Bear, beef, lamb, pork, veal and venison in strips, cubes or chunks.", food_class::low_acid, recipe_kind::plain, a707, a708, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a545},
+    {"mexican-tomato-sauce", "Mexican tomato sauce", a709, {}, "Tomatoes cooked with chiles, onions and a little vinegar, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a710, a711, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a714, "", "", a715},
+    {"mincemeat-pie-filling", "mincemeat pie filling", a716, a717, "Mincemeat of ground beef, or of ground venison with sausage, with suet, apples, raisins and cider, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a719, a720, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a727, "", "", a728},
+    {"mixed-vegetables-pickled", "pickled mixed vegetables", a729, {}, "Cucumbers, onions, celery, carrots, red pepper and cauliflower in vinegar with mustard, by the printed recipe.", food_class::acid, recipe_kind::fixed, a732, a733, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a738, "", "", a739},
+    {"mixed-vegetables", "mixed vegetables", a740, {}, "Carrots, whole kernel corn, green beans, lima beans, tomatoes and zucchini, in other proportions too, or with other vegetables in their place.", food_class::low_acid, recipe_kind::frame, a742, a743, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, a744, {}, "", "", a745},
+    {"mushrooms-marinated-whole", "marinated whole mushrooms", a746, {}, "Small whole grown mushrooms in a marinade of vinegar, bottled lemon juice and oil, by the printed recipe.", food_class::acid, recipe_kind::fixed, a748, a749, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a755, "", "", a656},
+    {"mushrooms", "mushrooms", a756, {}, "Grown mushrooms, small to medium, with closed caps.", food_class::low_acid, recipe_kind::plain, a760, a761, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a762},
+    {"nectarines", "nectarines", a763, {}, "Yellow-fleshed nectarines in halves or slices, with their skins, in water, juice or syrup; never white-fleshed ones.", food_class::acid, recipe_kind::plain, a764, a765, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a504},
+    {"okra-dilled", "dilled okra", a766, {}, "Small whole okra pods in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a767, a768, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a771, "", "", a772},
+    {"okra", "okra", a773, {}, "Okra pods, unpickled.", food_class::low_acid, recipe_kind::plain, a775, a776, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a777},
+    {"onions", "onions", a778, {}, "Onions, whole if at most 1 inch across, or in 1-inch pieces; from university Extension, not from the USDA guide.", food_class::low_acid, recipe_kind::plain, a780, a781, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA guide has no table for onions; these numbers are printed by university Extension.", "", a782},
+    {"oysters", "oysters", a783, {}, "Shucked oysters.", food_class::low_acid, recipe_kind::plain, a786, a787, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a788},
+    {"peaches", "peaches", a789, {}, "Yellow-fleshed peaches in halves or slices, peeled, in water, juice or syrup; never white-fleshed ones.", food_class::acid, recipe_kind::plain, a790, a791, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a792},
+    {"pearl-onions-pickled", "pickled pearl onions", a793, {}, "Peeled white pearl onions in sweet vinegar, by the printed recipe; no larger onions and no slices.", food_class::acid, recipe_kind::fixed, a794, a795, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a798, "", "", a799},
+    {"pears-asian", "Asian pears", a800, {}, "Peeled and cored Asian pears in halves or slices, with bottled lemon juice in every jar.", food_class::acid, recipe_kind::plain, a801, a802, {0, 0, 0, {}}, a803, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a804},
+    {"pears", "pears", a805, {}, "Peeled and cored halves of European pears in water, juice or syrup; not Asian pears.", food_class::acid, recipe_kind::plain, a807, a808, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a809},
+    {"peas-green", "green peas", a810, a811, "Green or English peas out of the pod.", food_class::low_acid, recipe_kind::plain, a813, a814, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a777},
+    {"peppers-marinated", "marinated peppers", a815, a816, "Peeled bell, Hungarian, banana or jalapeño peppers in vinegar, bottled lemon juice and oil, by the printed recipe.", food_class::acid, recipe_kind::fixed, a818, a819, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a823, "", "", a799},
+    {"peppers", "peppers", a824, a376, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a826, a827, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a828},
+    {"piccalilli", "piccalilli", a829, a830, "Chopped green tomatoes, peppers, onions and cabbage in sweet vinegar; not the mustard pickle of that name.", food_class::acid, recipe_kind::fixed, a831, a832, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a835, "", "", a836},
+    {"pickles-14-day-sweet", "14-day sweet pickles", a837, a838, "Cucumbers of 2 to 5 inches, whole, in strips or sliced, cured 14 days in brine and sweet vinegar.", food_class::acid, recipe_kind::fixed, a840, a841, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a843, "The recipe was read; the times rest on memory of the USDA table.", "", a844},
+    {"pickles-bread-and-butter-squash", "squash bread-and-butter pickles", a845, a846, "Slender zucchini or yellow summer squash in place of the cucumbers of bread-and-butter pickles.", food_class::acid, recipe_kind::fixed, a847, a848, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a851, "", "", a852},
+    {"pickles-bread-and-butter", "bread-and-butter pickles", a853, a854, "Sliced cucumbers and onions in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a855, a856, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a858, "", "", a852},
+    {"pickles-no-sugar-sweet-slices", "no-sugar-added sweet pickle slices", a859, a854, "Cucumbers in 1/4-inch slices in cider vinegar and water with sucralose, by the printed recipe.", food_class::acid, recipe_kind::fixed, a860, a861, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a863, "", "", a864},
+    {"pickles-quick-fresh-pack-dill", "quick fresh-pack dill pickles", a865, a445, "Whole cucumbers of 3 to 5 inches, brined 12 hours, in vinegar and water with dill, by the printed recipe.", food_class::acid, recipe_kind::fixed, a866, a867, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a869, "", "", a870},
+    {"pickles-quick-sweet", "quick sweet pickles", a871, a854, "Cucumbers of 3 to 4 inches in slices or strips, in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a874, a875, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a877, "A part of the USDA table was read; which times near sea level go with which pack and jar rests on memory.", "", a878},
+    {"pickles-reduced-sodium-sliced-dill", "reduced-sodium sliced dill pickles", a879, a880, "Cucumbers in 1/4-inch slices with dill in sweet undiluted vinegar, with little salt, by the printed recipe.", food_class::acid, recipe_kind::fixed, a881, a882, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a884, "", "", a885},
+    {"pickles-reduced-sodium-sliced-sweet", "reduced-sodium sliced sweet pickles", a886, a887, "Cucumbers in 1/4-inch slices simmered in vinegar, then covered with sweet vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a888, a889, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a891, "", "", a885},
+    {"pickles-sweet-gherkin", "sweet gherkin pickles", a892, a893, "Whole cucumbers of at most 1 1/2 inches, cured four days in sweet vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a894, a895, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a900, "", "", a870},
+    {"pie-filling-apple", "apple pie filling", a901, a902, "Blanched slices of fresh apple in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a903, a904, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a909, "", "", a910},
+    {"pie-filling-blueberry", "blueberry pie filling", a911, a902, "Blueberries, fresh or frozen, in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a912, a913, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a920, "", "", a921},
+    {"pie-filling-cherry", "cherry pie filling", a922, a902, "Pitted sour cherries, fresh or frozen, in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a923, a924, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a932, "", "", a921},
+    {"pie-filling-green-tomato", "green tomato pie filling", a933, a934, "Green tomatoes and tart apples cooked with raisins, vinegar and lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a936, a937, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a940, "", "", a941},
+    {"pie-filling-peach", "peach pie filling", a942, a902, "Blanched slices of fresh yellow peaches in a syrup with cook-type modified corn starch, by the printed recipe.", food_class::acid, recipe_kind::fixed, a943, a944, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a947, "", "", a948},
+    {"pineapple", "pineapple", a949, {}, "Peeled slices or cubes of firm ripe pineapple in water, juice or syrup.", food_class::acid, recipe_kind::plain, a951, a952, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a953},
+    {"plums", "plums", a954, {}, "Plums, whole, or freestone kinds in halves, in water or syrup.", food_class::acid, recipe_kind::plain, a956, a957, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a953},
+    {"potatoes-sweet", "sweet potatoes", a958, a959, "Sweet potatoes, whole if small, or in even pieces.", food_class::low_acid, recipe_kind::plain, a962, a963, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a964},
+    {"potatoes-white", "white potatoes", a965, a959, "White potatoes, peeled, whole if small, or in cubes.", food_class::low_acid, recipe_kind::plain, a968, a969, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a970},
+    {"poultry-other-with-bones", "turkey, duck, goose or game birds with bones", a971, a972, "Turkey, duck, goose and game birds in pieces with the bones in; from university Extension.", food_class::low_acid, recipe_kind::plain, a973, a974, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", "", a975},
+    {"poultry-other-without-bones", "turkey, duck, goose or game birds without bones", a976, a972, "Turkey, duck, goose and game birds in pieces off the bone; from university Extension.", food_class::low_acid, recipe_kind::plain, a977, a978, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The USDA table names chicken and rabbit; university Extension uses its numbers for these birds.", "", a975},
+    {"pumpkin", "pumpkin", a979, {}, "Pumpkin in cubes, never mashed or pureed.", food_class::low_acid, recipe_kind::plain, a982, a983, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a539},
+    {"relish-chayote-pear", "chayote and pear relish", a984, a830, "Chayote and Seckel pears in 1/2-inch cubes with peppers and onion, in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a985, a986, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a990, "", "", a991},
+    {"relish-corn", "corn relish", a992, a830, "Whole kernel corn with peppers, celery and onion in sweet vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a994, a995, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a999, "", "", a1000},
+    {"relish-green-tomato", "green tomato relish", a1001, a830, "Finely chopped hard green tomatoes, peppers and onions in vinegar with mustard, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1002, a1003, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1006, "", "", a1007},
+    {"relish-pepper-onion", "pepper-onion relish", a1008, a830, "Finely chopped onions and bell peppers boiled down in vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1009, a1010, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1012, "", "", a1013},
+    {"relish-pickle", "pickle relish", a1014, a830, "Chopped cucumbers, peppers and onion in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1015, a1016, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1019, "", "", a1000},
+    {"relish-tangy-tomatillo", "tangy tomatillo relish", a1020, a830, "Chopped tomatillos, plum tomatoes, jicama, peppers and onion in sweet cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1021, a1022, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1026, "", "", a1027},
+    {"rhubarb", "stewed rhubarb", a1028, {}, "Rhubarb stalks in pieces, stewed with sugar in their own juice.", food_class::acid, recipe_kind::plain, a1030, a1031, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1032},
+    {"salsa-chile-ii", "chile salsa II", a1033, a1034, "Tomatoes with mixed mild and hot chiles, onions and a little vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1035, a1036, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1040, "The numbers rest on a single reading, in a private copy of an Extension recipe.", "", a1041},
+    {"salsa-chile", "chile salsa", a1042, a1034, "Tomatoes, chiles and onions with vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1043, a1044, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1046, "", "", a1047},
+    {"salsa-choice", "choice salsa", a1048, a1049, "Seeded tomatoes with onions and peppers, split as the cook likes, and lemon or lime juice.", food_class::acid, recipe_kind::fixed, a1050, a1051, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1055, "Published by the National Center for Home Food Preservation, not in the USDA guide; the times above 1,000 ft could not be read again.", "", a1056},
+    {"salsa-cranberry-spicy", "spicy cranberry salsa", a1057, a1058, "Cranberries with red onions, Serrano peppers, cider vinegar, sugar and honey, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1059, a1060, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1062, "The numbers rest on a single reading, on a page of the National Center for Home Food Preservation.", "", a1063},
+    {"salsa-mango", "mango salsa", a1064, a1058, "Hard green mangoes with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1065, a1066, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1068, "Read on pages of the National Center for Home Food Preservation, once.", "", a1069},
+    {"salsa-paste-tomatoes", "tomato salsa with paste tomatoes", a1070, a1049, "Paste tomatoes with chiles, jalapenos, onions and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1071, a1072, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1077, "The times are stated for all tomato salsas of the National Center for Home Food Preservation; the table of this recipe was not seen.", "", a1078},
+    {"salsa-peach-apple", "peach apple salsa", a1079, a1058, "Roma tomatoes, hard peaches and tart apples with onions, bell peppers and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1080, a1081, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1084, "Read on pages of the National Center for Home Food Preservation, in part; the times above 1,000 ft are from memory.", "", a1085},
+    {"salsa-peach", "peach salsa", a1086, a1058, "Hard, unripe yellow peaches with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1087, a1088, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1090, "Read on pages of the National Center for Home Food Preservation; the times are from a general statement there.", "", a1091},
+    {"salsa-slicing-tomatoes", "tomato salsa with slicing tomatoes", a1092, a1049, "Slicing tomatoes with chiles, jalapenos, onions and vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1093, a1094, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1097, "", "", a1098},
+    {"salsa-tomatillo-green", "tomatillo green salsa", a1099, a1100, "Tomatillos or green tomatoes with green chiles, jalapenos, onions and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1101, a1102, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1105, "", "", a1106},
+    {"salsa-tomato-green-chile", "tomato and green chile salsa", a1107, a1108, "Tomatoes with as many long green chiles, onions and vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1109, a1110, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1112, "The times rest on a partial reading; the table of this recipe was not seen whole.", "", a1113},
+    {"salsa-tomato-tomato-paste", "tomato and tomato paste salsa", a1114, a1049, "Slicing tomatoes with canned tomato paste, onions, peppers and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1115, a1116, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1120, "", "", a1121},
+    {"sauerkraut", "sauerkraut", a1122, {}, "Shredded cabbage, fully fermented with canning salt.", food_class::acid, recipe_kind::fixed, a1125, a1126, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1128, "The raw pack was read; of the hot pack only the times at 0 to 1,000 ft were, the higher bands rest on memory.", "", a1129},
+    {"soups-with-seafood", "soup with seafood", a1130, a1131, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a1133, a1134, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a1135, {}, "", "", a1136},
+    {"soups", "soup without seafood", a1137, a1131, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a1139, a1140, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a1141, {}, "", "", a1142},
+    {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a1143, a1144, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a1146, a1147, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1152, "", "", a1153},
+    {"spaghetti-sauce-without-meat", "spaghetti sauce without meat", a1154, a1144, "Tomato sauce with vegetables cooked soft in oil, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a1155, a1156, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1159, "", "", a1160},
+    {"spread-peach-pineapple", "peach-pineapple spread", a1161, {}, "Drained pulp of peaches, nectarines, apricots or plums with crushed pineapple, with little or no sugar.", food_class::acid, recipe_kind::fixed, a1163, a1164, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1168, "", "", a1169},
+    {"squash-winter", "winter squash", a1170, {}, "Acorn, banana, buttercup, butternut, golden delicious and hubbard squash in cubes, never mashed or pureed; not spaghetti squash.", food_class::low_acid, recipe_kind::plain, a1171, a1172, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a539},
+    {"succotash", "succotash", a1173, {}, "Whole kernel corn with fresh lima beans, with or without tomatoes.", food_class::low_acid, recipe_kind::fixed, a1175, a1176, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1179, "", "", a539},
+    {"three-bean-salad-pickled", "pickled three-bean salad", a1180, a204, "Green or yellow beans, canned kidney and garbanzo beans and vegetables in vinegar, lemon juice and oil.", food_class::acid, recipe_kind::fixed, a1181, a1182, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1186, "", "", a214},
+    {"tomatillos", "tomatillos", a1187, a1188, "Whole tomatillos out of their husks, covered with boiling water, with acid in every jar.", food_class::acid, recipe_kind::plain, a1195, a1196, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1198},
+    {"tomato-juice", "tomato juice", a1199, a1200, "Juice pressed from cooked tomatoes, without vegetables, with acid in every jar.", food_class::acid, recipe_kind::plain, a1204, a1205, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "The weighted option at 15 psi rests on a partial reading and on an equipment maker's copy of the USDA table.", "", a1206},
+    {"tomato-ketchup", "tomato ketchup", a1207, a666, "Sieved tomatoes with onions, cider vinegar and spices, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1208, a1209, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1211, "", "", a1212},
+    {"tomato-paste", "tomato paste", a1213, a1214, "Tomatoes with some sweet red pepper, sieved and cooked down to a paste; half-pints.", food_class::acid, recipe_kind::fixed, a1216, a1217, {0, 0, 0, {}}, a1218, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1220, "The USDA guide has no table for tomato paste; these numbers are from one older university bulletin, read in a copy.", "", a1221},
+    {"tomato-sauce", "standard tomato sauce", a1222, a1223, "Sauce of pressed tomatoes alone, thin or thick, with acid in every jar.", food_class::acid, recipe_kind::plain, a1225, a1226, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1227},
+    {"tomato-taco-sauce", "tomato taco sauce", a1228, {}, "Paste tomatoes with onions, peppers and vinegar, cooked thick, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1229, a1230, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1232, "", "", a1233},
+    {"tomato-vegetable-juice-blend", "tomato and vegetable juice blend", a1234, {}, "Juice pressed from tomatoes with a little celery, onion, carrot and pepper; acid in every jar.", food_class::acid, recipe_kind::fixed, a1235, a1236, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1239, "", "", a1240},
+    {"tomatoes-crushed", "crushed tomatoes", a1241, a1242, "Peeled, quartered and crushed tomatoes without added liquid, with acid in every jar.", food_class::acid, recipe_kind::plain, a1247, a1248, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "Several pressure options rest on a partial reading, or on an equipment maker's copy of the USDA table.", "", a1249},
+    {"tomatoes-whole-juice", "whole or halved tomatoes in tomato juice", a1250, a1251, "Peeled tomatoes, whole or halved, covered with tomato juice, with acid in every jar.", food_class::acid, recipe_kind::plain, a1255, a1256, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1257},
+    {"tomatoes-whole-raw-no-liquid", "raw whole or halved tomatoes without added liquid", a1258, a1259, "Peeled raw tomatoes, whole or halved, pressed until their juice fills the jar; acid in every jar.", food_class::acid, recipe_kind::plain, a1260, a1261, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1262},
+    {"tomatoes-whole-water", "whole or halved tomatoes in water", a1263, a1264, "Peeled tomatoes, whole or halved, covered with water, with acid in every jar.", food_class::acid, recipe_kind::plain, a1265, a1266, {0, 0, 0, {}}, a1197, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1267},
+    {"tomatoes-with-okra-or-zucchini", "tomatoes with okra or zucchini", a1268, {}, "Peeled tomatoes with okra or with zucchini, about 3 lb to 1 lb.", food_class::low_acid, recipe_kind::fixed, a1270, a1271, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1276, "", "", a1277},
+    {"tuna", "tuna", a1278, {}, "Tuna, precooked or raw; not smoked.", food_class::low_acid, recipe_kind::plain, a1281, a1282, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 24, a80}, {}, {}, "", "", a1283},
+    {"wild-game-ground", "ground or chopped wild game", a1284, a1285, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a1286, a1287, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a545},
+    {"wild-game-strips", "wild game in strips, cubes or chunks", a1288, a1289, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a1290, a1291, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1292},
+    {"yellow-pepper-rings-pickled", "pickled yellow pepper rings", a1293, a1294, "Yellow banana peppers in 1/4-inch rings in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1295, a1296, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1299, "", "", a533},
+    {"zucchini-bread-and-butter", "bread-and-butter zucchini", a1300, a846, "Sliced zucchini and onions in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1301, a1302, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1305, "", "", a991},
+    {"zucchini-pineapple", "zucchini-pineapple", a1306, {}, "Peeled zucchini in cubes or shreds, simmered in pineapple juice and lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1308, a1309, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1312, "", "", a1313}};
 constexpr sv a1315[] = {"vinegar",
     "table vinegar",
     "vinagre"};
@@ -12762,425 +12769,1262 @@ constexpr untested_food a2745[] = {{"pumpkin-butter", "pumpkin butter", a2539, "
     {"meatloaf", "meatloaf", a2739, "Ground meat is canned as small browned pieces in liquid. A loaf that fills the jar, with bread or egg in it, has never been given a research-based time.", "Freeze it, or can browned patties or crumbles by `ground-meat` and make the loaf from them.", a2740},
     {"pate", "pate and liver spread", a2741, "It is pureed meat, dense, fat and low-acid. USDA says that times for pureed meat have not been determined for home use.", "Freeze it.", a2742},
     {"pet-food", "pet food", a2743, "Most of it is minced meat with vegetables and grain. Meat and mixtures may be canned only with a research-based time, and grain may not go in; botulism harms animals as well.", "Freeze it, or can the meat alone by `ground-meat` or `chicken-without-bones` and mix it when feeding.", a2744}};
-constexpr citation a2746[] = {{"psu-tomato-acid", "", ""},
+constexpr citation a2746[] = {{"fda-ph-list", "", ""}};
+constexpr sv a2747[] = {"anchovy"};
+constexpr sv a2748[] = {"vegetables-in-oil"};
+constexpr sv a2749[] = {"apples-sliced",
+    "apple"};
+constexpr citation a2750[] = {{"ph-handbook", "", ""}};
+constexpr sv a2751[] = {"applesauce"};
+constexpr sv a2752[] = {"fruit-nectar"};
+constexpr sv a2753[] = {"apricots"};
+constexpr sv a2754[] = {"apricots",
+    "apricot"};
+constexpr sv a2755[] = {"artichokes",
+    "artichoke"};
+constexpr sv a2756[] = {"artichokes"};
+constexpr sv a2757[] = {"pears-asian"};
+constexpr citation a2758[] = {{"ph-compiled", "", ""}};
+constexpr citation a2759[] = {{"ph-extension", "", ""}};
+constexpr citation a2760[] = {{"fda-ph-older", "", ""}};
+constexpr sv a2761[] = {"avocado"};
+constexpr sv a2762[] = {"baby-corn"};
+constexpr sv a2763[] = {"bananas",
+    "banana"};
+constexpr sv a2764[] = {"pesto"};
+constexpr sv a2765[] = {"bean"};
+constexpr sv a2766[] = {"beans-dry",
+    "black-bean"};
+constexpr sv a2767[] = {"beans-dry",
+    "kidney-bean"};
+constexpr sv a2768[] = {"refried-beans",
+    "refried-bean"};
+constexpr sv a2769[] = {"beans-snap",
+    "green-bean"};
+constexpr sv a2770[] = {"beans-snap",
+    "yellow-bean"};
+constexpr sv a2771[] = {"beer"};
+constexpr sv a2772[] = {"beets",
+    "beet"};
+constexpr sv a2773[] = {"berries-whole",
+    "blackberry"};
+constexpr sv a2774[] = {"spirits"};
+constexpr sv a2775[] = {"bread-in-a-jar",
+    "bread"};
+constexpr sv a2776[] = {"bread-in-a-jar"};
+constexpr sv a2777[] = {"broccoli"};
+constexpr sv a2778[] = {"brussels-sprouts"};
+constexpr sv a2779[] = {"butter"};
+constexpr sv a2780[] = {"yogurt",
+    "buttermilk"};
+constexpr sv a2781[] = {"cabbage",
+    "red-cabbage"};
+constexpr sv a2782[] = {"squid"};
+constexpr sv a2783[] = {"caper"};
+constexpr sv a2784[] = {"carrots",
+    "carrot"};
+constexpr sv a2785[] = {"hard-cheese",
+    "cheese"};
+constexpr sv a2786[] = {"soft-cheese",
+    "cottage-cheese"};
+constexpr sv a2787[] = {"soft-cheese",
+    "cream-cheese"};
+constexpr sv a2788[] = {"parmesan-cheese"};
+constexpr sv a2789[] = {"cherries-whole",
+    "cherry"};
+constexpr sv a2790[] = {"chives"};
+constexpr sv a2791[] = {"chowder"};
+constexpr sv a2792[] = {"clams",
+    "clam"};
+constexpr sv a2793[] = {"coconut-milk"};
+constexpr sv a2794[] = {"coconut"};
+constexpr sv a2795[] = {"corn-syrup"};
+constexpr sv a2796[] = {"jelly-without-added-pectin"};
+constexpr sv a2797[] = {"crab-meat"};
+constexpr sv a2798[] = {"bread"};
+constexpr sv a2799[] = {"potato-soup"};
+constexpr sv a2800[] = {"cucumbers",
+    "cucumber"};
+constexpr sv a2801[] = {"berries-whole",
+    "currant"};
+constexpr sv a2802[] = {"thickened-sauces"};
+constexpr sv a2803[] = {"dates",
+    "date"};
+constexpr sv a2804[] = {"pickle"};
+constexpr sv a2805[] = {"egg-white"};
+constexpr sv a2806[] = {"egg-yolk"};
+constexpr sv a2807[] = {"eggplant"};
+constexpr sv a2808[] = {"elderberries"};
+constexpr sv a2809[] = {"thickened-sauces",
+    "salsa"};
+constexpr sv a2810[] = {"figs"};
+constexpr sv a2811[] = {"fish-sauce"};
+constexpr sv a2812[] = {"flour",
+    "wheat-flour"};
+constexpr sv a2813[] = {"fruit-cocktail"};
+constexpr sv a2814[] = {"candy"};
+constexpr sv a2815[] = {"berries-whole",
+    "gooseberry"};
+constexpr sv a2816[] = {"grapefruit-orange-sections",
+    "grapefruit"};
+constexpr sv a2817[] = {"grapes-whole",
+    "grape"};
+constexpr sv a2818[] = {"hominy"};
+constexpr sv a2819[] = {"leek"};
+constexpr sv a2820[] = {"lemon"};
+constexpr sv a2821[] = {"lettuce"};
+constexpr sv a2822[] = {"lime-juice"};
+constexpr sv a2823[] = {"lime"};
+constexpr sv a2824[] = {"cream-soup"};
+constexpr sv a2825[] = {"berries-whole",
+    "loganberry"};
+constexpr sv a2826[] = {"mangoes-green"};
+constexpr sv a2827[] = {"ripe-mango"};
+constexpr sv a2828[] = {"maple-syrup"};
+constexpr sv a2829[] = {"mayonnaise"};
+constexpr sv a2830[] = {"honeydew"};
+constexpr sv a2831[] = {"honeydew",
+    "melon"};
+constexpr sv a2832[] = {"milk"};
+constexpr sv a2833[] = {"condensed-milk-caramel",
+    "condensed-milk"};
+constexpr sv a2834[] = {"milk",
+    "evaporated-milk"};
+constexpr sv a2835[] = {"molasses"};
+constexpr sv a2836[] = {"mushrooms",
+    "mushroom"};
+constexpr sv a2837[] = {"mussel"};
+constexpr sv a2838[] = {"nectarines",
+    "nectarine"};
+constexpr sv a2839[] = {"olive"};
+constexpr sv a2840[] = {"onions",
+    "onion"};
+constexpr sv a2841[] = {"pearl-onions-pickled"};
+constexpr sv a2842[] = {"orange"};
+constexpr sv a2843[] = {"other-mushroom"};
+constexpr sv a2844[] = {"oysters",
+    "oyster"};
+constexpr sv a2845[] = {"smoked-shellfish"};
+constexpr sv a2846[] = {"papaya"};
+constexpr sv a2847[] = {"parsnip"};
+constexpr sv a2848[] = {"pate",
+    "liver"};
+constexpr sv a2849[] = {"peaches",
+    "peach"};
+constexpr sv a2850[] = {"canned-peach"};
+constexpr sv a2851[] = {"peanut-butter"};
+constexpr sv a2852[] = {"pears",
+    "pear"};
+constexpr sv a2853[] = {"green-pea"};
+constexpr sv a2854[] = {"beans-dry",
+    "garbanzo-bean"};
+constexpr sv a2855[] = {"beans-dry",
+    "split-pea"};
+constexpr sv a2856[] = {"peppers",
+    "pepper"};
+constexpr sv a2857[] = {"peppers",
+    "green-bell-pepper"};
+constexpr sv a2858[] = {"persimmons",
+    "persimmon"};
+constexpr sv a2859[] = {"peppers",
+    "pimento"};
+constexpr sv a2860[] = {"canned-pineapple"};
+constexpr sv a2861[] = {"plums",
+    "plum"};
+constexpr sv a2862[] = {"plums"};
+constexpr sv a2863[] = {"pomegranate"};
+constexpr sv a2864[] = {"pork"};
+constexpr sv a2865[] = {"potato"};
+constexpr sv a2866[] = {"mashed-potatoes",
+    "mashed-potato"};
+constexpr sv a2867[] = {"prune-juice"};
+constexpr sv a2868[] = {"pumpkin"};
+constexpr sv a2869[] = {"quince"};
+constexpr sv a2870[] = {"radishes"};
+constexpr sv a2871[] = {"berries-whole",
+    "raspberry"};
+constexpr sv a2872[] = {"jam-without-added-pectin"};
+constexpr sv a2873[] = {"salmon"};
+constexpr sv a2874[] = {"sauerkraut"};
+constexpr sv a2875[] = {"green-onion"};
+constexpr sv a2876[] = {"shrimp"};
+constexpr sv a2877[] = {"soy-sauce"};
+constexpr sv a2878[] = {"greens",
+    "spinach"};
+constexpr sv a2879[] = {"vegetable-puree"};
+constexpr sv a2880[] = {"strawberries",
+    "strawberry"};
+constexpr sv a2881[] = {"potatoes-sweet",
+    "sweet-potato"};
+constexpr sv a2882[] = {"tamarind"};
+constexpr sv a2883[] = {"tea"};
+constexpr sv a2884[] = {"three-bean-salad-pickled"};
+constexpr sv a2885[] = {"tofu"};
+constexpr sv a2886[] = {"tomatillos",
+    "tomatillo"};
+constexpr sv a2887[] = {"tomato-puree"};
+constexpr sv a2888[] = {"tomatoes-whole-water",
+    "tomatoes-crushed",
+    "tomatoes-whole-raw-no-liquid",
+    "tomatoes-whole-juice"};
+constexpr sv a2889[] = {"canned-whole-tomato"};
+constexpr sv a2890[] = {"tuna"};
+constexpr sv a2891[] = {"turnip"};
+constexpr sv a2892[] = {"vegetable-juice"};
+constexpr sv a2893[] = {"cider-vinegar"};
+constexpr sv a2894[] = {"watermelon"};
+constexpr sv a2895[] = {"wine"};
+constexpr sv a2896[] = {"worcestershire-sauce"};
+constexpr sv a2897[] = {"yeast"};
+constexpr ph_entry a2898[] = {{"Abalone", {}, 610, 650, "", "seen", a2746},
+    {"Abalone mushroom", {}, 500, 500, "", "seen", a2746},
+    {"Ackees", {}, 550, 550, "", "seen", a2746},
+    {"Aloe juice", {}, 600, 680, "", "seen", a2746},
+    {"Aloe vera", {}, 610, 610, "", "seen", a2746},
+    {"Anchovies", a2747, 650, 650, "", "seen", a2746},
+    {"Anchovies, stuffed with capers, in olive oil", {}, 558, 558, "", "seen", a2746},
+    {"Antipasto", a2748, 560, 560, "", "seen", a2746},
+    {"Apple juice", a638, 335, 400, "", "seen", a2746},
+    {"Apple juice, Delicious", {}, 355, 433, "", "seen", a2746},
+    {"Apple juice, Golden Delicious", {}, 378, 394, "", "seen", a2746},
+    {"Apple juice, Golden Delicious, frozen", {}, 361, 393, "", "seen", a2746},
+    {"Apple juice, Grimes", {}, 355, 382, "", "seen", a2746},
+    {"Apple juice, Grimes, frozen", {}, 353, 363, "", "seen", a2746},
+    {"Apple juice, Jonathan", {}, 349, 362, "", "seen", a2746},
+    {"Apple juice, Jonathan, frozen", {}, 318, 331, "", "seen", a2746},
+    {"Apple juice, mixed", {}, 348, 369, "", "seen", a2746},
+    {"Apple juice, Stayman", {}, 354, 362, "", "seen", a2746},
+    {"Apple juice, Willowtwig", {}, 328, 337, "", "seen", a2746},
+    {"Apple juice, Willowtwig, frozen", {}, 320, 327, "", "seen", a2746},
+    {"Apple juice, Winesap", {}, 357, 365, "", "seen", a2746},
+    {"Apple juice, Winesap, frozen", {}, 342, 352, "", "seen", a2746},
+    {"Apple, baked with sugar", {}, 320, 355, "", "seen", a2746},
+    {"Apples", a2749, 290, 330, "", "seen", a2750},
+    {"Apples, Delicious", {}, 390, 390, "", "seen", a2746},
+    {"Apples, eating", a91, 330, 400, "", "seen", a2746},
+    {"Apples, Golden Delicious", {}, 360, 360, "", "seen", a2746},
+    {"Apples, Jonathan", {}, 333, 333, "", "seen", a2746},
+    {"Apples, McIntosh", {}, 334, 334, "", "seen", a2746},
+    {"Apples, Winesap", {}, 347, 347, "", "seen", a2746},
+    {"Applesauce", a2751, 310, 360, "", "seen", a2746},
+    {"Apricot filling", {}, 405, 543, "", "seen", a2746},
+    {"Apricot nectar", a2752, 378, 378, "", "seen", a2746},
+    {"Apricots", a2753, 330, 480, "The list runs to 4.80, yet the guide cans apricots without added acid: the table decides.", "seen", a2746},
+    {"Apricots", a2754, 360, 400, "", "seen", a2750},
+    {"Apricots, canned", {}, 340, 378, "", "seen", a2746},
+    {"Apricots, dried, stewed", {}, 330, 351, "", "seen", a2746},
+    {"Apricots, pureed", {}, 342, 383, "", "seen", a2746},
+    {"Apricots, strained", {}, 372, 395, "", "memory", a2746},
+    {"Arrowroot crackers", {}, 663, 680, "", "memory", a2746},
+    {"Arrowroot gruel", {}, 637, 687, "", "memory", a2746},
+    {"Artichokes", a2755, 550, 600, "", "seen", a2746},
+    {"Artichokes, canned", a2756, 570, 600, "", "seen", a2746},
+    {"Artichokes, canned, acidified", {}, 430, 460, "", "seen", a2746},
+    {"Artichokes, French, cooked", {}, 560, 600, "", "memory", a2746},
+    {"Artichokes, Jerusalem, cooked", {}, 593, 600, "", "seen", a2746},
+    {"Asian pears", a2757, 470, 470, "", "seen", a2758},
+    {"Asian pears", a2757, 470, 470, "", "seen", a2759},
+    {"Asparagus", a155, 600, 670, "", "seen", a2746},
+    {"Asparagus", a155, 540, 580, "", "seen", a2750},
+    {"Asparagus", a155, 400, 600, "", "seen", a2760},
+    {"Asparagus, buds", {}, 670, 670, "", "seen", a2746},
+    {"Asparagus, canned", {}, 500, 600, "", "memory", a2746},
+    {"Asparagus, canned", {}, 520, 530, "", "seen", a2760},
+    {"Asparagus, cooked", {}, 603, 616, "", "memory", a2746},
+    {"Asparagus, fresh", {}, 580, 580, "", "seen", a2746},
+    {"Asparagus, frozen, cooked", {}, 635, 648, "", "memory", a2746},
+    {"Asparagus, green, canned", {}, 520, 532, "", "memory", a2746},
+    {"Asparagus, stalks", {}, 610, 610, "", "seen", a2746},
+    {"Asparagus, strained", {}, 480, 509, "", "memory", a2746},
+    {"Avocados", a2761, 627, 658, "", "seen", a2746},
+    {"Baby corn", a2762, 520, 520, "", "seen", a2746},
+    {"Baby food soup, unstrained", {}, 595, 605, "", "memory", a2746},
+    {"Bamboo shoots", {}, 510, 620, "", "seen", a2746},
+    {"Bamboo shoots, preserved", {}, 350, 460, "", "memory", a2746},
+    {"Bananas", a2763, 450, 520, "", "seen", a2746},
+    {"Bananas", a2763, 450, 470, "", "seen", a2750},
+    {"Bananas, red", {}, 458, 475, "", "memory", a2746},
+    {"Bananas, yellow", {}, 500, 529, "", "memory", a2746},
+    {"Barley, cooked", {}, 519, 532, "", "memory", a2746},
+    {"Basil pesto", a2764, 490, 490, "", "memory", a2746},
+    {"Bass, sea, broiled", {}, 658, 678, "", "memory", a2746},
+    {"Bass, striped, broiled", {}, 650, 670, "", "memory", a2746},
+    {"Beans", a2765, 560, 650, "", "seen", a2746},
+    {"Beans", a2765, 500, 600, "", "seen", a2750},
+    {"Beans", a2765, 570, 620, "", "seen", a2760},
+    {"Beans, black", a2766, 578, 602, "", "seen", a2746},
+    {"Beans, Boston style", {}, 505, 542, "", "memory", a2746},
+    {"Beans, kidney", a2767, 540, 600, "", "seen", a2746},
+    {"Beans, lima", a1177, 650, 650, "", "seen", a2746},
+    {"Beans, pork and tomato sauce, canned", {}, 510, 580, "", "seen", a2746},
+    {"Beans, refried", a2768, 590, 590, "", "memory", a2746},
+    {"Beans, soy", {}, 600, 660, "", "seen", a2746},
+    {"Beans, string", a2769, 560, 560, "", "seen", a2746},
+    {"Beans, vegetarian, tomato sauce, canned", {}, 532, 532, "", "memory", a2746},
+    {"Beans, wax", a2770, 530, 570, "", "seen", a2746},
+    {"Beef steaks, rib, raw", {}, 550, 590, "", "seen", a2746},
+    {"Beef, frozen", {}, 525, 530, "", "seen", a2746},
+    {"Beef, raw, flank muscle", {}, 573, 590, "", "seen", a2746},
+    {"Beef, raw, round muscle", {}, 552, 552, "", "seen", a2746},
+    {"Beer", a2771, 400, 500, "", "seen", a2750},
+    {"Beets", a2772, 530, 660, "", "seen", a2746},
+    {"Beets", a2772, 490, 550, "", "seen", a2750},
+    {"Beets", a2772, 490, 560, "", "seen", a2760},
+    {"Beets, canned", {}, 490, 580, "", "memory", a2746},
+    {"Beets, canned", {}, 490, 490, "", "seen", a2760},
+    {"Beets, canned, acidified", {}, 430, 460, "", "seen", a2746},
+    {"Beets, chopped", {}, 532, 556, "", "memory", a2746},
+    {"Beets, cooked", {}, 523, 650, "", "memory", a2746},
+    {"Beets, strained", {}, 532, 556, "", "memory", a2746},
+    {"Blackberries", a2773, 320, 360, "", "seen", a2750},
+    {"Blackberries, Washington", {}, 385, 450, "", "seen", a2746},
+    {"Blackberry juice", a640, 384, 384, "", "seen", a2746},
+    {"Blueberries, frozen", a916, 311, 322, "", "seen", a2746},
+    {"Blueberries, Maine", {}, 312, 333, "", "seen", a2746},
+    {"Bluefish, fillet, broiled", {}, 609, 650, "", "memory", a2746},
+    {"Bran flakes", {}, 545, 567, "", "memory", a2746},
+    {"Brandy", a2774, 312, 506, "", "seen", a2746},
+    {"Bread", a2775, 540, 540, "", "seen", a2759},
+    {"Bread, Boston brown", a2776, 653, 653, "", "memory", a2746},
+    {"Bread, cracked wheat", {}, 543, 550, "", "memory", a2746},
+    {"Bread, nut and date", {}, 513, 560, "", "memory", a2746},
+    {"Bread, pumpernickel", {}, 540, 540, "", "memory", a2746},
+    {"Bread, rye", {}, 520, 590, "", "memory", a2746},
+    {"Bread, white", {}, 500, 620, "", "memory", a2746},
+    {"Bread, white", {}, 500, 600, "", "seen", a2750},
+    {"Bread, whole wheat", {}, 547, 585, "", "memory", a2746},
+    {"Broccoli", a2777, 630, 685, "", "seen", a2746},
+    {"Broccoli, canned", {}, 520, 600, "", "memory", a2746},
+    {"Broccoli, cooked", {}, 630, 652, "", "memory", a2746},
+    {"Broccoli, frozen, cooked", {}, 630, 685, "", "memory", a2746},
+    {"Brussels sprouts", a2778, 600, 630, "", "seen", a2746},
+    {"Butter", a2779, 610, 640, "", "seen", a2746},
+    {"Buttermilk", a2780, 441, 483, "", "memory", a2746},
+    {"Buttermilk", a2780, 450, 450, "", "seen", a2759},
+    {"Cabbage", a833, 520, 680, "", "seen", a2746},
+    {"Cabbage", a833, 520, 540, "", "seen", a2750},
+    {"Cabbage", a833, 520, 600, "", "seen", a2760},
+    {"Cabbage, green", a833, 550, 675, "", "seen", a2746},
+    {"Cabbage, green", a833, 540, 690, "", "seen", a2760},
+    {"Cabbage, red", a2781, 540, 600, "", "seen", a2746},
+    {"Cabbage, red", a2781, 560, 600, "", "memory", a2746},
+    {"Cabbage, Savoy", a833, 630, 630, "", "seen", a2746},
+    {"Cabbage, white", a833, 620, 620, "", "seen", a2746},
+    {"Cactus", {}, 470, 470, "", "seen", a2746},
+    {"Calamari (squid)", a2782, 580, 580, "", "memory", a2746},
+    {"Cantaloupe", a310, 613, 658, "", "seen", a2746},
+    {"Capers", a2783, 600, 600, "", "memory", a2746},
+    {"Carp", {}, 600, 600, "", "memory", a2746},
+    {"Carrots", a2784, 588, 640, "", "seen", a2746},
+    {"Carrots", a2784, 490, 530, "", "seen", a2750},
+    {"Carrots", a2784, 490, 520, "", "seen", a2760},
+    {"Carrots, boiled (variety Imperator)", {}, 570, 570, "", "seen", a2746},
+    {"Carrots, canned", {}, 518, 522, "", "seen", a2746},
+    {"Carrots, chopped", {}, 530, 556, "", "memory", a2746},
+    {"Carrots, cooked", {}, 558, 603, "", "memory", a2746},
+    {"Carrots, juice", {}, 640, 640, "", "seen", a2746},
+    {"Carrots, pureed", {}, 455, 580, "", "memory", a2746},
+    {"Carrots, raw (variety Imperator)", {}, 610, 610, "", "seen", a2746},
+    {"Carrots, strained", {}, 510, 510, "", "memory", a2746},
+    {"Cauliflower", a735, 560, 560, "", "seen", a2746},
+    {"Cauliflower, cooked", {}, 645, 680, "", "memory", a2746},
+    {"Caviar, American", {}, 570, 600, "", "memory", a2746},
+    {"Celery", a734, 570, 600, "", "seen", a2746},
+    {"Celery knob, cooked", {}, 571, 585, "", "memory", a2746},
+    {"Celery, cooked", {}, 537, 592, "", "memory", a2746},
+    {"Cereal, strained", {}, 644, 645, "", "memory", a2746},
+    {"Chayote (mirliton), cooked", {}, 600, 630, "", "memory", a2746},
+    {"Cheese", a2785, 480, 640, "", "seen", a2750},
+    {"Cheese, American, mild", {}, 498, 498, "", "memory", a2746},
+    {"Cheese, Camembert", {}, 744, 744, "", "memory", a2746},
+    {"Cheese, Cheddar", a2785, 590, 590, "", "memory", a2746},
+    {"Cheese, cottage", a2786, 475, 502, "", "memory", a2746},
+    {"Cheese, cream", a2787, 410, 479, "", "memory", a2746},
+    {"Cheese, Edam", {}, 540, 540, "", "memory", a2746},
+    {"Cheese, Parmesan", a2788, 520, 530, "", "memory", a2746},
+    {"Cheese, Roquefort", {}, 510, 598, "", "memory", a2746},
+    {"Cheese, Stilton", {}, 570, 570, "", "memory", a2746},
+    {"Cheese, Swiss Gruyere", {}, 568, 662, "", "memory", a2746},
+    {"Cherimoya, raw", {}, 540, 540, "", "memory", a2746},
+    {"Cherries", a2789, 320, 400, "", "seen", a2750},
+    {"Cherries", a2789, 320, 410, "", "seen", a2758},
+    {"Cherries, black, canned", {}, 382, 393, "", "memory", a2746},
+    {"Cherries, California", {}, 401, 454, "", "seen", a2746},
+    {"Cherries, frozen", {}, 332, 337, "", "memory", a2746},
+    {"Cherries, maraschino", a501, 347, 352, "", "memory", a2746},
+    {"Cherries, red, water pack", {}, 325, 382, "", "seen", a2746},
+    {"Cherries, Royal Ann", {}, 380, 383, "", "seen", a2746},
+    {"Chicory", {}, 590, 605, "", "memory", a2746},
+    {"Chili sauce, acidified", {}, 277, 370, "", "memory", a2746},
+    {"Chives", a2790, 520, 610, "", "seen", a2746},
+    {"Chives", a2790, 520, 631, "", "memory", a2746},
+    {"Chrysanthemum drink", {}, 650, 650, "", "memory", a2746},
+    {"Cider", {}, 290, 330, "", "seen", a2750},
+    {"Clam chowder, New England", a2791, 640, 640, "", "memory", a2746},
+    {"Clams", a2792, 600, 710, "", "memory", a2746},
+    {"Coconut milk", a2793, 610, 700, "", "memory", a2746},
+    {"Coconut, fresh", a2794, 550, 780, "", "memory", a2746},
+    {"Coconut, preserved", {}, 380, 700, "", "memory", a2746},
+    {"Cod liver", {}, 620, 620, "", "memory", a2746},
+    {"Codfish, boiled", {}, 530, 610, "", "memory", a2746},
+    {"Conch", {}, 752, 840, "", "memory", a2746},
+    {"Congee", {}, 640, 640, "", "memory", a2746},
+    {"Corn", a996, 590, 750, "", "seen", a2746},
+    {"Corn", a996, 600, 650, "", "seen", a2750},
+    {"Corn starch", a1004, 400, 700, "", "seen", a2746},
+    {"Corn syrup", a2795, 500, 500, "", "seen", a2746},
+    {"Corn, canned", {}, 590, 650, "", "memory", a2746},
+    {"Corn, canned", {}, 600, 600, "", "seen", a2760},
+    {"Corn, frozen, cooked", {}, 733, 768, "", "memory", a2746},
+    {"Corn, on the cob, cooked", {}, 622, 704, "", "memory", a2746},
+    {"Corn, sweet", a996, 730, 730, "", "seen", a2746},
+    {"Crabapple jelly", a2796, 293, 302, "", "memory", a2746},
+    {"Crabmeat", a2797, 650, 700, "", "memory", a2746},
+    {"Crabmeat, cooked", {}, 662, 698, "", "memory", a2746},
+    {"Crackers", a2798, 650, 850, "", "seen", a2750},
+    {"Cranberries", a394, 230, 270, "", "seen", a2758},
+    {"Cranberry juice, canned", {}, 230, 252, "", "memory", a2746},
+    {"Cranberry sauce", {}, 240, 240, "", "memory", a2746},
+    {"Cream of asparagus", {}, 610, 610, "", "memory", a2746},
+    {"Cream of coconut, canned", {}, 551, 587, "", "memory", a2746},
+    {"Cream of potato soup", a2799, 600, 600, "", "memory", a2746},
+    {"Cream, 20 percent", {}, 650, 668, "", "memory", a2746},
+    {"Cream, 40 percent", {}, 644, 680, "", "memory", a2746},
+    {"Cucumbers", a2800, 512, 578, "", "seen", a2746},
+    {"Cucumbers", a2800, 510, 570, "", "seen", a2760},
+    {"Cucumbers, dill pickles", {}, 320, 370, "", "seen", a2746},
+    {"Cucumbers, pickled", {}, 420, 460, "", "seen", a2746},
+    {"Currants, red", a2801, 290, 290, "", "seen", a2758},
+    {"Curry paste, acidified", {}, 460, 480, "", "memory", a2746},
+    {"Curry sauce", a2802, 600, 600, "", "memory", a2746},
+    {"Cuttlefish", {}, 630, 630, "", "memory", a2746},
+    {"Dates", a2803, 620, 640, "", "seen", a2750},
+    {"Dates", a2803, 414, 488, "", "seen", a2758},
+    {"Dates, canned", {}, 620, 640, "", "memory", a2746},
+    {"Dill pickles", a2804, 320, 350, "", "seen", a2760},
+    {"Eel", {}, 620, 620, "", "memory", a2746},
+    {"Egg white", a2805, 796, 796, "", "memory", a2746},
+    {"Egg white", a2805, 700, 900, "", "seen", a2759},
+    {"Egg yolk", a2806, 610, 610, "", "memory", a2746},
+    {"Egg yolk", a2806, 640, 640, "", "seen", a2759},
+    {"Eggplant", a2807, 450, 530, "", "seen", a2746},
+    {"Eggplant", a2807, 550, 650, "", "memory", a2746},
+    {"Eggs, fresh white", {}, 760, 800, "", "seen", a2750},
+    {"Eggs, new-laid, whole", {}, 658, 658, "", "memory", a2746},
+    {"Elderberries", a2808, 360, 380, "This list is older. Newer Extension figures are 4.7 to 5.2, and elderberries have no process.", "seen", a2758},
+    {"Enchilada sauce", a2809, 440, 470, "", "memory", a2746},
+    {"Fennel (anise)", a897, 548, 588, "", "memory", a2746},
+    {"Fennel, cooked", {}, 588, 602, "", "memory", a2746},
+    {"Figs", a2810, 460, 460, "At or above 4.6: the table adds acid to every jar, and with it figs are an acid food.", "seen", a2759},
+    {"Figs, Calimyrna", {}, 505, 598, "", "seen", a2746},
+    {"Figs, canned", {}, 492, 500, "", "memory", a2746},
+    {"Fish sauce", a2811, 497, 628, "", "memory", a2746},
+    {"Flounder, boiled", {}, 610, 650, "", "memory", a2746},
+    {"Flounder, fillet, broiled", {}, 639, 689, "", "memory", a2746},
+    {"Flour", a2812, 600, 630, "", "seen", a2746},
+    {"Flour, wheat", a2812, 550, 650, "", "seen", a2750},
+    {"Four-bean salad", {}, 560, 560, "", "seen", a2746},
+    {"Fruit cocktail", a2813, 360, 400, "", "seen", a2746},
+    {"Garlic", a156, 580, 580, "", "memory", a2746},
+    {"Gelatin dessert", a2814, 260, 260, "", "memory", a2746},
+    {"Gelatin, plain, jelled", {}, 608, 608, "", "memory", a2746},
+    {"Ginger", a397, 560, 590, "", "memory", a2746},
+    {"Ginseng drink", {}, 600, 650, "", "memory", a2746},
+    {"Gooseberries", a2815, 280, 310, "", "memory", a2746},
+    {"Gooseberries", a2815, 280, 300, "", "seen", a2750},
+    {"Gooseberries", a2815, 280, 310, "", "seen", a2758},
+    {"Graham crackers", {}, 710, 792, "", "memory", a2746},
+    {"Grapefruit", a2816, 300, 375, "", "seen", a2746},
+    {"Grapefruit", a2816, 300, 330, "", "seen", a2750},
+    {"Grapefruit juice, canned", {}, 290, 325, "", "memory", a2746},
+    {"Grapefruit, canned", {}, 308, 332, "", "memory", a2746},
+    {"Grapes", a2817, 350, 450, "", "seen", a2750},
+    {"Grapes, canned", {}, 350, 450, "", "memory", a2746},
+    {"Grapes, Concord", a500, 280, 300, "", "seen", a2746},
+    {"Grapes, Lady Finger", {}, 351, 358, "", "memory", a2746},
+    {"Grapes, Malaga", {}, 371, 378, "", "memory", a2746},
+    {"Grapes, Niagara", {}, 280, 327, "", "seen", a2746},
+    {"Grapes, Ribier", {}, 370, 380, "", "memory", a2746},
+    {"Grapes, seedless", a2817, 290, 382, "", "seen", a2746},
+    {"Grapes, Tokay", {}, 350, 384, "", "memory", a2746},
+    {"Grass jelly", {}, 580, 720, "", "memory", a2746},
+    {"Greens, mixed, chopped", {}, 505, 522, "", "memory", a2746},
+    {"Greens, mixed, strained", {}, 522, 530, "", "memory", a2746},
+    {"Grenadine syrup", {}, 231, 231, "", "memory", a2746},
+    {"Guava jelly", {}, 373, 373, "", "memory", a2746},
+    {"Guava nectar", {}, 550, 550, "", "memory", a2746},
+    {"Haddock, fillet, broiled", {}, 617, 682, "", "memory", a2746},
+    {"Hearts of palm", {}, 570, 570, "", "memory", a2746},
+    {"Herring", {}, 610, 610, "", "memory", a2746},
+    {"Hominy", a2818, 680, 800, "", "seen", a2750},
+    {"Hominy, cooked", {}, 600, 600, "", "seen", a2746},
+    {"Honey", a686, 390, 390, "", "seen", a2746},
+    {"Honey", a686, 370, 420, "", "memory", a2746},
+    {"Honey aloe", {}, 470, 470, "", "memory", a2746},
+    {"Horseradish, freshly ground", {}, 535, 535, "", "seen", a2746},
+    {"Huckleberries, cooked with sugar", {}, 338, 343, "", "memory", a2746},
+    {"Jackfruit", {}, 480, 680, "", "memory", a2746},
+    {"Jam, fruit", {}, 350, 450, "", "seen", a2746},
+    {"Jams, fruit", {}, 350, 400, "", "seen", a2750},
+    {"Jellies, fruit", {}, 300, 350, "", "seen", a2746},
+    {"Jellies, fruit", {}, 280, 340, "", "seen", a2750},
+    {"Jujube", {}, 520, 520, "", "memory", a2746},
+    {"Kale, cooked", {}, 640, 680, "", "seen", a2746},
+    {"Kale, cooked", {}, 636, 680, "", "memory", a2746},
+    {"Ketchup", a228, 389, 392, "", "seen", a2746},
+    {"Kippered herring", {}, 575, 620, "", "memory", a2746},
+    {"Kohlrabi, cooked", {}, 570, 580, "", "seen", a2746},
+    {"Kohlrabi, cooked", {}, 575, 582, "", "memory", a2746},
+    {"Kumquat, Florida", {}, 364, 425, "", "memory", a2746},
+    {"Leeks", a2819, 550, 617, "", "seen", a2746},
+    {"Leeks", a2819, 550, 600, "", "seen", a2760},
+    {"Leeks, cooked", {}, 549, 610, "", "memory", a2746},
+    {"Lemon filling", {}, 309, 324, "", "seen", a2746},
+    {"Lemon juice", a571, 200, 260, "", "seen", a2746},
+    {"Lemons", a2820, 220, 240, "", "seen", a2750},
+    {"Lentil soup", {}, 580, 580, "", "memory", a2746},
+    {"Lentils, cooked", {}, 630, 680, "", "seen", a2746},
+    {"Lettuce", a2821, 580, 600, "", "seen", a2746},
+    {"Lettuce", a2821, 580, 615, "", "memory", a2746},
+    {"Lettuce, Boston", {}, 589, 605, "", "memory", a2746},
+    {"Lettuce, iceberg", a2821, 570, 613, "", "memory", a2746},
+    {"Lime juice", a2822, 200, 235, "", "seen", a2746},
+    {"Limes", a2823, 200, 280, "", "seen", a2746},
+    {"Limes", a2823, 180, 200, "", "seen", a2750},
+    {"Lobster bisque", a2824, 690, 690, "", "memory", a2746},
+    {"Lobster soup", {}, 570, 570, "", "memory", a2746},
+    {"Lobster, cooked", {}, 710, 743, "", "memory", a2746},
+    {"Loganberries", a2825, 270, 350, "", "seen", a2746},
+    {"Loquat", {}, 510, 510, "", "memory", a2746},
+    {"Lotus root", {}, 690, 690, "", "memory", a2746},
+    {"Lychee", {}, 470, 501, "", "memory", a2746},
+    {"Macaroni, cooked", {}, 510, 641, "", "memory", a2746},
+    {"Mackerel, canned", {}, 590, 640, "", "memory", a2746},
+    {"Mackerel, king, boiled", {}, 626, 650, "", "memory", a2746},
+    {"Mackerel, Spanish, broiled", {}, 607, 636, "", "memory", a2746},
+    {"Mangoes, Alphonso", {}, 457, 457, "", "seen", a2746},
+    {"Mangoes, green", a2826, 340, 480, "The list runs above 4.6; only hard green mango has tables, and the table decides.", "seen", a2746},
+    {"Mangoes, ripe", a2827, 580, 600, "Ripe mango is low in acid and has no process of its own; the tables are for green fruit.", "seen", a2746},
+    {"Maple syrup", a2828, 515, 515, "", "seen", a2746},
+    {"Maple syrup", a2828, 650, 700, "", "seen", a2750},
+    {"Maple syrup, light (acidified)", {}, 460, 460, "", "memory", a2746},
+    {"Matzos", {}, 570, 570, "", "memory", a2746},
+    {"Mayhaw", {}, 327, 386, "", "memory", a2746},
+    {"Mayonnaise", a2829, 430, 430, "", "seen", a2759},
+    {"Meat, ripened", {}, 580, 580, "", "seen", a2759},
+    {"Meat, unripened", {}, 700, 700, "", "seen", a2759},
+    {"Melba toast", {}, 508, 530, "", "memory", a2746},
+    {"Melon, casaba", a2830, 578, 600, "", "memory", a2746},
+    {"Melon, honeydew", a2831, 600, 667, "", "seen", a2746},
+    {"Melon, Persian", {}, 590, 638, "", "memory", a2746},
+    {"Melons", a2831, 578, 667, "", "seen", a2758},
+    {"Milk", a2832, 650, 670, "", "seen", a2759},
+    {"Milk, acidophilus", {}, 409, 425, "", "memory", a2746},
+    {"Milk, acidophilus", {}, 400, 400, "", "seen", a2759},
+    {"Milk, condensed", a2833, 633, 633, "", "memory", a2746},
+    {"Milk, cow", a2832, 640, 680, "", "memory", a2746},
+    {"Milk, cow", a2832, 630, 660, "", "seen", a2750},
+    {"Milk, evaporated", a2834, 590, 630, "", "memory", a2746},
+    {"Milk, goat", a2832, 648, 648, "", "memory", a2746},
+    {"Milk, imitation, reconstituted", {}, 610, 720, "", "seen", a2746},
+    {"Milk, peptonized", {}, 710, 710, "", "memory", a2746},
+    {"Milk, sour, fine curd", {}, 470, 565, "", "memory", a2746},
+    {"Milk, whole powder, reconstituted", {}, 650, 650, "", "seen", a2746},
+    {"Milkfish", {}, 530, 530, "", "memory", a2746},
+    {"Mint jelly", {}, 301, 301, "", "seen", a2746},
+    {"Molasses", a2835, 500, 550, "", "seen", a2746},
+    {"Molasses", a2835, 490, 540, "", "memory", a2746},
+    {"Muscadine grapes", {}, 320, 340, "", "memory", a2746},
+    {"Mushroom soup, cream of, canned", {}, 595, 640, "", "memory", a2746},
+    {"Mushroom, straw", {}, 490, 490, "", "memory", a2746},
+    {"Mushrooms", a2836, 600, 670, "", "seen", a2746},
+    {"Mushrooms", a2836, 620, 620, "", "seen", a2760},
+    {"Mushrooms, cooked", {}, 600, 622, "", "memory", a2746},
+    {"Mussels", a2837, 600, 685, "", "memory", a2746},
+    {"Mustard", a736, 355, 600, "", "memory", a2746},
+    {"Mutton, leg muscle", {}, 560, 700, "", "seen", a2746},
+    {"Nata de coco", {}, 500, 500, "", "memory", a2746},
+    {"Nectarines", a2838, 392, 418, "", "seen", a2746},
+    {"Noodles, boiled", {}, 608, 650, "", "memory", a2746},
+    {"Oatmeal, cooked", {}, 620, 660, "", "memory", a2746},
+    {"Oats, rolled, cooked", {}, 595, 595, "", "seen", a2746},
+    {"Oats, rolled, raw", {}, 595, 595, "", "seen", a2746},
+    {"Octopus", a2782, 600, 650, "", "memory", a2746},
+    {"Okra, cooked", {}, 550, 660, "", "seen", a2746},
+    {"Okra, cooked", {}, 550, 640, "", "seen", a2760},
+    {"Olives", a2839, 360, 380, "", "seen", a2750},
+    {"Olives, black", a2839, 600, 700, "", "seen", a2746},
+    {"Olives, green", a2839, 360, 380, "", "seen", a2760},
+    {"Olives, green, fermented", {}, 360, 460, "", "seen", a2746},
+    {"Olives, ripe", a2839, 600, 750, "", "seen", a2746},
+    {"Olives, ripe", a2839, 600, 650, "", "seen", a2760},
+    {"Onions", a2840, 530, 580, "", "seen", a2760},
+    {"Onions, pickled", a2841, 370, 460, "", "seen", a2746},
+    {"Onions, red", a2840, 530, 580, "", "seen", a2746},
+    {"Onions, white", a2840, 537, 585, "", "seen", a2746},
+    {"Onions, yellow", a2840, 532, 560, "", "seen", a2746},
+    {"Orange filling", {}, 379, 465, "", "seen", a2746},
+    {"Orange juice (ARS list)", a396, 420, 420, "", "seen", a2746},
+    {"Orange juice, California", {}, 330, 419, "", "seen", a2746},
+    {"Orange juice, canned", {}, 353, 369, "", "seen", a2746},
+    {"Orange juice, Florida", {}, 330, 415, "", "seen", a2746},
+    {"Orange marmalade", {}, 300, 333, "", "memory", a2746},
+    {"Oranges", a2842, 300, 400, "", "seen", a2750},
+    {"Oranges, Florida", {}, 369, 434, "", "seen", a2746},
+    {"Oranges, Florida, color added", {}, 360, 390, "", "memory", a2746},
+    {"Oyster mushrooms", a2843, 500, 600, "", "memory", a2746},
+    {"Oysters", a2844, 568, 617, "", "memory", a2746},
+    {"Oysters", a2844, 610, 660, "", "seen", a2750},
+    {"Oysters, smoked", a2845, 600, 600, "", "memory", a2746},
+    {"Palm, heart of", {}, 670, 670, "", "seen", a2746},
+    {"Papaya", a2846, 520, 600, "", "seen", a2746},
+    {"Papaya marmalade", {}, 353, 400, "", "memory", a2746},
+    {"Parsley", a1150, 570, 600, "", "seen", a2746},
+    {"Parsnip", a2847, 530, 530, "", "seen", a2760},
+    {"Parsnips", a2847, 530, 570, "", "seen", a2746},
+    {"Parsnips, cooked", {}, 545, 565, "", "memory", a2746},
+    {"Pate", a2848, 590, 590, "", "memory", a2746},
+    {"Pea soup, cream of, canned", {}, 570, 570, "", "memory", a2746},
+    {"Peaches", a2849, 330, 405, "", "seen", a2746},
+    {"Peaches (ARS list)", a2849, 380, 380, "", "seen", a2746},
+    {"Peaches", a2849, 340, 360, "", "seen", a2750},
+    {"Peaches, canned", a2850, 370, 420, "", "memory", a2746},
+    {"Peaches, cooked with sugar", {}, 355, 372, "", "memory", a2746},
+    {"Peaches, frozen", {}, 328, 335, "", "memory", a2746},
+    {"Peanut butter", a2851, 628, 628, "", "memory", a2746},
+    {"Peanut soup", {}, 750, 750, "", "memory", a2746},
+    {"Pear nectar", a2752, 403, 403, "", "memory", a2746},
+    {"Pears", a2852, 360, 400, "", "seen", a2750},
+    {"Pears, Bartlett", a2852, 350, 460, "", "seen", a2746},
+    {"Pears, Bartlett (ARS list)", a2852, 386, 386, "", "seen", a2746},
+    {"Pears, canned", {}, 400, 407, "", "memory", a2746},
+    {"Pears, Seckel, cooked with sugar", {}, 404, 421, "", "memory", a2746},
+    {"Peas", a2853, 580, 700, "", "seen", a2746},
+    {"Peas", a2853, 580, 640, "", "seen", a2750},
+    {"Peas, canned", {}, 570, 600, "", "seen", a2746},
+    {"Peas, chick (garbanzo)", a2854, 648, 680, "", "seen", a2746},
+    {"Peas, cooked", {}, 622, 688, "", "memory", a2746},
+    {"Peas, dried", a2855, 650, 680, "", "seen", a2746},
+    {"Peas, dried (split green), cooked", {}, 645, 680, "", "memory", a2746},
+    {"Peas, dried (split yellow), cooked", {}, 643, 662, "", "memory", a2746},
+    {"Peas, frozen", {}, 640, 670, "", "seen", a2746},
+    {"Peas, frozen, cooked", {}, 640, 670, "", "memory", a2746},
+    {"Peas, pureed", {}, 490, 585, "", "memory", a2746},
+    {"Peas, strained", {}, 591, 612, "", "memory", a2746},
+    {"Pepper", a383, 515, 515, "", "seen", a2760},
+    {"Peppers", a2856, 465, 545, "", "seen", a2746},
+    {"Peppers, green", a2857, 520, 593, "", "seen", a2746},
+    {"Perch, red sea, fresh", {}, 680, 680, "", "seen", a2746},
+    {"Persimmons", a2858, 442, 470, "", "seen", a2746},
+    {"Pickles, dill", a2804, 320, 360, "", "seen", a2750},
+    {"Pickles, fresh pack", {}, 510, 540, "", "seen", a2746},
+    {"Pickles, sour", {}, 300, 340, "", "seen", a2750},
+    {"Pimento", a2859, 460, 520, "", "seen", a2750},
+    {"Pimiento", a2859, 440, 490, "", "seen", a2746},
+    {"Pimiento", a2859, 460, 490, "", "seen", a2760},
+    {"Pimiento, canned, acidified", {}, 440, 460, "", "memory", a2746},
+    {"Pineapple", a1166, 320, 400, "", "seen", a2746},
+    {"Pineapple filling", {}, 342, 362, "", "seen", a2746},
+    {"Pineapple juice, canned", a1310, 330, 360, "", "memory", a2746},
+    {"Pineapple, canned", a2860, 335, 410, "", "memory", a2746},
+    {"Plum nectar", {}, 345, 345, "", "memory", a2746},
+    {"Plums", a2861, 280, 300, "", "seen", a2750},
+    {"Plums", a2861, 280, 450, "", "seen", a2758},
+    {"Plums, blue", {}, 280, 340, "", "seen", a2746},
+    {"Plums, Damson", a2862, 290, 310, "", "memory", a2746},
+    {"Plums, frozen", {}, 322, 342, "", "memory", a2746},
+    {"Plums, Green Gage", {}, 360, 430, "", "memory", a2746},
+    {"Plums, Green Gage, canned", {}, 322, 332, "", "memory", a2746},
+    {"Plums, red", {}, 360, 430, "", "seen", a2746},
+    {"Plums, spiced", {}, 364, 364, "", "memory", a2746},
+    {"Plums, yellow", {}, 390, 445, "", "memory", a2746},
+    {"Pollock, fillet, broiled", {}, 672, 682, "", "memory", a2746},
+    {"Pomegranate", a2863, 293, 320, "", "seen", a2746},
+    {"Porgy, broiled", {}, 640, 649, "", "memory", a2746},
+    {"Pork and beans, ready to serve", {}, 570, 570, "", "memory", a2746},
+    {"Pork, loin", a2864, 560, 693, "", "seen", a2746},
+    {"Pork, normal", {}, 617, 617, "", "seen", a2746},
+    {"Pork, pale soft", {}, 588, 588, "", "seen", a2746},
+    {"Potato soup", a2799, 590, 590, "", "memory", a2746},
+    {"Potatoes", a2865, 540, 590, "", "seen", a2746},
+    {"Potatoes", a2865, 560, 600, "", "seen", a2750},
+    {"Potatoes", a2865, 610, 610, "", "seen", a2760},
+    {"Potatoes, mashed", a2866, 510, 510, "", "memory", a2746},
+    {"Potatoes, tubers", {}, 570, 570, "", "seen", a2746},
+    {"Prune juice", a2867, 395, 397, "", "memory", a2746},
+    {"Prunes, dried, stewed", {}, 363, 392, "", "seen", a2746},
+    {"Prunes, pureed", {}, 360, 430, "", "memory", a2746},
+    {"Prunes, strained", {}, 358, 383, "", "memory", a2746},
+    {"Puffed rice", {}, 627, 640, "", "memory", a2746},
+    {"Puffed wheat", {}, 526, 577, "", "memory", a2746},
+    {"Pumpkin", a2868, 499, 550, "", "seen", a2746},
+    {"Pumpkin", a2868, 480, 520, "", "seen", a2750},
+    {"Pumpkin", a2868, 480, 520, "", "seen", a2760},
+    {"Quince", a2869, 312, 340, "", "seen", a2758},
+    {"Quince jelly", {}, 370, 370, "", "memory", a2746},
+    {"Quince juice", {}, 363, 363, "", "seen", a2746},
+    {"Quince, fresh, stewed", {}, 312, 340, "", "memory", a2746},
+    {"Radishes, red", a2870, 585, 605, "", "seen", a2746},
+    {"Radishes, red", a2870, 580, 650, "", "seen", a2760},
+    {"Radishes, white", {}, 552, 569, "", "seen", a2746},
+    {"Radishes, white", {}, 550, 570, "", "seen", a2760},
+    {"Raisins, seedless", a722, 380, 410, "", "memory", a2746},
+    {"Rambutan", {}, 490, 490, "", "memory", a2746},
+    {"Raspberries", a2871, 322, 395, "", "seen", a2746},
+    {"Raspberries", a2871, 320, 360, "", "seen", a2750},
+    {"Raspberries, black", a2871, 325, 325, "", "seen", a2746},
+    {"Raspberries, frozen", {}, 318, 326, "", "memory", a2746},
+    {"Raspberries, New Jersey", {}, 350, 382, "", "memory", a2746},
+    {"Raspberry jam", a2872, 287, 317, "", "memory", a2746},
+    {"Raspberry juice, black", {}, 378, 378, "", "seen", a2746},
+    {"Rattan", {}, 520, 520, "", "memory", a2746},
+    {"Razor clams", {}, 620, 620, "", "memory", a2746},
+    {"Razor shell (sea asparagus)", {}, 600, 600, "", "memory", a2746},
+    {"Red ginseng", {}, 550, 550, "", "memory", a2746},
+    {"Red pepper relish", {}, 310, 362, "", "memory", a2746},
+    {"Rennet dessert, raspberry", {}, 627, 627, "", "memory", a2746},
+    {"Rennet dessert, vanilla", {}, 649, 649, "", "memory", a2746},
+    {"Rhubarb", a631, 310, 340, "", "seen", a2746},
+    {"Rhubarb (ARS list)", a631, 300, 300, "", "seen", a2746},
+    {"Rhubarb", a631, 310, 320, "", "seen", a2750},
+    {"Rhubarb, California, stewed", {}, 320, 334, "", "memory", a2746},
+    {"Rhubarb, canned", {}, 340, 340, "", "seen", a2746},
+    {"Rice, brown, cooked", {}, 620, 680, "", "memory", a2746},
+    {"Rice, brown, cooked", {}, 620, 670, "", "seen", a2760},
+    {"Rice, white, cooked", {}, 600, 670, "", "seen", a2746},
+    {"Rice, wild, cooked", {}, 600, 650, "", "memory", a2746},
+    {"Rice, wild, cooked", {}, 600, 640, "", "seen", a2760},
+    {"Rolls, white", {}, 546, 552, "", "memory", a2746},
+    {"Romaine", a2821, 578, 606, "", "memory", a2746},
+    {"Salmon", a2873, 610, 630, "", "seen", a2750},
+    {"Salmon, fresh, boiled", {}, 585, 650, "", "memory", a2746},
+    {"Salmon, fresh, broiled", {}, 536, 640, "", "memory", a2746},
+    {"Sardines", a2747, 570, 660, "", "memory", a2746},
+    {"Sardines in olive oil", {}, 542, 593, "", "memory", a2746},
+    {"Satay sauce", {}, 500, 500, "", "memory", a2746},
+    {"Sauerkraut", a2874, 330, 360, "", "seen", a2746},
+    {"Sauerkraut", a2874, 340, 360, "", "seen", a2750},
+    {"Sauerkraut", a2874, 340, 360, "", "seen", a2760},
+    {"Scallions", a2875, 620, 620, "", "memory", a2746},
+    {"Scallops", a2837, 600, 600, "", "memory", a2746},
+    {"Scotch broth", {}, 592, 592, "", "memory", a2746},
+    {"Sea snail (top shell)", {}, 600, 600, "", "memory", a2746},
+    {"Shad roe, sauteed", {}, 570, 590, "", "memory", a2746},
+    {"Shallots, cooked", {}, 530, 570, "", "memory", a2746},
+    {"Sherbet, raspberry", {}, 369, 369, "", "memory", a2746},
+    {"Sherry wine", {}, 337, 337, "", "memory", a2746},
+    {"Shrimp", a2876, 650, 700, "", "memory", a2746},
+    {"Shrimp", a2876, 680, 700, "", "seen", a2750},
+    {"Shrimp paste", {}, 500, 677, "", "memory", a2746},
+    {"Shrimp sauce", {}, 701, 727, "", "memory", a2746},
+    {"Smelts, sauteed", {}, 667, 690, "", "memory", a2746},
+    {"Soda crackers", {}, 565, 732, "", "memory", a2746},
+    {"Soft drinks", {}, 200, 400, "", "seen", a2750},
+    {"Sorrel", {}, 370, 370, "", "seen", a2746},
+    {"Soup, broccoli cheese, condensed", {}, 560, 560, "", "memory", a2746},
+    {"Soup, chicken broth, ready to serve", {}, 580, 580, "", "memory", a2746},
+    {"Soup, corn, condensed", {}, 680, 680, "", "memory", a2746},
+    {"Soup, cream of celery, condensed", {}, 620, 620, "", "memory", a2746},
+    {"Soup, cream of mushroom, condensed", {}, 600, 620, "", "memory", a2746},
+    {"Soup, cream of potato, condensed", {}, 580, 580, "", "memory", a2746},
+    {"Soup, cream of shrimp, condensed", {}, 581, 581, "", "memory", a2746},
+    {"Soup, cream style corn, condensed", {}, 570, 580, "", "memory", a2746},
+    {"Soup, minestrone, condensed", {}, 540, 540, "", "memory", a2746},
+    {"Soup, New England clam chowder, condensed", {}, 600, 600, "", "memory", a2746},
+    {"Soup, oyster stew, condensed", {}, 630, 630, "", "memory", a2746},
+    {"Soup, tomato rice, condensed", {}, 550, 550, "", "memory", a2746},
+    {"Soy infant formula", {}, 660, 700, "", "memory", a2746},
+    {"Soy sauce", a2877, 440, 540, "", "memory", a2746},
+    {"Soybean milk", {}, 700, 700, "", "memory", a2746},
+    {"Spaghetti, cooked", {}, 597, 640, "", "memory", a2746},
+    {"Spinach", a2878, 550, 680, "", "seen", a2746},
+    {"Spinach", a2878, 510, 570, "", "seen", a2750},
+    {"Spinach, chopped", {}, 538, 552, "", "memory", a2746},
+    {"Spinach, cooked", {}, 660, 720, "", "seen", a2746},
+    {"Spinach, frozen", {}, 630, 650, "", "seen", a2746},
+    {"Spinach, frozen, cooked", {}, 630, 652, "", "memory", a2746},
+    {"Spinach, pureed", a2879, 550, 622, "", "memory", a2746},
+    {"Spinach, strained", {}, 563, 579, "", "memory", a2746},
+    {"Squash", {}, 500, 540, "", "seen", a2750},
+    {"Squash, acorn, cooked", {}, 518, 649, "", "seen", a2746},
+    {"Squash, Hubbard, cooked", {}, 600, 620, "", "seen", a2746},
+    {"Squash, white, cooked", {}, 552, 580, "", "seen", a2746},
+    {"Squash, white, cooked", {}, 550, 570, "", "seen", a2760},
+    {"Squash, yellow, cooked", {}, 579, 600, "", "seen", a2746},
+    {"Squash, yellow, cooked", {}, 580, 600, "", "seen", a2760},
+    {"Squid", a2782, 600, 650, "", "memory", a2746},
+    {"Strawberries", a2880, 300, 390, "", "seen", a2746},
+    {"Strawberries", a2880, 300, 350, "", "seen", a2750},
+    {"Strawberries, California", {}, 332, 350, "", "memory", a2746},
+    {"Strawberries, frozen", {}, 321, 332, "", "memory", a2746},
+    {"Sturgeon", {}, 620, 620, "", "memory", a2746},
+    {"Sugar", a94, 500, 600, "", "seen", a2746},
+    {"Sweet potatoes", a2881, 530, 560, "", "seen", a2746},
+    {"Sweet potatoes", a2881, 530, 560, "", "seen", a2750},
+    {"Swiss chard, cooked", {}, 617, 678, "", "memory", a2746},
+    {"Tamarind", a2882, 300, 300, "", "memory", a2746},
+    {"Tangerine", a2842, 332, 448, "", "memory", a2746},
+    {"Tangerine", a2842, 332, 448, "", "seen", a2758},
+    {"Taro syrup", {}, 450, 450, "", "memory", a2746},
+    {"Tea", a2883, 720, 720, "", "memory", a2746},
+    {"Three-bean salad", a2884, 540, 540, "", "seen", a2746},
+    {"Tofu (soybean curd)", a2885, 720, 720, "", "seen", a2746},
+    {"Tomatillo", a2886, 383, 383, "", "seen", a2746},
+    {"Tomato juice", a222, 410, 460, "", "seen", a2746},
+    {"Tomato paste", a1118, 350, 470, "", "seen", a2746},
+    {"Tomato puree", a2887, 430, 447, "", "seen", a2746},
+    {"Tomatoes", a2888, 430, 490, "", "seen", a2746},
+    {"Tomatoes", a385, 400, 440, "", "seen", a2750},
+    {"Tomatoes, canned", a2889, 350, 470, "", "memory", a2746},
+    {"Tomatoes, strained", a2887, 432, 458, "", "memory", a2746},
+    {"Tomatoes, vine-ripened", {}, 442, 465, "", "seen", a2746},
+    {"Trout, sea, sauteed", {}, 620, 633, "", "memory", a2746},
+    {"Truffle", {}, 530, 650, "", "memory", a2746},
+    {"Tuna", a2890, 590, 610, "", "seen", a2750},
+    {"Tuna, canned", {}, 590, 620, "", "memory", a2746},
+    {"Turnip greens, cooked", {}, 540, 620, "", "memory", a2746},
+    {"Turnips", a2891, 529, 590, "", "memory", a2746},
+    {"Turnips", a2891, 520, 560, "", "seen", a2750},
+    {"Turnips", a2891, 520, 520, "", "seen", a2759},
+    {"Vegetable juice", a2892, 390, 430, "", "memory", a2746},
+    {"Vegetable soup, canned", {}, 516, 516, "", "memory", a2746},
+    {"Vegetable soup, chopped", {}, 498, 502, "", "memory", a2746},
+    {"Vegetable soup, strained", {}, 499, 500, "", "memory", a2746},
+    {"Vermicelli, cooked", {}, 580, 650, "", "memory", a2746},
+    {"Vinegar", a93, 240, 340, "", "seen", a2746},
+    {"Vinegar, cider", a2893, 310, 310, "", "seen", a2746},
+    {"Water chestnut", {}, 600, 620, "", "memory", a2746},
+    {"Water, drinking", {}, 650, 800, "", "seen", a2750},
+    {"Watercress", {}, 588, 618, "", "memory", a2746},
+    {"Watermelon", a2894, 518, 560, "", "seen", a2746},
+    {"Wax gourd drink", {}, 720, 720, "", "memory", a2746},
+    {"Wine", a2895, 230, 380, "", "memory", a2746},
+    {"Wines", {}, 280, 380, "", "seen", a2750},
+    {"Worcestershire sauce", a2896, 363, 400, "", "memory", a2746},
+    {"Yams, cooked", {}, 550, 681, "", "memory", a2746},
+    {"Yeast", a2897, 565, 565, "", "memory", a2746},
+    {"Youngberries, frozen", {}, 300, 370, "", "memory", a2746},
+    {"Zucchini, cooked", {}, 569, 610, "", "seen", a2746},
+    {"Zwieback", {}, 484, 494, "", "memory", a2746}};
+constexpr citation a2899[] = {{"psu-tomato-acid", "", ""},
     {"usda-guide-3", "3", ""}};
-constexpr example a2747[] = {{"citric acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per quart\n", {}}};
-constexpr sv a2748[] = {"7:7 acid-does-not-count"};
-constexpr example a2749[] = {{"ascorbic acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp ascorbic acid per quart\n", a2748},
-    {"cream of tartar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tsp cream of tartar per quart\n", a2748}};
-constexpr citation a2750[] = {{"usda-guide-1", "1", ""},
+constexpr example a2900[] = {{"citric acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per quart\n", {}}};
+constexpr sv a2901[] = {"7:7 acid-does-not-count"};
+constexpr example a2902[] = {{"ascorbic acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp ascorbic acid per quart\n", a2901},
+    {"cream of tartar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tsp cream of tartar per quart\n", a2901}};
+constexpr citation a2903[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-5", "5", "5-9"}};
-constexpr example a2751[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
-constexpr sv a2752[] = {"9:7 acid-missing"};
-constexpr example a2753[] = {{"king crab without acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: none\n", a2752}};
-constexpr example a2754[] = {{"bottled lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}}};
-constexpr sv a2755[] = {"7:7 acid-not-bottled"};
-constexpr example a2756[] = {{"fresh lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp fresh lemon juice per quart\n", a2755},
-    {"bottled or not is not said", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp lemon juice per quart\n", a2755}};
-constexpr example a2757[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}}};
-constexpr sv a2758[] = {"9:7 acid-too-little"};
-constexpr example a2759[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a2758}};
-constexpr example a2760[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
+constexpr example a2904[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
+constexpr sv a2905[] = {"9:7 acid-missing"};
+constexpr example a2906[] = {{"king crab without acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: none\n", a2905}};
+constexpr example a2907[] = {{"bottled lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}}};
+constexpr sv a2908[] = {"7:7 acid-not-bottled"};
+constexpr example a2909[] = {{"fresh lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp fresh lemon juice per quart\n", a2908},
+    {"bottled or not is not said", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp lemon juice per quart\n", a2908}};
+constexpr example a2910[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}}};
+constexpr sv a2911[] = {"9:7 acid-too-little"};
+constexpr example a2912[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a2911}};
+constexpr example a2913[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
     {"a weighted gauge at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", {}}};
-constexpr sv a2761[] = {"8:11 altitude-by-extension"};
-constexpr example a2762[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a2761}};
-constexpr citation a2763[] = {{"usda-guide-4", "4", ""},
+constexpr sv a2914[] = {"8:11 altitude-by-extension"};
+constexpr example a2915[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a2914}};
+constexpr citation a2916[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"sdsu-onion", "", ""}};
-constexpr example a2764[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2765[] = {"8:11 altitude-outside-table"};
-constexpr example a2766[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a2765}};
-constexpr example a2767[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
-constexpr sv a2768[] = {"9:7 amount-unknown"};
-constexpr example a2769[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a2768}};
-constexpr citation a2770[] = {{"usda-guide-4", "4", "4-5"},
+constexpr example a2917[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2918[] = {"8:11 altitude-outside-table"};
+constexpr example a2919[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a2918}};
+constexpr example a2920[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
+constexpr sv a2921[] = {"9:7 amount-unknown"};
+constexpr example a2922[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a2921}};
+constexpr citation a2923[] = {{"usda-guide-4", "4", "4-5"},
     {"clemson-soups", "", ""},
     {"extension-beans-answer", "", ""}};
-constexpr example a2771[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
-constexpr sv a2772[] = {"9:12 beans-not-rehydrated"};
-constexpr sv a2773[] = {"1:1 beans-not-rehydrated"};
-constexpr example a2774[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a2772},
-    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2773}};
-constexpr citation a2775[] = {{"nchfp-smoked-fish", "", ""},
+constexpr example a2924[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
+constexpr sv a2925[] = {"9:12 beans-not-rehydrated"};
+constexpr sv a2926[] = {"1:1 beans-not-rehydrated"};
+constexpr example a2927[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a2925},
+    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2926}};
+constexpr citation a2928[] = {{"nchfp-smoked-fish", "", ""},
     {"pnw-450", "", ""}};
-constexpr example a2776[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
-constexpr sv a2777[] = {"10:18 canner-too-large"};
-constexpr example a2778[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a2777}};
-constexpr citation a2779[] = {{"nchfp-pop-quiz", "", ""},
+constexpr example a2929[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
+constexpr sv a2930[] = {"10:18 canner-too-large"};
+constexpr example a2931[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a2930}};
+constexpr citation a2932[] = {{"nchfp-pop-quiz", "", ""},
     {"clemson-pressure-saucepan", "", ""},
     {"nchfp-multi-cooker", "", ""}};
-constexpr example a2780[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
-constexpr sv a2781[] = {"9:18 canner-too-small"};
-constexpr sv a2782[] = {"10:18 canner-too-small"};
-constexpr example a2783[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a2781},
-    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a2781},
-    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a2782}};
-constexpr citation a2784[] = {{"usda-guide-3", "3", ""},
+constexpr example a2933[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
+constexpr sv a2934[] = {"9:18 canner-too-small"};
+constexpr sv a2935[] = {"10:18 canner-too-small"};
+constexpr example a2936[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a2934},
+    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a2934},
+    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a2935}};
+constexpr citation a2937[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a2785[] = {{"the recipe as printed", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2786[] = {"8:5 dairy-in-jar"};
-constexpr example a2787[] = {{"with dairy", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup heavy cream\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2786}};
-constexpr sv a2788[] = {"8:5 egg-in-jar"};
-constexpr example a2789[] = {{"with egg", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 eggs\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2788}};
-constexpr citation a2790[] = {{"usda-guide-1", "1", ""},
+constexpr example a2938[] = {{"the recipe as printed", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2939[] = {"8:5 dairy-in-jar"};
+constexpr example a2940[] = {{"with dairy", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup heavy cream\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2939}};
+constexpr sv a2941[] = {"8:5 egg-in-jar"};
+constexpr example a2942[] = {{"with egg", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 eggs\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2941}};
+constexpr citation a2943[] = {{"usda-guide-1", "1", ""},
     {"nchfp-process-time", "", ""}};
-constexpr example a2791[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2792[] = {"1:1 fact-missing"};
-constexpr example a2793[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a2792},
-    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a2792},
-    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a2792}};
-constexpr citation a2794[] = {{"usda-guide-6", "6", ""},
+constexpr example a2944[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2945[] = {"1:1 fact-missing"};
+constexpr example a2946[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a2945},
+    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a2945},
+    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a2945}};
+constexpr citation a2947[] = {{"usda-guide-6", "6", ""},
     {"usda-guide-3", "3", ""}};
-constexpr example a2795[] = {{"no fat, as tested", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2796[] = {"8:5 fat-in-jar"};
-constexpr example a2797[] = {{"oil in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1/2 cup olive oil\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2796}};
-constexpr example a2798[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2799[] = {"1:7 food-ambiguous"};
-constexpr sv a2800[] = {"1:15 food-ambiguous"};
-constexpr example a2801[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2799},
-    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2800}};
-constexpr example a2802[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2803[] = {"2:7 form-not-tested"};
-constexpr example a2804[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2803}};
-constexpr citation a2805[] = {{"usda-guide-1", "1", ""},
+constexpr example a2948[] = {{"no fat, as tested", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2949[] = {"8:5 fat-in-jar"};
+constexpr example a2950[] = {{"oil in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1/2 cup olive oil\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2949}};
+constexpr example a2951[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2952[] = {"1:7 food-ambiguous"};
+constexpr sv a2953[] = {"1:15 food-ambiguous"};
+constexpr example a2954[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2952},
+    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2953}};
+constexpr example a2955[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2956[] = {"2:7 form-not-tested"};
+constexpr example a2957[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2956}};
+constexpr citation a2958[] = {{"usda-guide-1", "1", ""},
     {"pnw-421", "", ""}};
-constexpr example a2806[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2807[] = {"6:11 gauge-cannot-hold"};
-constexpr example a2808[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2807}};
-constexpr citation a2809[] = {{"iowa-gauges", "", ""},
+constexpr example a2959[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2960[] = {"6:11 gauge-cannot-hold"};
+constexpr example a2961[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2960}};
+constexpr citation a2962[] = {{"iowa-gauges", "", ""},
     {"missouri-gauges", "", ""}};
-constexpr example a2810[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2811[] = {"6:14 gauge-error-too-large"};
-constexpr example a2812[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a2811}};
-constexpr citation a2813[] = {{"missouri-gauges", "", ""},
+constexpr example a2963[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2964[] = {"6:14 gauge-error-too-large"};
+constexpr example a2965[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a2964}};
+constexpr citation a2966[] = {{"missouri-gauges", "", ""},
     {"pnw-421", "", ""}};
-constexpr example a2814[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2815[] = {"6:14 gauge-error-unused"};
-constexpr example a2816[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2815}};
-constexpr citation a2817[] = {{"usda-guide-4", "4", ""},
+constexpr example a2967[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2968[] = {"6:14 gauge-error-unused"};
+constexpr example a2969[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2968}};
+constexpr citation a2970[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"kstate-ten-tips", "", ""}};
-constexpr example a2818[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
-constexpr sv a2819[] = {"9:12 headspace-too-large"};
-constexpr example a2820[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a2819}};
-constexpr example a2821[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
-constexpr sv a2822[] = {"9:12 headspace-too-small"};
-constexpr example a2823[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a2822}};
-constexpr citation a2824[] = {{"usda-guide-5", "5", ""},
+constexpr example a2971[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
+constexpr sv a2972[] = {"9:12 headspace-too-large"};
+constexpr example a2973[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a2972}};
+constexpr example a2974[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
+constexpr sv a2975[] = {"9:12 headspace-too-small"};
+constexpr example a2976[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a2975}};
+constexpr citation a2977[] = {{"usda-guide-5", "5", ""},
     {"uaf-fish-quarts", "", ""}};
-constexpr example a2825[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2826[] = {"1:7 table-not-verified",
+constexpr example a2978[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2979[] = {"1:7 table-not-verified",
     "9:10 heat-up-too-short"};
-constexpr example a2827[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a2826}};
-constexpr citation a2828[] = {{"missouri-leftovers", "", ""},
+constexpr example a2980[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a2979}};
+constexpr citation a2981[] = {{"missouri-leftovers", "", ""},
     {"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr example a2829[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2830[] = {"12:7 held-cold"};
-constexpr example a2831[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a2830}};
-constexpr citation a2832[] = {{"nal-leftovers", "", ""},
+constexpr example a2982[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2983[] = {"12:7 held-cold"};
+constexpr example a2984[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a2983}};
+constexpr citation a2985[] = {{"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr sv a2833[] = {"12:7 held-too-long"};
-constexpr example a2834[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a2833}};
-constexpr example a2835[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
-constexpr sv a2836[] = {"11:7 held-too-warm"};
-constexpr example a2837[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a2836}};
-constexpr example a2838[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2839[] = {"1:1 holds-either-way"};
-constexpr example a2840[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2839},
-    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2839}};
-constexpr citation a2841[] = {{"usda-guide-1", "1", ""},
+constexpr sv a2986[] = {"12:7 held-too-long"};
+constexpr example a2987[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a2986}};
+constexpr example a2988[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
+constexpr sv a2989[] = {"11:7 held-too-warm"};
+constexpr example a2990[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a2989}};
+constexpr example a2991[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2992[] = {"1:1 holds-either-way"};
+constexpr example a2993[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2992},
+    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2992}};
+constexpr citation a2994[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a2842[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2843[] = {"2:3 ingredient-unknown"};
-constexpr sv a2844[] = {"3:5 ingredient-unknown"};
-constexpr example a2845[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2843},
-    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2844}};
-constexpr citation a2846[] = {{"nchfp-jar-sizes", "", ""},
+constexpr example a2995[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2996[] = {"2:3 ingredient-unknown"};
+constexpr sv a2997[] = {"3:5 ingredient-unknown"};
+constexpr example a2998[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2996},
+    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2997}};
+constexpr citation a2999[] = {{"nchfp-jar-sizes", "", ""},
     {"nchfp-process-time", "", ""},
     {"kstate-odd-jars", "", ""}};
-constexpr example a2847[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2848[] = {"3:6 jar-in-between"};
-constexpr example a2849[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a2848},
-    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a2848}};
-constexpr citation a2850[] = {{"usda-guide-1", "1", ""},
+constexpr example a3000[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3001[] = {"3:6 jar-in-between"};
+constexpr example a3002[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a3001},
+    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a3001}};
+constexpr citation a3003[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-7", "7", ""}};
-constexpr example a2851[] = {{"jars boiled for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", {}},
+constexpr example a3004[] = {{"jars boiled for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", {}},
     {"ten minutes instead", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 900 ft\n", {}}};
-constexpr sv a2852[] = {"13:12 jar-sterilization"};
-constexpr sv a2853[] = {"1:1 jar-sterilization"};
-constexpr example a2854[] = {{"clean jars for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars not sterilized]\n", a2852},
-    {"nothing said about the jars", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", a2853}};
-constexpr citation a2855[] = {{"nchfp-jar-sizes", "", ""},
+constexpr sv a3005[] = {"13:12 jar-sterilization"};
+constexpr sv a3006[] = {"1:1 jar-sterilization"};
+constexpr example a3007[] = {{"clean jars for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars not sterilized]\n", a3005},
+    {"nothing said about the jars", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", a3006}};
+constexpr citation a3008[] = {{"nchfp-jar-sizes", "", ""},
     {"kstate-odd-jars", "", ""}};
-constexpr example a2856[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2857[] = {"5:6 jar-too-large"};
-constexpr sv a2858[] = {"3:6 jar-too-large"};
-constexpr example a2859[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a2857},
-    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a2858},
-    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a2858}};
-constexpr example a2860[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2861[] = {"4:9 low-acid-needs-pressure"};
-constexpr example a2862[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a2861},
-    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a2861}};
-constexpr citation a2863[] = {{"usda-guide-4", "4", ""},
+constexpr example a3009[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3010[] = {"5:6 jar-too-large"};
+constexpr sv a3011[] = {"3:6 jar-too-large"};
+constexpr example a3012[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a3010},
+    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a3011},
+    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a3011}};
+constexpr example a3013[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3014[] = {"4:9 low-acid-needs-pressure"};
+constexpr example a3015[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a3014},
+    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a3014}};
+constexpr citation a3016[] = {{"usda-guide-4", "4", ""},
     {"nchfp-pumpkin-butter", "", ""},
     {"kstate-pumpkin", "", ""}};
-constexpr example a2864[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2865[] = {"2:7 low-acid-puree"};
-constexpr example a2866[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a2865},
-    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a2865}};
-constexpr citation a2867[] = {{"usda-guide-3", "3", ""},
+constexpr example a3017[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3018[] = {"2:7 low-acid-puree"};
+constexpr example a3019[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a3018},
+    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a3018}};
+constexpr citation a3020[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-6", "6", ""},
     {"rutgers-salsa", "", ""}};
-constexpr example a2868[] = {{"exactly the tested onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}},
+constexpr example a3021[] = {{"exactly the tested onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}},
     {"one pepper for another", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb jalapeno peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2869[] = {"5:5 low-acid-share-too-high"};
-constexpr sv a2870[] = {"8:5 low-acid-share-too-high"};
-constexpr example a2871[] = {{"a quarter more onion", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 1/4 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2869},
-    {"corn in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups corn\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2870}};
-constexpr citation a2872[] = {{"usda-guide-1", "1", ""},
+constexpr sv a3022[] = {"5:5 low-acid-share-too-high"};
+constexpr sv a3023[] = {"8:5 low-acid-share-too-high"};
+constexpr example a3024[] = {{"a quarter more onion", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 1/4 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3022},
+    {"corn in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups corn\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3023}};
+constexpr citation a3025[] = {{"usda-guide-1", "1", ""},
     {"nchfp-equipment", "", ""},
     {"psu-equipment", "", ""}};
-constexpr example a2873[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2874[] = {"4:9 method-not-accepted"};
-constexpr example a2875[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a2874},
-    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a2874},
-    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2874}};
-constexpr example a2876[] = {{"bread-and-butter pickles at 182 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", {}}};
-constexpr sv a2877[] = {"4:9 method-not-for-food"};
-constexpr example a2878[] = {{"chile salsa at 182 F", "food: chile salsa\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", a2877}};
-constexpr citation a2879[] = {{"usda-guide-1", "1", ""},
+constexpr example a3026[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3027[] = {"4:9 method-not-accepted"};
+constexpr example a3028[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a3027},
+    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a3027},
+    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3027}};
+constexpr example a3029[] = {{"bread-and-butter pickles at 182 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", {}}};
+constexpr sv a3030[] = {"4:9 method-not-for-food"};
+constexpr example a3031[] = {{"chile salsa at 182 F", "food: chile salsa\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", a3030}};
+constexpr citation a3032[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-mixtures", "", ""},
     {"clemson-soups", "", ""}};
-constexpr example a2880[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2881[] = {"1:7 no-tested-process"};
-constexpr sv a2882[] = {"2:5 no-tested-process"};
-constexpr sv a2883[] = {"4:3 no-tested-process"};
-constexpr example a2884[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2881},
-    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2882},
-    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2883}};
-constexpr example a2885[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a2886[] = {"9:12 not-in-process"};
-constexpr example a2887[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a2886}};
-constexpr citation a2888[] = {{"usda-guide-3", "3", ""},
+constexpr example a3033[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3034[] = {"1:7 no-tested-process"};
+constexpr sv a3035[] = {"2:5 no-tested-process"};
+constexpr sv a3036[] = {"4:3 no-tested-process"};
+constexpr example a3037[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3034},
+    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3035},
+    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3036}};
+constexpr example a3038[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a3039[] = {"9:12 not-in-process"};
+constexpr example a3040[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a3039}};
+constexpr citation a3041[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-6", "6", ""}};
-constexpr example a2889[] = {{"the recipe as printed", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2890[] = {"7:5 not-in-recipe"};
-constexpr example a2891[] = {{"apples in the pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups apples, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a2890}};
-constexpr citation a2892[] = {{"usda-guide-5", "5", ""},
+constexpr example a3042[] = {{"the recipe as printed", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3043[] = {"7:5 not-in-recipe"};
+constexpr example a3044[] = {{"apples in the pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups apples, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3043}};
+constexpr citation a3045[] = {{"usda-guide-5", "5", ""},
     {"clemson-soups", "", ""}};
-constexpr example a2893[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
-constexpr sv a2894[] = {"9:40 not-reheated"};
-constexpr sv a2895[] = {"11:7 not-reheated"};
-constexpr example a2896[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a2894},
-    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a2895}};
-constexpr example a2897[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2898[] = {"1:7 numbers-by-extension"};
-constexpr example a2899[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2898}};
-constexpr citation a2900[] = {{"kstate-soup-note", "", ""},
+constexpr example a3046[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
+constexpr sv a3047[] = {"9:40 not-reheated"};
+constexpr sv a3048[] = {"11:7 not-reheated"};
+constexpr example a3049[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a3047},
+    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a3048}};
+constexpr example a3050[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3051[] = {"1:7 numbers-by-extension"};
+constexpr example a3052[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3051}};
+constexpr citation a3053[] = {{"kstate-soup-note", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a2901[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2902[] = {"3:29 other-position"};
-constexpr example a2903[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2902}};
-constexpr example a2904[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2905[] = {"6:11 over-required",
+constexpr example a3054[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3055[] = {"3:29 other-position"};
+constexpr example a3056[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a3055}};
+constexpr example a3057[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3058[] = {"6:11 over-required",
     "7:7 over-required"};
-constexpr example a2906[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a2905}};
-constexpr example a2907[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2908[] = {"3:7 pack-not-tested"};
-constexpr example a2909[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2908}};
-constexpr sv a2910[] = {"8:5 pasta-or-grain-in-jar"};
-constexpr example a2911[] = {{"with pasta or grain", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups macaroni\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2910}};
-constexpr citation a2912[] = {{"usda-guide-1", "1", ""},
+constexpr example a3059[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a3058}};
+constexpr example a3060[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3061[] = {"3:7 pack-not-tested"};
+constexpr example a3062[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3061}};
+constexpr sv a3063[] = {"8:5 pasta-or-grain-in-jar"};
+constexpr example a3064[] = {{"with pasta or grain", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups macaroni\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3063}};
+constexpr citation a3065[] = {{"usda-guide-1", "1", ""},
     {"nist-sp811", "", ""}};
-constexpr example a2913[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2914[] = {"6:1 plan-unreadable",
+constexpr example a3066[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3067[] = {"6:1 plan-unreadable",
     "7:7 plan-unreadable"};
-constexpr sv a2915[] = {"4:1 plan-unreadable"};
-constexpr example a2916[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a2914},
-    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a2915}};
-constexpr citation a2917[] = {{"nchfp-equipment", "", ""},
+constexpr sv a3068[] = {"4:1 plan-unreadable"};
+constexpr example a3069[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a3067},
+    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3068}};
+constexpr citation a3070[] = {{"nchfp-equipment", "", ""},
     {"sdsu-how-not-to-can", "", ""}};
-constexpr example a2918[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2919[] = {"6:11 pressure-too-high"};
-constexpr example a2920[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a2919}};
-constexpr citation a2921[] = {{"usda-guide-4", "4", ""},
+constexpr example a3071[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3072[] = {"6:11 pressure-too-high"};
+constexpr example a3073[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a3072}};
+constexpr citation a3074[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"pnw-421", "", ""}};
-constexpr example a2922[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
+constexpr example a3075[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
     {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2923[] = {"6:11 pressure-too-low"};
-constexpr sv a2924[] = {"7:11 pressure-too-low"};
-constexpr example a2925[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a2923},
-    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a2923},
-    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a2924}};
-constexpr citation a2926[] = {{"usda-guide-4", "4", ""},
+constexpr sv a3076[] = {"6:11 pressure-too-low"};
+constexpr sv a3077[] = {"7:11 pressure-too-low"};
+constexpr example a3078[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a3076},
+    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a3076},
+    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3077}};
+constexpr citation a3079[] = {{"usda-guide-4", "4", ""},
     {"clemson-soups", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a2927[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
-constexpr sv a2928[] = {"1:1 recipe-not-shown"};
-constexpr sv a2929[] = {"2:15 recipe-not-shown"};
-constexpr example a2930[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2928},
-    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a2929}};
-constexpr citation a2931[] = {{"usda-guide-2", "2", ""},
+constexpr example a3080[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
+constexpr sv a3081[] = {"1:1 recipe-not-shown"};
+constexpr sv a3082[] = {"2:15 recipe-not-shown"};
+constexpr example a3083[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a3081},
+    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a3082}};
+constexpr citation a3084[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-7", "7", ""}};
-constexpr example a2932[] = {{"one measure of pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2933[] = {"7:5 recipe-part-too-large"};
-constexpr example a2934[] = {{"too much pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 9 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a2933}};
-constexpr citation a2935[] = {{"usda-guide-2", "2", ""},
+constexpr example a3085[] = {{"one measure of pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3086[] = {"7:5 recipe-part-too-large"};
+constexpr example a3087[] = {{"too much pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 9 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3086}};
+constexpr citation a3088[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-3", "3", ""},
     {"usda-guide-7", "7", ""}};
-constexpr example a2936[] = {{"all of the fruit", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2937[] = {"4:5 recipe-part-too-small"};
-constexpr example a2938[] = {{"half of the apples", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a2937}};
-constexpr citation a2939[] = {{"usda-guide-6", "6", ""}};
-constexpr example a2940[] = {{"3 tbsp to each 5 lb", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", {}}};
-constexpr sv a2941[] = {"4:5 salt-reduced-in-ferment"};
-constexpr example a2942[] = {{"one tablespoon short", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 14 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", a2941}};
-constexpr example a2943[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
-constexpr sv a2944[] = {"11:9 solids-over-half"};
-constexpr example a2945[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a2944}};
-constexpr citation a2946[] = {{"nchfp-steam-canner", "", ""},
+constexpr example a3089[] = {{"all of the fruit", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3090[] = {"4:5 recipe-part-too-small"};
+constexpr example a3091[] = {{"half of the apples", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3090}};
+constexpr citation a3092[] = {{"usda-guide-6", "6", ""}};
+constexpr example a3093[] = {{"3 tbsp to each 5 lb", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", {}}};
+constexpr sv a3094[] = {"4:5 salt-reduced-in-ferment"};
+constexpr example a3095[] = {{"one tablespoon short", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 14 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", a3094}};
+constexpr example a3096[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
+constexpr sv a3097[] = {"11:9 solids-over-half"};
+constexpr example a3098[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a3097}};
+constexpr citation a3099[] = {{"nchfp-steam-canner", "", ""},
     {"wisconsin-steam-canner", "", ""}};
-constexpr example a2947[] = {{"sliced apples for 30 minutes", "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2948[] = {"4:9 steam-time-too-long"};
-constexpr example a2949[] = {{"quarts of tomatoes in water", "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", a2948}};
-constexpr example a2950[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
-constexpr sv a2951[] = {"9:12 step-left-out"};
-constexpr sv a2952[] = {"12:3 step-left-out"};
-constexpr example a2953[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a2951},
-    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a2952}};
-constexpr citation a2954[] = {{"usda-guide-1", "1", ""},
+constexpr example a3100[] = {{"sliced apples for 30 minutes", "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3101[] = {"4:9 steam-time-too-long"};
+constexpr example a3102[] = {{"quarts of tomatoes in water", "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", a3101}};
+constexpr example a3103[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
+constexpr sv a3104[] = {"9:12 step-left-out"};
+constexpr sv a3105[] = {"12:3 step-left-out"};
+constexpr example a3106[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a3104},
+    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a3105}};
+constexpr citation a3107[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""}};
-constexpr example a2955[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
-constexpr sv a2956[] = {"1:1 step-reminder"};
-constexpr example a2957[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a2956}};
-constexpr citation a2958[] = {{"usda-guide-7", "7", ""}};
-constexpr example a2959[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2960[] = {"5:5 sugar-reduced-in-jam"};
-constexpr example a2961[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a2960}};
-constexpr citation a2962[] = {{"usda-guide-5", "5", ""},
+constexpr example a3108[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
+constexpr sv a3109[] = {"1:1 step-reminder"};
+constexpr example a3110[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a3109}};
+constexpr citation a3111[] = {{"usda-guide-7", "7", ""}};
+constexpr example a3112[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3113[] = {"5:5 sugar-reduced-in-jam"};
+constexpr example a3114[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3113}};
+constexpr citation a3115[] = {{"usda-guide-5", "5", ""},
     {"usda-guide-1", "1", ""}};
-constexpr example a2963[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2964[] = {"1:7 table-not-verified"};
-constexpr example a2965[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a2964}};
-constexpr example a2966[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", {}}};
-constexpr sv a2967[] = {"8:14 temperature-too-low"};
-constexpr example a2968[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", a2967}};
-constexpr citation a2969[] = {{"clemson-soups", "", ""},
+constexpr example a3116[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3117[] = {"1:7 table-not-verified"};
+constexpr example a3118[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a3117}};
+constexpr example a3119[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", {}}};
+constexpr sv a3120[] = {"8:14 temperature-too-low"};
+constexpr example a3121[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", a3120}};
+constexpr citation a3122[] = {{"clemson-soups", "", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a2970[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
-constexpr sv a2971[] = {"9:12 thickener-in-jar"};
-constexpr example a2972[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a2971}};
-constexpr citation a2973[] = {{"usda-guide-4", "4", ""},
+constexpr example a3123[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
+constexpr sv a3124[] = {"9:12 thickener-in-jar"};
+constexpr example a3125[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a3124}};
+constexpr citation a3126[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"nchfp-process-time", "", ""}};
-constexpr example a2974[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2975[] = {"7:7 time-too-short"};
-constexpr sv a2976[] = {"9:7 time-too-short"};
-constexpr example a2977[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a2975},
-    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a2976}};
-constexpr citation a2978[] = {{"usda-guide-1", "1", ""},
+constexpr example a3127[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3128[] = {"7:7 time-too-short"};
+constexpr sv a3129[] = {"9:7 time-too-short"};
+constexpr example a3130[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3128},
+    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a3129}};
+constexpr citation a3131[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
     {"pnw-421", "", ""}};
-constexpr example a2979[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
-constexpr sv a2980[] = {"9:7 vent-too-short"};
-constexpr example a2981[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a2980}};
-constexpr example a2982[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2983[] = {"7:7 vinegar-homemade"};
-constexpr example a2984[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", a2983}};
-constexpr example a2985[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", {}}};
-constexpr sv a2986[] = {"8:10 vinegar-too-weak"};
-constexpr sv a2987[] = {"5:5 vinegar-too-weak"};
-constexpr example a2988[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", a2986},
-    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a2987}};
-constexpr citation a2989[] = {{"usda-guide-5", "5", ""},
+constexpr example a3132[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
+constexpr sv a3133[] = {"9:7 vent-too-short"};
+constexpr example a3134[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a3133}};
+constexpr example a3135[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3136[] = {"7:7 vinegar-homemade"};
+constexpr example a3137[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", a3136}};
+constexpr example a3138[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", {}}};
+constexpr sv a3139[] = {"8:10 vinegar-too-weak"};
+constexpr sv a3140[] = {"5:5 vinegar-too-weak"};
+constexpr example a3141[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", a3139},
+    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3140}};
+constexpr citation a3142[] = {{"usda-guide-5", "5", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr example a2990[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
-constexpr sv a2991[] = {"9:8 water-too-little"};
-constexpr example a2992[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a2991}};
-constexpr example a2993[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2994[] = {"7:5 water-too-much"};
-constexpr example a2995[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a2994}};
-constexpr example a2996[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
-constexpr sv a2997[] = {"2:7 word-unknown",
+constexpr example a3143[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
+constexpr sv a3144[] = {"9:8 water-too-little"};
+constexpr example a3145[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a3144}};
+constexpr example a3146[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3147[] = {"7:5 water-too-much"};
+constexpr example a3148[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3147}};
+constexpr example a3149[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
+constexpr sv a3150[] = {"2:7 word-unknown",
     "4:6 word-unknown",
     "10:12 word-unknown"};
-constexpr example a2998[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a2997}};
-constexpr example a2999[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a3000[] = {"9:12 word-without-place"};
-constexpr example a3001[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a3000}};
-constexpr check_rule a3002[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.12.1", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid (vitamin C) keeps fruit from turning brown and hardly lowers the pH. Tablets sold for tomatoes do not do it either. A table counts only the acids that were tested, in their own amounts, and some foods take lemon juice alone.", "Add to each jar: {required}.", a2746, a2747, a2749},
-    {"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this: {required}.", "", "Where a published process adds acid, to every jar or in its recipe, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add the tested acid: {required}.", a2750, a2751, a2753},
-    {"acid-not-bottled", "Lemon and lime juice is the bottled kind that was tested", "error", "rejects", "2026.12.1", "\"{found}\" is not bottled juice; the process for {food} was tested with it.", "\"{found}\" does not say whether the juice is bottled, and only bottled juice was tested. {instead}", "Bottled lemon and lime juice are made to an even strength. A fresh lemon may be strong or weak, depending on kind, season and ripeness, and key limes are weaker still. The tested amount of acid is an amount of bottled juice, so another juice leaves the acid of the jar unknown.", "Use bottled juice in the same amount. {required}", a2746, a2754, a2756},
-    {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more: {required}.", "", "Where acid goes into every jar, its amount belongs to the size of the jar: a quart needs twice what a pint needs. In a tested recipe it belongs to the amount of the other food. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add this much: {required}.", a2750, a2757, a2759},
-    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a3, a2760, a2762},
-    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a2763, a2764, a2766},
-    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a23, a2767, a2769},
-    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a2770, a2771, a2774},
-    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a2775, a2776, a2778},
-    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a2779, a2780, a2783},
-    {"dairy-in-jar", "Milk, cream, butter and cheese stay out of the jar", "error", "rejects", "2026.12.1", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Milk products are low-acid, and their fat and protein thicken and protect spores from heat. No home canning process has been tested with them.", "Leave it out, and stir it in when you heat the food for the table.", a2784, a2785, a2787},
-    {"egg-in-jar", "Eggs stay out of the jar", "error", "rejects", "2026.12.1", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Eggs are low-acid and dense, and heat reaches their middle late. Home-pickled eggs kept warm have caused botulism. No home canning process has been tested with them.", "Leave them out; pickled eggs keep in the refrigerator only.", a2784, a2785, a2789},
-    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line for it, with what is true in your kitchen. {instead}", a2790, a2791, a2793},
-    {"fat-in-jar", "Fat and oil stay within the tested recipe", "error", "rejects", "2026.12.1", "\"{found}\": the tested recipe for {food} has {required}.", "", "Fat coats spores and shields them from heat and from acid, and it can keep the lid from sealing. A few tested recipes hold a measured amount of oil; nowhere else does it belong in a jar.", "Keep to this: {required}. Add oil or butter when you serve the food.", a2794, a2795, a2797},
-    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a3, a2798, a2801},
-    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a3, a2802, a2804},
-    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a2805, a2806, a2808},
-    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a2809, a2810, a2812},
-    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a2813, a2814, a2816},
-    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a2817, a2818, a2820},
-    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a2817, a2821, a2823},
-    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a2824, a2825, a2827},
-    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a2828, a2829, a2831},
-    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a2832, a2829, a2834},
-    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a2832, a2835, a2837},
-    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a3, a2838, a2840},
-    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" is not understood. {instead}", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "Write the amount, the food by its plain name, and behind a comma how it is cut, as in `2 cups onions, chopped`. Leave out what is not in the jar.", a2841, a2842, a2845},
-    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a2846, a2847, a2849},
-    {"jar-sterilization", "Jars are boiled empty before filling where the process is under 10 minutes", "error", "rejects", "2026.12.1", "The process for {food} is shorter than {instead}, and the plan says {found}: the empty jars must be boiled {required} first.", "The process for {food} is shorter than {instead}, and the plan does not say that the empty jars were boiled {required} first.", "A process of ten minutes or more also sterilizes the jar. A shorter one does not, and mold or yeast in the jar can live on and spoil the food. So the empty jars are boiled first, covered by an inch of water: 10 minutes up to 1,000 ft and a minute more for each further 1,000 ft. Or the filled jars are processed for ten minutes, and clean hot jars will do.", "Boil the empty jars {required} and write `prepared: [jars sterilized]`, or process the filled jars for at least {instead}.", a2850, a2851, a2854},
-    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a2855, a2856, a2859},
-    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner.", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a34, a2860, a2862},
-    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a2863, a2864, a2866},
-    {"low-acid-share-too-high", "Low-acid vegetables, herbs and meat stay within the tested recipe", "error", "rejects", "2026.12.1", "\"{found}\" is more than the tested recipe for {food} has: {required}.", "", "A tested recipe balances low-acid food, such as onions, peppers, corn, garlic and fresh herbs, against tomatoes, fruit, vinegar or lemon juice. More of the one without more of the other raises the pH and lets botulism spores grow. It also makes the mixture thicker, so heat reaches the middle later. Less of them is always allowed, and one kind of pepper or onion may stand for another.", "Keep to this: {required}. Stir more in when you open the jar.", a2867, a2868, a2871},
-    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a2872, a2873, a2875},
-    {"method-not-for-food", "A method is used only for the foods whose publication names it", "error", "rejects", "2026.12.1", "The publication for {food} does not name {method}. {instead}", "", "Low-temperature pasteurization was tested for a few cucumber pickles with a known amount of vinegar, and only their recipes name it. Sauerkraut, beets, beans, salsa and fruit need the full heat of boiling water.", "Use a published method for this food. {instead}", a38, a2876, a2878},
-    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead}", a2879, a2880, a2884},
-    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a3, a2885, a2887},
-    {"not-in-recipe", "Only what the tested recipe has, or what is known to change nothing, goes in", "error", "untested", "2026.12.1", "\"{found}\" is not in the tested recipe for {food}. {reason}", "", "A process time belongs to one mixture. Salt, sugar and dried spices may change, and more acid is allowed; what else goes in may change how thick the mixture is or how acid, and nobody has tested it.", "Leave it out and add it when you open the jar, or look for a tested recipe that has it.", a2888, a2889, a2891},
-    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a2892, a2893, a2896},
-    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a23, a2897, a2899},
-    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a2900, a2901, a2903},
-    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi or warmer water, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a3, a2904, a2906},
-    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a3, a2907, a2909},
-    {"pasta-or-grain-in-jar", "Pasta, rice and other grains stay out of the jar", "error", "rejects", "2026.12.1", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Pasta, rice and grains swell in the jar, take up the liquid and set to a dense mass that heat passes through slowly. No home canning process has been tested with them.", "Leave it out, cook it fresh, and combine it with the food when you open the jar.", a2784, a2785, a2911},
-    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a2912, a2913, a2916},
-    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a2917, a2918, a2920},
-    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a2921, a2922, a2925},
-    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "List the ingredients with their amounts, so that they can be compared; or, if you follow the published recipe and its rules exactly, write `as-published: true`. If you do not, freeze the dish.", a2926, a2927, a2930},
-    {"recipe-part-too-large", "What thickens or sweetens a tested recipe stays within it", "error", "rejects", "2026.12.1", "\"{found}\" is more than the tested recipe for {food} has: {required}.", "", "Dried fruit, ketchup, molasses and pectin make a mixture thicker. Heat then takes longer to reach the middle of the jar than it did in the test, and the printed time may be too short.", "Use no more than this: {required}.", a2931, a2932, a2934},
-    {"recipe-part-too-small", "What makes a tested recipe acid or thin enough is not cut", "error", "rejects", "2026.12.1", "\"{found}\": the tested recipe for {food} has {required}.", "", "Fruit, tomatoes and juices bring acid into a mixture, and thin liquids let the heat through. A recipe with less of them is more low-acid or thicker than the one that was tested, and the printed time no longer belongs to it.", "Use {required}.", a2935, a2936, a2938},
-    {"salt-reduced-in-ferment", "The salt of a ferment is not cut", "error", "rejects", "2026.12.1", "\"{found}\" is less salt than the tested ferment has: {required}.", "", "In sauerkraut and fermented pickles salt decides which bacteria grow. With enough of it the ones that make acid win; with less, others may, and the acid that the canning process counts on never forms. Salt substitutes do not do the same. In vinegar pickles salt is only taste.", "Use {required}, and let it ferment fully before canning.", a2939, a2940, a2942},
-    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a1136, a2943, a2945},
-    {"steam-time-too-long", "An atmospheric steam canner runs for at most 45 minutes, altitude included", "error", "rejects", "2026.12.1", "A steam canner runs for {required}, and this is {found}.", "", "A steam canner holds only a few quarts of water. After 45 minutes it can boil dry, the temperature falls, and nobody sees it. The limit counts the minutes that the altitude adds, so food that fits at sea level may not fit in the mountains.", "Use a boiling-water canner with the same time, or a pressure option of the table.", a2946, a2947, a2949},
-    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a3, a2950, a2953},
-    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a2954, a2955, a2957},
-    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.12.1", "\"{found}\" is less sugar than the tested jam has: {required}.", "", "In jam, sugar binds the water that mold and yeast need, and it makes the set. A jam with less sugar, or with a sweetener instead, is another product that the short process was not tested for. Recipes for less sugar exist, with pectin made for them.", "Use {required}, or follow the directions of a pectin made for less sugar.", a2958, a2959, a2961},
-    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a2962, a2963, a2965},
-    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.12.1", "The water is at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp and has little to spare: below 180 F at any moment the spoilage organisms of pickles live on. Above 185 F the pickles only get softer. So a thermometer stands in the water for the whole 30 minutes.", "Hold the water at {required} for the full time, checked by a thermometer, or use the boiling-water process.", a38, a2966, a2968},
-    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for food thickened this way, save a few tested pie fillings and relishes with a measured amount.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind in its own amount. {required}", a2969, a2970, a2972},
-    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure, or the water its full boil; heating up and venting come on top. If it drops below that, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time; in boiling water it changes the time.", "Run the canner for at least {required}, counted from its pressure or its full boil. {reason}", a2973, a2974, a2977},
-    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a2978, a2979, a2981},
-    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.12.1", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "The acid of homemade vinegar differs from batch to batch, and no kitchen test tells it well enough. Pickles and salsas rest on a known, even strength in every jar.", "Use bought vinegar labeled 5 % or more. Keep the homemade one for the table.", a2939, a2982, a2984},
-    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.12.1", "\"{found}\": the tested amounts are those of vinegar with {required}.", "", "Recipes count on vinegar of 5 % (50 grain). Weaker vinegar, such as many wine and rice vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. Where 4 % vinegar was used by mistake: within 24 hours of canning move the jars to the refrigerator, later throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", a2939, a2985, a2988},
-    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a2989, a2990, a2992},
-    {"water-too-much", "Water that stays in the jar does not thin the acid", "error", "rejects", "2026.12.1", "\"{found}\" is more water than the tested recipe for {food} has: {required}.", "", "Water thins the vinegar or lemon juice, and the food in the jar takes up weaker acid than in the test. Water for soaking that is poured off does not count; say so on its line.", "Use no more than this: {required}. For milder pickles take more sugar, not more water.", a2939, a2993, a2995},
-    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a23, a2996, a2998},
-    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a3, a2999, a3001}};
+constexpr example a3151[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a3150}};
+constexpr example a3152[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a3153[] = {"9:12 word-without-place"};
+constexpr example a3154[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a3153}};
+constexpr check_rule a3155[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.11.2", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid (vitamin C) keeps fruit from turning brown and hardly lowers the pH. Tablets sold for tomatoes do not do it either. A table counts only the acids that were tested, in their own amounts, and some foods take lemon juice alone.", "Add to each jar: {required}.", a2899, a2900, a2902},
+    {"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this: {required}.", "", "Where a published process adds acid, to every jar or in its recipe, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add the tested acid: {required}.", a2903, a2904, a2906},
+    {"acid-not-bottled", "Lemon and lime juice is the bottled kind that was tested", "error", "rejects", "2026.11.2", "\"{found}\" is not bottled juice; the process for {food} was tested with it.", "\"{found}\" does not say whether the juice is bottled, and only bottled juice was tested. {instead}", "Bottled lemon and lime juice are made to an even strength. A fresh lemon may be strong or weak, depending on kind, season and ripeness, and key limes are weaker still. The tested amount of acid is an amount of bottled juice, so another juice leaves the acid of the jar unknown.", "Use bottled juice in the same amount. {required}", a2899, a2907, a2909},
+    {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more: {required}.", "", "Where acid goes into every jar, its amount belongs to the size of the jar: a quart needs twice what a pint needs. In a tested recipe it belongs to the amount of the other food. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add this much: {required}.", a2903, a2910, a2912},
+    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a3, a2913, a2915},
+    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a2916, a2917, a2919},
+    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a23, a2920, a2922},
+    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a2923, a2924, a2927},
+    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a2928, a2929, a2931},
+    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a2932, a2933, a2936},
+    {"dairy-in-jar", "Milk, cream, butter and cheese stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Milk products are low-acid, and their fat and protein thicken and protect spores from heat. No home canning process has been tested with them.", "Leave it out, and stir it in when you heat the food for the table.", a2937, a2938, a2940},
+    {"egg-in-jar", "Eggs stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Eggs are low-acid and dense, and heat reaches their middle late. Home-pickled eggs kept warm have caused botulism. No home canning process has been tested with them.", "Leave them out; pickled eggs keep in the refrigerator only.", a2937, a2938, a2942},
+    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line for it, with what is true in your kitchen. {instead}", a2943, a2944, a2946},
+    {"fat-in-jar", "Fat and oil stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\": the tested recipe for {food} has {required}.", "", "Fat coats spores and shields them from heat and from acid, and it can keep the lid from sealing. A few tested recipes hold a measured amount of oil; nowhere else does it belong in a jar.", "Keep to this: {required}. Add oil or butter when you serve the food.", a2947, a2948, a2950},
+    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a3, a2951, a2954},
+    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a3, a2955, a2957},
+    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a2958, a2959, a2961},
+    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a2962, a2963, a2965},
+    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a2966, a2967, a2969},
+    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a2970, a2971, a2973},
+    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a2970, a2974, a2976},
+    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a2977, a2978, a2980},
+    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a2981, a2982, a2984},
+    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a2985, a2982, a2987},
+    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a2985, a2988, a2990},
+    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a3, a2991, a2993},
+    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" is not understood. {instead}", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "Write the amount, the food by its plain name, and behind a comma how it is cut, as in `2 cups onions, chopped`. Leave out what is not in the jar.", a2994, a2995, a2998},
+    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a2999, a3000, a3002},
+    {"jar-sterilization", "Jars are boiled empty before filling where the process is under 10 minutes", "error", "rejects", "2026.11.2", "The process for {food} is shorter than {instead}, and the plan says {found}: the empty jars must be boiled {required} first.", "The process for {food} is shorter than {instead}, and the plan does not say that the empty jars were boiled {required} first.", "A process of ten minutes or more also sterilizes the jar. A shorter one does not, and mold or yeast in the jar can live on and spoil the food. So the empty jars are boiled first, covered by an inch of water: 10 minutes up to 1,000 ft and a minute more for each further 1,000 ft. Or the filled jars are processed for ten minutes, and clean hot jars will do.", "Boil the empty jars {required} and write `prepared: [jars sterilized]`, or process the filled jars for at least {instead}.", a3003, a3004, a3007},
+    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a3008, a3009, a3012},
+    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner. {reason}", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a34, a3013, a3015},
+    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a3016, a3017, a3019},
+    {"low-acid-share-too-high", "Low-acid vegetables, herbs and meat stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\" is more than the tested recipe for {food} has: {required}.", "", "A tested recipe balances low-acid food, such as onions, peppers, corn, garlic and fresh herbs, against tomatoes, fruit, vinegar or lemon juice. More of the one without more of the other raises the pH and lets botulism spores grow. It also makes the mixture thicker, so heat reaches the middle later. Less of them is always allowed, and one kind of pepper or onion may stand for another.", "Keep to this: {required}. Stir more in when you open the jar.", a3020, a3021, a3024},
+    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a3025, a3026, a3028},
+    {"method-not-for-food", "A method is used only for the foods whose publication names it", "error", "rejects", "2026.11.2", "The publication for {food} does not name {method}. {instead}", "", "Low-temperature pasteurization was tested for a few cucumber pickles with a known amount of vinegar, and only their recipes name it. Sauerkraut, beets, beans, salsa and fruit need the full heat of boiling water.", "Use a published method for this food. {instead}", a38, a3029, a3031},
+    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead}", a3032, a3033, a3037},
+    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a3, a3038, a3040},
+    {"not-in-recipe", "Only what the tested recipe has, or what is known to change nothing, goes in", "error", "untested", "2026.11.2", "\"{found}\" is not in the tested recipe for {food}. {reason}", "", "A process time belongs to one mixture. Salt, sugar and dried spices may change, and more acid is allowed; what else goes in may change how thick the mixture is or how acid, and nobody has tested it.", "Leave it out and add it when you open the jar, or look for a tested recipe that has it.", a3041, a3042, a3044},
+    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a3045, a3046, a3049},
+    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a23, a3050, a3052},
+    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a3053, a3054, a3056},
+    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi or warmer water, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a3, a3057, a3059},
+    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a3, a3060, a3062},
+    {"pasta-or-grain-in-jar", "Pasta, rice and other grains stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Pasta, rice and grains swell in the jar, take up the liquid and set to a dense mass that heat passes through slowly. No home canning process has been tested with them.", "Leave it out, cook it fresh, and combine it with the food when you open the jar.", a2937, a2938, a3064},
+    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a3065, a3066, a3069},
+    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a3070, a3071, a3073},
+    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a3074, a3075, a3078},
+    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "List the ingredients with their amounts, so that they can be compared; or, if you follow the published recipe and its rules exactly, write `as-published: true`. If you do not, freeze the dish.", a3079, a3080, a3083},
+    {"recipe-part-too-large", "What thickens or sweetens a tested recipe stays within it", "error", "rejects", "2026.11.2", "\"{found}\" is more than the tested recipe for {food} has: {required}.", "", "Dried fruit, ketchup, molasses and pectin make a mixture thicker. Heat then takes longer to reach the middle of the jar than it did in the test, and the printed time may be too short.", "Use no more than this: {required}.", a3084, a3085, a3087},
+    {"recipe-part-too-small", "What makes a tested recipe acid or thin enough is not cut", "error", "rejects", "2026.11.2", "\"{found}\": the tested recipe for {food} has {required}.", "", "Fruit, tomatoes and juices bring acid into a mixture, and thin liquids let the heat through. A recipe with less of them is more low-acid or thicker than the one that was tested, and the printed time no longer belongs to it.", "Use {required}.", a3088, a3089, a3091},
+    {"salt-reduced-in-ferment", "The salt of a ferment is not cut", "error", "rejects", "2026.11.2", "\"{found}\" is less salt than the tested ferment has: {required}.", "", "In sauerkraut and fermented pickles salt decides which bacteria grow. With enough of it the ones that make acid win; with less, others may, and the acid that the canning process counts on never forms. Salt substitutes do not do the same. In vinegar pickles salt is only taste.", "Use {required}, and let it ferment fully before canning.", a3092, a3093, a3095},
+    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a1136, a3096, a3098},
+    {"steam-time-too-long", "An atmospheric steam canner runs for at most 45 minutes, altitude included", "error", "rejects", "2026.11.2", "A steam canner runs for {required}, and this is {found}.", "", "A steam canner holds only a few quarts of water. After 45 minutes it can boil dry, the temperature falls, and nobody sees it. The limit counts the minutes that the altitude adds, so food that fits at sea level may not fit in the mountains.", "Use a boiling-water canner with the same time, or a pressure option of the table.", a3099, a3100, a3102},
+    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a3, a3103, a3106},
+    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a3107, a3108, a3110},
+    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.11.2", "\"{found}\" is less sugar than the tested jam has: {required}.", "", "In jam, sugar binds the water that mold and yeast need, and it makes the set. A jam with less sugar, or with a sweetener instead, is another product that the short process was not tested for. Recipes for less sugar exist, with pectin made for them.", "Use {required}, or follow the directions of a pectin made for less sugar.", a3111, a3112, a3114},
+    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a3115, a3116, a3118},
+    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.11.2", "The water is at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp and has little to spare: below 180 F at any moment the spoilage organisms of pickles live on. Above 185 F the pickles only get softer. So a thermometer stands in the water for the whole 30 minutes.", "Hold the water at {required} for the full time, checked by a thermometer, or use the boiling-water process.", a38, a3119, a3121},
+    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for food thickened this way, save a few tested pie fillings and relishes with a measured amount.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind in its own amount. {required}", a3122, a3123, a3125},
+    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure, or the water its full boil; heating up and venting come on top. If it drops below that, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time; in boiling water it changes the time.", "Run the canner for at least {required}, counted from its pressure or its full boil. {reason}", a3126, a3127, a3130},
+    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a3131, a3132, a3134},
+    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.11.2", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "The acid of homemade vinegar differs from batch to batch, and no kitchen test tells it well enough. Pickles and salsas rest on a known, even strength in every jar.", "Use bought vinegar labeled 5 % or more. Keep the homemade one for the table.", a3092, a3135, a3137},
+    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.11.2", "\"{found}\": the tested amounts are those of vinegar with {required}.", "", "Recipes count on vinegar of 5 % (50 grain). Weaker vinegar, such as many wine and rice vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. Where 4 % vinegar was used by mistake: within 24 hours of canning move the jars to the refrigerator, later throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", a3092, a3138, a3141},
+    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a3142, a3143, a3145},
+    {"water-too-much", "Water that stays in the jar does not thin the acid", "error", "rejects", "2026.11.2", "\"{found}\" is more water than the tested recipe for {food} has: {required}.", "", "Water thins the vinegar or lemon juice, and the food in the jar takes up weaker acid than in the test. Water for soaking that is poured off does not count; say so on its line.", "Use no more than this: {required}. For milder pickles take more sugar, not more water.", a3092, a3146, a3148},
+    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a23, a3149, a3151},
+    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a3, a3152, a3154}};
 
-constexpr edition data = {"jarproof low-acid tables", "2026.11.1", "Low-acid foods of the USDA Complete Guide to Home Canning (2015 revision), parts 2 to 5, with the university Extension tables for onions and for poultry other than chicken.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a1314, a2538, a2745, {}, a3002};
+constexpr edition data = {"jarproof tested processes", "2026.11.2", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a1314, a2538, a2745, a2898, a3155};
 
 }  // namespace
 

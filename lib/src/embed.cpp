@@ -132,7 +132,7 @@ class writer {
                    value(p.covers), value(p.kind), value(p.recipe), array("table", p.tables),
                    array("condition", p.conditions), value(p.low_temperature),
                    array("acid_choice", p.acids), value(p.needs), words(p.made_of),
-                   array("tested_recipe", p.recipes), value(p.source_note), cited(p.sources)});
+                   array("tested_recipe", p.recipes), value(p.source_note), value(p.added_by), cited(p.sources)});
   }
   [[nodiscard]] std::string value(const low_temperature_process& l) {
     return braces({value(l.minutes), value(l.least_f), value(l.most_f), cited(l.sources)});
@@ -176,7 +176,7 @@ class writer {
   }
   [[nodiscard]] std::string value(const ph_entry& e) {
     return braces({value(e.food), words(e.explains), value(e.low_hundredths),
-                   value(e.high_hundredths), value(e.says), cited(e.sources)});
+                   value(e.high_hundredths), value(e.says), value(e.evidence), cited(e.sources)});
   }
   [[nodiscard]] std::string value(const example& x) {
     return braces({value(x.name), value(x.plan), words(x.expect)});

@@ -22,7 +22,7 @@ class rule_entries : public rule_reader {
   static constexpr std::string_view unknown_gauge = "unknown";  // reported where it stands
 
   void read_edition(const node& root) {
-    only(root, {"name", "version", "scope", "caution"});
+    only(root, {"name", "version", "scope", "caution", "extends"});
     edition_.name = text(root, "name");
     edition_.version = text(root, "version");
     edition_.scope = text(root, "scope");
@@ -37,7 +37,10 @@ class rule_entries : public rule_reader {
 
   void read_altitude(const node& root) {
     only(root, {"highest_ft", "bands"});
-    edition_.highest_ft = number(root, "highest_ft", 1000, 15000);
+    if (extends_ && jarproof::find(root, "highest_ft") != nullptr)
+      fault(*jarproof::find(root, "highest_ft"), "the built-in edition sets the highest altitude",
+            "drop it here");
+    edition_.highest_ft = number(root, "highest_ft", 1000, 15000, !extends_);
     edition_.bands = entries<band_set>(root, "bands", &rule_entries::read_bands, false);
   }
 
@@ -140,10 +143,13 @@ class rule_entries : public rule_reader {
   void read_vocabulary(const node& root) {
     only(root, {"forms", "prepared", "plain_words", "line_words"});
     edition_.line_words = words(root, "line_words");
-    edition_.plain_words = words(root, "plain_words", true);
-    edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
-    edition_.prepared =
-        entries<prepared_word>(root, "prepared", &rule_entries::read_prepared, false);
+    edition_.plain_words = words(root, "plain_words", !extends_);
+    // An edition of its own needs the lists; an addition brings what it has.
+    if (!extends_ || jarproof::find(root, "forms") != nullptr)
+      edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
+    if (!extends_ || jarproof::find(root, "prepared") != nullptr)
+      edition_.prepared =
+          entries<prepared_word>(root, "prepared", &rule_entries::read_prepared, false);
   }
   [[nodiscard]] form_word read_form(const node& n) {
     only(n, {"id", "says", "refused_by"});
@@ -226,7 +232,7 @@ class rule_entries : public rule_reader {
         fault(*needs, "the largest canner is smaller than the smallest", "swap the two volumes");
       }
     }
-    p.source_note = text(root, "source_note", false);
+    p.source_note = text(root, "source_note", extends_);
     p.made_of = words(root, "made_of");
     if (const node* made_of = find(root, "made_of")) {
       for (const node& f : made_of->items) refer(f, storage_.keep(f.text), &edition::processes);
@@ -611,11 +617,24 @@ class rule_entries : public rule_reader {
     only(root, {"entries"});
     std::vector<ph_entry> out;
     for (const node& n : items(root, "entries", true)) {
-      only(n, {"food", "ph", "explains", "says", "sources"});
+      only(n, {"food", "ph", "explains", "says", "evidence", "sources"});
       ph_entry e;
       e.food = text(n, "food");
       e.explains = words(n, "explains");
       e.says = text(n, "says", false);
+      e.evidence = one_of(n, "evidence", {"seen", "memory"}, false);
+      if (e.evidence.empty()) e.evidence = "seen";
+      afterwards([this, &n, e] {
+        if (edition_.processes.empty()) return;  // reported already
+        for (const std::string_view id : e.explains) {
+          if (jarproof::find(edition_.processes, id) != nullptr ||
+              jarproof::find(edition_.ingredients, id) != nullptr ||
+              jarproof::find(edition_.untested_foods, id) != nullptr)
+            continue;
+          fault(n, "`" + std::string(id) + "` is neither a food nor an ingredient",
+                "name one that is, or drop it from `explains`");
+        }
+      });
       e.sources = citations(n, true);
       const node* ph = value(n, "ph", true);
       if (ph != nullptr && (ph->kind != node_kind::sequence || ph->items.size() != 2)) {

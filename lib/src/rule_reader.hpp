@@ -48,6 +48,7 @@ class rule_reader {
   edition edition_;
   std::vector<std::function<void()>> later_;  // what can be checked only when all files are read
   std::string file_;
+  bool extends_ = false;  // the folder adds to an edition that is there already
   std::set<std::string> unread_;  // files that gave no entries; what rests on them is not checked
 
   /// The file in which an entry of a list of the edition stands.
@@ -68,6 +69,9 @@ class rule_reader {
   }
   [[nodiscard]] static std::string file_of(const ingredient*, std::string_view) {
     return "ingredients";
+  }
+  [[nodiscard]] static std::string file_of(const untested_food*, std::string_view) {
+    return "without-process.yaml";
   }
   [[nodiscard]] static std::string file_of(const process*, std::string_view id) {
     return "processes/" + std::string(id) + ".yaml";

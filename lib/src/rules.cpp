@@ -20,9 +20,12 @@ namespace {
 
 class loader : public rule_entries {
  public:
-  [[nodiscard]] result<owned_edition> load(const std::vector<rule_file>& files) {
+  [[nodiscard]] result<owned_edition> load(const std::vector<rule_file>& files,
+                                           const edition* base) {
     for (const rule_file& f : files) read_file(f);
+    begin_extension(base);
     for (const std::string_view name : single_files) {
+      if (extends_ && name != "edition.yaml") continue;
       if (documents_.count(std::string(name)) == 0) {
         unread_.insert(std::string(name));
         errors_.push_back(
@@ -30,13 +33,14 @@ class loader : public rule_entries {
       }
     }
     for (const auto& [name, d] : documents_) read_document(name, d.root);
-    if (edition_.processes.empty() && processes_.empty()) {
+    if (edition_.processes.empty() && processes_.empty() && !extends_) {
       errors_.push_back(
           {"processes", 1, 1, "", "no process file was given", "add processes/<food-id>.yaml"});
     }
     edition_.processes = storage_.keep(std::move(processes_));
     edition_.ingredients = storage_.keep(std::move(ingredients_));
     edition_.checks = storage_.keep(std::move(checks_));
+    if (base_ != nullptr) add_to_base();
     for (const auto& later : later_) later();
     check_names();
     if (!errors_.empty()) {
@@ -57,6 +61,78 @@ class loader : public rule_entries {
   std::vector<process> processes_;
   std::vector<ingredient> ingredients_;
   std::vector<check_rule> checks_;
+
+  const edition* base_ = nullptr;
+
+  /// Whether the folder adds to the built-in edition; decides what its files have to hold.
+  void begin_extension(const edition* base) {
+    const auto file = documents_.find("edition.yaml");
+    const node* extends =
+        file == documents_.end() ? nullptr : find(file->second.root, "extends");
+    if (extends == nullptr) return;
+    extends_ = true;
+    base_ = base;
+    if (extends->text != "builtin") {
+      fault("edition.yaml", extends->line, extends->column,
+            "`" + extends->text + "` is no edition that can be extended", "write `extends: builtin`");
+    } else if (base == nullptr) {
+      fault("edition.yaml", extends->line, extends->column,
+            "there is no built-in edition here to extend", "give a whole edition");
+    }
+    for (const char* name : {"jars.yaml", "methods.yaml"}) {
+      if (documents_.count(name) != 0)
+        fault(name, 1, 1, "jars and methods belong to the built-in edition", "remove this file");
+    }
+  }
+
+  /// What the folder holds, behind what the base holds. It adds and changes nothing: an id of the
+  /// base is refused.
+  template <class T>
+  void append(list<T> edition::*entries_of) {
+    std::vector<T> all((base_->*entries_of).begin(), (base_->*entries_of).end());
+    for (const T& own : edition_.*entries_of) {
+      if (find(base_->*entries_of, own.id) != nullptr) {
+        fault(file_of(static_cast<const T*>(nullptr), own.id), 1, 1,
+              "the built-in edition has a `" + std::string(own.id) + "` already",
+              "choose another id; an addition changes nothing that is built in");
+      }
+      all.push_back(own);
+    }
+    edition_.*entries_of = storage_.keep(std::move(all));
+  }
+  void append_words(list<std::string_view> edition::*words_of) {
+    std::vector<std::string_view> all((base_->*words_of).begin(), (base_->*words_of).end());
+    for (const std::string_view w : edition_.*words_of) all.push_back(w);
+    edition_.*words_of = storage_.keep(std::move(all));
+  }
+
+  void add_to_base() {
+    const std::string own = std::string(edition_.name) + ", " + std::string(edition_.version);
+    std::vector<process> processes(edition_.processes.begin(), edition_.processes.end());
+    for (process& p : processes) p.added_by = storage_.keep(own);
+    edition_.processes = storage_.keep(std::move(processes));
+    edition_.name = storage_.keep(std::string(base_->name) + " " + std::string(base_->version) +
+                                  " with " + std::string(edition_.name));
+    edition_.caution =
+        storage_.keep(std::string(base_->caution) + " " + std::string(edition_.caution));
+    edition_.jars = base_->jars;
+    edition_.methods = base_->methods;
+    edition_.metric_jar_says = base_->metric_jar_says;
+    edition_.highest_ft = base_->highest_ft;
+    append(&edition::sources);
+    append(&edition::bands);
+    append(&edition::forms);
+    append(&edition::prepared);
+    append(&edition::processes);
+    append(&edition::ingredients);
+    append(&edition::untested_foods);
+    append(&edition::checks);
+    append_words(&edition::plain_words);
+    append_words(&edition::line_words);
+    std::vector<ph_entry> ph(base_->ph.begin(), base_->ph.end());
+    for (const ph_entry& e : edition_.ph) ph.push_back(e);
+    edition_.ph = storage_.keep(std::move(ph));
+  }
 
   void read_file(const rule_file& f) {
     result<std::vector<document>> read = read_yaml(f.text, f.name);
@@ -182,6 +258,12 @@ class loader : public rule_entries {
   void check_ingredient_names() {
     owners_of names;
     owners_of ids;
+    if (base_ != nullptr) {
+      for (const ingredient& i : base_->ingredients) {
+        for (const std::string_view n : i.names)
+          names.try_emplace(std::string(n), std::string(i.id));
+      }
+    }
     for (const auto& [file, d] : documents_) {
       if (file.rfind("ingredients/", 0) != 0) continue;
       const node* entries_node = find(d.root, "ingredients");
@@ -216,6 +298,20 @@ class loader : public rule_entries {
     check_ingredient_names();
     owners_of owners;
     std::map<std::string, std::set<std::string>> sharers;
+    if (base_ != nullptr) {
+      for (const process& p : base_->processes) {
+        const std::string id(p.id);
+        owners.try_emplace(detail::folded(p.id), id);
+        owners.try_emplace(detail::folded(p.title), id);
+        for (const std::string_view n : p.names) owners.try_emplace(detail::folded(n), id);
+        for (const std::string_view n : p.shared_names)
+          sharers[detail::folded(n)].insert("built-in " + id);
+      }
+      for (const untested_food& f : base_->untested_foods) {
+        for (const std::string_view n : f.names)
+          owners.try_emplace(detail::folded(n), std::string(f.id));
+      }
+    }
     const auto each = [&](const char* key, const auto& visit) {
       for (const auto& [file, d] : documents_) {
         if (file.rfind("processes/", 0) != 0) continue;
@@ -256,8 +352,8 @@ class loader : public rule_entries {
 
 }  // namespace
 
-result<owned_edition> load_edition(const std::vector<rule_file>& files) {
-  return loader().load(files);
+result<owned_edition> load_edition(const std::vector<rule_file>& files, const edition* base) {
+  return loader().load(files, base);
 }
 
 }  // namespace jarproof

@@ -37,6 +37,10 @@ inline bool judge_low_acid(judging& j, const method& m, const std::vector<const 
   sentence_facts facts;
   facts.found = j.what.method->text;
   facts.required = "pressure";
+  for (const ph_entry& e : j.rules.ph) {
+    if (facts.reason.empty() && foods.size() == 1 && e.explains.contains(foods.front()->id))
+      facts.reason = "On the list: " + ph_text(e);
+  }
   finding& f =
       j.say("low-acid-needs-pressure", place_of("method", *j.what.method), std::move(facts));
   cite_first(j.rules, foods.front()->sources, f);
@@ -135,9 +139,14 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
   judge_vinegar(j, p);
   judge_recipe(j, p);
   if (!p.source_note.empty()) {
+    const bool added = !p.added_by.empty();
+    const std::string whose = added ? "This process was added by " + std::string(p.added_by) +
+                                          " and is not one of the built-in publications. "
+                                    : std::string();
     finding& f = j.say("numbers-by-extension",
                        what.food ? place_of("food", *what.food) : place_of("food", what),
-                       {{}, {}, std::string(p.source_note), {}, {}});
+                       {{}, {}, whose + std::string(p.source_note), {}, {}});
+    if (added) f.level = level::warning;
     cite_first(j.rules, p.sources, f);
   }
 }

@@ -238,7 +238,8 @@ struct ph_entry {
   list<std::string_view> explains;  ///< ids of processes and ingredients
   int low_hundredths = 0;
   int high_hundredths = 0;
-  std::string_view says;  ///< where table and list disagree; may be empty
+  std::string_view says;      ///< where table and list disagree; may be empty
+  std::string_view evidence;  ///< `seen`, or `memory` where nobody has read it again
   list<citation> sources;
 };
 
@@ -266,6 +267,7 @@ struct process {
   list<std::string_view> made_of;  ///< of a frame: foods that may go in, by process id
   list<tested_recipe> recipes;            ///< of a fixed recipe: its tested proportions
   std::string_view source_note;    ///< where its numbers are not the USDA guide's; may be empty
+  std::string_view added_by;       ///< rules that add it to the built-in edition; else empty
   list<citation> sources;
 };
 
@@ -316,6 +318,13 @@ struct edition {
   list<ph_entry> ph;
   list<check_rule> checks;
 };
+
+[[nodiscard]] constexpr std::string_view name_of(acidity a) noexcept {
+  return a == acidity::acid         ? "acid"
+         : a == acidity::borderline ? "borderline"
+         : a == acidity::neutral    ? "neutral"
+                                    : "low-acid";
+}
 
 /// The entry with this id, or null. Works on every list of the edition.
 template <class T>

@@ -35,7 +35,11 @@ class owned_edition {
 
 /// Reads and validates a whole rule folder. All errors of all files are reported together, each
 /// with file, line and column. The layout is described in rules/FORMAT.md.
-[[nodiscard]] result<owned_edition> load_edition(const std::vector<rule_file>& files);
+///
+/// A folder whose edition.yaml says `extends: builtin` holds only what it adds to `base`, which must
+/// outlive the result; without `base` such a folder is refused.
+[[nodiscard]] result<owned_edition> load_edition(const std::vector<rule_file>& files,
+                                                 const edition* base = nullptr);
 
 /// Findings of one example as the rule files write them: `LINE:COLUMN check-id`, for every finding
 /// with an outcome and every finding of the example's own check.

@@ -21,13 +21,6 @@ namespace jarproof::detail {
   return i.traits.contains(trait);
 }
 
-[[nodiscard]] inline std::string_view name_of(acidity a) noexcept {
-  return a == acidity::acid         ? "acid"
-         : a == acidity::borderline ? "borderline"
-         : a == acidity::neutral    ? "neutral"
-                                    : "low-acid";
-}
-
 /// The more general ingredient, or null.
 [[nodiscard]] inline const ingredient* parent_of(const edition& rules, const ingredient& i) {
   return i.kind_of.empty() ? nullptr : find(rules.ingredients, i.kind_of);
@@ -241,6 +234,14 @@ inline void find_name(const edition& rules, const std::vector<std::string>& head
   }
   line::find_name(rules, head, tail, out);
   const bool dried = out.what != nullptr && is_a(rules, *out.what, "spice");
+  // `pepper` is the spice by the pinch; a quarter of a cup of it may be the vegetable.
+  const bool much =
+      out.amount && (out.amount->kind == measure_kind::mass ||
+                     (out.amount->kind == measure_kind::volume && out.amount->high >= 12'000));
+  const bool two_things = dried && much &&
+                          find(rules.ingredients, std::string_view(out.name)) != nullptr &&
+                          out.name != out.what->id;
+  if (two_things) out.strange.push_back(out.name);
   for (const std::string& w : out.words) {
     // A spice is not cut: `pepper, chopped` is no black pepper.
     const bool cut = dried && (w == "chopped" || w == "diced" || w == "sliced" || w == "seeded" ||

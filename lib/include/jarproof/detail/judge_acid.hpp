@@ -36,6 +36,20 @@ struct acid_addition {
   return !reading.per_jar.empty() || is_a(j.rules, *reading.what, "acidifier");
 }
 
+/// `per quart: 2 tbsp bottled lemon juice` and `lemon juice, 2 tbsp` with the amount in front.
+[[nodiscard]] inline std::string amount_first(std::string_view text) {
+  std::size_t digit = 0;
+  while (digit < text.size() && !is_digit(text[digit])) ++digit;
+  if (digit == 0 || digit == text.size()) return std::string(text);
+  std::string_view rest = text.substr(digit);
+  number low;
+  number high;
+  if (!take_numbers(rest, low, high) || take_measure_unit(rest) == nullptr)
+    return std::string(text);
+  const std::string_view amount = text.substr(digit, text.size() - digit - rest.size());
+  return std::string(amount) + " " + std::string(text.substr(0, digit)) + std::string(rest);
+}
+
 /// Splits `1 tbsp bottled lemon juice and 1/4 tsp citric acid per pint`; the jar counts for all.
 [[nodiscard]] inline std::vector<acid_addition> read_acid_text(const judging& j, const place& at,
                                                                std::string_view text) {
@@ -46,9 +60,12 @@ struct acid_addition {
     std::size_t width = 0;
     for (const std::string_view between : {" and ", " plus ", "+", ";", ", "}) {
       const std::size_t here = rest.find(between);
-      // A comma before a number begins the next acid; before a word it belongs to this one.
+      // A comma before a number begins the next acid where an amount stands before it too.
+      const bool amount_before =
+          here != std::string_view::npos &&
+          std::any_of(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(here), is_digit);
       if (between == ", " && here != std::string_view::npos &&
-          (here + 2 >= rest.size() || !is_digit(rest[here + 2])))
+          (here + 2 >= rest.size() || !is_digit(rest[here + 2]) || !amount_before))
         continue;
       if (here < cut) {
         cut = here;
@@ -56,7 +73,8 @@ struct acid_addition {
       }
     }
     const std::string_view one = trim(rest.substr(0, cut));
-    if (!one.empty()) out.push_back({at, std::string(one), read_line(j.rules, one), 0});
+    if (!one.empty())
+      out.push_back({at, std::string(one), read_line(j.rules, amount_first(one)), 0});
     if (cut == std::string_view::npos) break;
     rest.remove_prefix(cut + width);
   }

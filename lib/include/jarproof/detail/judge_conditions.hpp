@@ -248,11 +248,14 @@ inline void judge_frame(judging& j, const process& p) {
 }
 
 /// True where a step of the process, such as following the directions of the pectin, stands for the
-/// recipe and the plan states it.
-[[nodiscard]] inline bool stands_for_recipe(const judging& j, const process& p) {
-  return std::any_of(p.conditions.begin(), p.conditions.end(), [&](const condition& c) {
-    return c.instead_of_recipe && has_prepared(j.what, c.prepared);
-  });
+/// recipe and the plan states it; a note repeats it.
+[[nodiscard]] inline bool stands_for_recipe(judging& j, const process& p) {
+  for (const condition& c : p.conditions) {
+    if (!c.instead_of_recipe || !has_prepared(j.what, c.prepared)) continue;
+    remind(j, p, "prepared", std::string(c.says));
+    return true;
+  }
+  return false;
 }
 
 inline void judge_recipe(judging& j, const process& p) {
@@ -261,10 +264,10 @@ inline void judge_recipe(judging& j, const process& p) {
   std::string_view reason;
   if (what.as_published && !what.as_published->value) {
     reason = "It says that the publication is not followed";
+  } else if (p.recipe == recipe_kind::fixed && stands_for_recipe(j, p)) {
+    return;
   } else if (p.recipe == recipe_kind::fixed && !what.ingredients.empty() && !p.recipes.empty()) {
     judge_tested_recipe(j, p);
-    return;
-  } else if (p.recipe == recipe_kind::fixed && stands_for_recipe(j, p)) {
     return;
   } else if (p.recipe == recipe_kind::fixed && !follows_publication(what)) {
     reason = "The process belongs to the published recipe with its tested proportions";

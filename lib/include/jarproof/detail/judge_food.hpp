@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
-#include "jarproof/detail/judge_kitchen.hpp"
 #include "jarproof/detail/ingredient_line.hpp"
+#include "jarproof/detail/judge_kitchen.hpp"
 
 namespace jarproof::detail {
 
@@ -141,16 +141,16 @@ inline void ask_which(judging& j, const place& at, std::string found,
   const bool by_recipe = named != nullptr && !named->recipes.empty();
   const std::vector<const process*> from_lines =
       by_recipe ? std::vector<const process*>()
-                : judge_ingredients(j, named != nullptr && named->recipe == recipe_kind::plain
-                                           ? named
-                                           : nullptr);
+                : judge_ingredients(
+                      j, named != nullptr && named->recipe == recipe_kind::plain ? named : nullptr);
   if (p.food) {
     at = place_of("food", *p.food);
     found = p.food->text;
     const untested_food* untested = untested_named(j.rules, found);
     if (foods.empty() && untested != nullptr) {
-      finding& f = j.say("no-tested-process", at,
-                         {found, {}, std::string(untested->why), std::string(untested->instead), {}});
+      finding& f =
+          j.say("no-tested-process", at,
+                {found, {}, std::string(untested->why), std::string(untested->instead), {}});
       cite_first(j.rules, untested->sources, f);
     } else if (foods.empty()) {
       sentence_facts facts;
@@ -192,7 +192,13 @@ inline void ask_which(judging& j, const place& at, std::string found,
       if (addition(j, *foods.front(), line) != nullptr) continue;
       const std::vector<const process*> other = foods_named(j.rules, plain_food(line.text));
       if (other.empty() || (other.size() == 1 && other.front() == foods.front())) continue;
-      if (std::find(other.begin(), other.end(), foods.front()) != other.end()) {
+      const bool same_fruit = std::all_of(other.begin(), other.end(), [](const process* each) {
+        return each->kind == food_class::acid;
+      });
+      const bool among = std::find(other.begin(), other.end(), foods.front()) != other.end();
+      // `tomatoes` beside a table for tomatoes is that food, whatever other tables tomatoes have.
+      if (among && same_fruit) continue;
+      if (among) {
         ask_which(j, place_of("ingredients", line), line.text, other);
         continue;
       }

@@ -136,8 +136,8 @@ inline void say_too_low(judging& j, const process& p, int psi, column c, std::st
   if (what.gauge_error && what.gauge_error->value.value > 0 && c == column::dial) {
     const std::int64_t error = what.gauge_error->value.value;
     facts.required += ", which is " + pounds(psi * micro_per_unit + error) + " on this gauge";
-    facts.reason = "The dial reads high by " + pounds(error) +
-                   ", so the true pressure is lower. " + facts.reason;
+    facts.reason = "The dial reads high by " + pounds(error) + ", so the true pressure is lower. " +
+                   facts.reason;
   }
   finding& f = j.say("pressure-too-low", place_of("pressure", *what.pressure), std::move(facts));
   cite_first(j.rules, p.sources, f);
@@ -194,8 +194,9 @@ inline void judge_either_gauge(judging& j, const process& p, const std::vector<f
       continue;
     }
     const number_range here = times_of(offers);
-    times = times ? number_range{std::min(times->least, here.least), std::max(times->most, here.most)}
-                  : here;
+    times = times
+                ? number_range{std::min(times->least, here.least), std::max(times->most, here.most)}
+                : here;
     const std::optional<int> psi = psi_of(offers);
     least_psi = least_psi ? std::min(*least_psi, *psi) : psi;
     const std::optional<fit> fits = pressure_fit(j, c, psi);
@@ -238,8 +239,7 @@ inline void judge_sterilizing(judging& j, const process& p, const std::vector<of
   if (times_of(offers).most >= short_ms) return;
   if (what.time && what.time->value.value >= short_ms * ms_per_min) return;
   const int feet = std::max(j.out.altitude_ft, 0);
-  const int minutes =
-      water->sterilize_min + (feet > 1000 ? (feet - 1000 + 999) / 1000 : 0);
+  const int minutes = water->sterilize_min + (feet > 1000 ? (feet - 1000 + 999) / 1000 : 0);
   const std::string boil = std::to_string(minutes) + " min";
   const auto said = [&](std::string_view id) -> const word* {
     for (const word& w : what.prepared) {
@@ -293,7 +293,10 @@ inline void judge_boiling_water(judging& j, const process& p, const method& m,
     finding& f = j.say("steam-time-too-long",
                        by_table ? place_of("method", *what.method) : place_of("time", *what.time),
                        {by_table ? time_text(times.least) : what.time->text,
-                        "at most " + std::to_string(m.longest_min) + " min", {}, {}, {}});
+                        "at most " + std::to_string(m.longest_min) + " min",
+                        {},
+                        {},
+                        {}});
     cite_first(j.rules, m.sources, f);
   }
 }
@@ -308,7 +311,8 @@ inline void judge_low_temperature(judging& j, const process& p,
   const number_range times{low.minutes, low.minutes};
   judge_time(j, p, times, {});
   judge_unsaid_pack(j, published, rows, times);
-  const std::string range = std::to_string(low.least_f) + " to " + std::to_string(low.most_f) + " F";
+  const std::string range =
+      std::to_string(low.least_f) + " to " + std::to_string(low.most_f) + " F";
   if (!what.temperature) {
     missing(j, "temperature", "temperature: " + std::to_string(low.least_f) + " F");
   } else if (what.temperature->value.value < low.least_f * 1000) {

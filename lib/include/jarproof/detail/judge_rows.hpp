@@ -114,9 +114,10 @@ template <class Rows>
   for (const std::string_view form : row.row->forms) {
     bool nearer = false;
     for (const fitting_row& other : rows) {
-      const bool same_columns = (row.row->dial.empty() || !other.row->dial.empty()) &&
-                                (row.row->weighted.empty() || !other.row->weighted.empty()) &&
-                                (row.row->boiling_water.empty() || !other.row->boiling_water.empty());
+      const bool same_columns =
+          (row.row->dial.empty() || !other.row->dial.empty()) &&
+          (row.row->weighted.empty() || !other.row->weighted.empty()) &&
+          (row.row->boiling_water.empty() || !other.row->boiling_water.empty());
       nearer = nearer || (other.row->pack == row.row->pack && same_columns &&
                           other.row->forms.contains(form) &&
                           find(j.rules.jars, other.jar->jar)->volume_floz < floz);
@@ -227,11 +228,12 @@ struct offer {
   for (const fitting_row& r : rows) {
     const band_set* bands = bands_of(j, *r.row, c);
     if (bands == nullptr) continue;
-    const altitude_step* step = altitude_ft < 0 ? bands->steps.begin() : band_at(*bands, altitude_ft);
+    const altitude_step* step =
+        altitude_ft < 0 ? bands->steps.begin() : band_at(*bands, altitude_ft);
     if (step == nullptr) continue;
     const auto band = static_cast<std::size_t>(step - bands->steps.begin());
-    out.push_back({r.row, r.jar, bands, step,
-                   r.jar->minutes[c == column::boiling_water ? band : 0]});
+    out.push_back(
+        {r.row, r.jar, bands, step, r.jar->minutes[c == column::boiling_water ? band : 0]});
   }
   return out;
 }
@@ -300,9 +302,8 @@ struct offer {
 [[nodiscard]] inline std::optional<requirement> by_low_temperature(
     const judging& j, const process& p, const std::vector<fitting_row>& rows) {
   if (p.low_temperature.minutes == 0) return std::nullopt;
-  std::optional<requirement> out =
-      strictest(j, p, offers_in(j, rows, column::boiling_water, 0), column::boiling_water,
-                "low-temperature");
+  std::optional<requirement> out = strictest(j, p, offers_in(j, rows, column::boiling_water, 0),
+                                             column::boiling_water, "low-temperature");
   if (!out) return out;
   out->time_min = p.low_temperature.minutes;
   out->least_f = p.low_temperature.least_f;
@@ -380,9 +381,9 @@ inline void add_pressure_options(const judging& j, const process& p,
 inline void note_of_band(judging& j, const std::vector<offer>& offers) {
   for (const offer& o : offers) {
     if (o.step->says.empty()) continue;
-    finding& f =
-        j.say("altitude-by-extension", place_of("altitude", *j.what.altitude),
-              {j.what.altitude->text, pressure_text(o.step->psi), std::string(o.step->says), {}, {}});
+    finding& f = j.say(
+        "altitude-by-extension", place_of("altitude", *j.what.altitude),
+        {j.what.altitude->text, pressure_text(o.step->psi), std::string(o.step->says), {}, {}});
     cite_first(j.rules, o.step->sources, f);
     return;
   }
@@ -397,13 +398,15 @@ inline void find_required(judging& j, const process& p, const method* m,
   const bool in_water = heat_of(p, m) == heat::boiling_water;
   const std::string_view gauge = what.gauge ? std::string_view(what.gauge->text) : "dial";
   const column first = in_water ? column::boiling_water : column_of(gauge);
-  const std::vector<offer> offers = chosen(offers_in(j, rows, first, feet),
-                                           in_water ? std::nullopt : stated_pressure(j, first));
+  const std::vector<offer> offers =
+      chosen(offers_in(j, rows, first, feet), in_water ? std::nullopt : stated_pressure(j, first));
   if (m != nullptr && m->id == "low-temperature") {
     if (feet <= j.rules.highest_ft) j.out.required = by_low_temperature(j, p, rows);
   } else {
     j.out.required = strictest(j, p, offers, first,
-                               m != nullptr ? m->id : in_water ? "boiling-water" : "pressure");
+                               m != nullptr ? m->id
+                               : in_water   ? "boiling-water"
+                                            : "pressure");
   }
   for (requirement& way : all_ways(j, p, feet)) {
     if (j.out.required && same_way(way, *j.out.required)) continue;

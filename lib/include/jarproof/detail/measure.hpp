@@ -240,8 +240,7 @@ struct base_amount {
                                               rounding r) {
   std::int64_t thousandths = divide(base * 1'000 * u.divisor, u.factor, r);
   // Two decimals are as fine as a kitchen measures.
-  if (thousandths % 125 != 0)
-    thousandths = divide(thousandths, 10, r) * 10;
+  if (thousandths % 125 != 0) thousandths = divide(thousandths, 10, r) * 10;
   return kitchen_fraction(static_cast<int>(thousandths)) + " " +
          std::string(u.name == "floz" ? std::string_view("fl oz") : u.name);
 }

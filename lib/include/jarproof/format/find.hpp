@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -73,6 +74,24 @@ namespace detail {
   return out;
 }
 
+/// The published pH values of a food in one line: they explain its class and decide nothing.
+inline void write_ph(text_writer& w, const process& p, const edition& rules) {
+  int low = 0;
+  int high = 0;
+  std::string says;
+  for (const ph_entry& e : rules.ph) {
+    if (!e.explains.contains(p.id)) continue;
+    low = low == 0 ? e.low_hundredths : std::min(low, e.low_hundredths);
+    high = std::max(high, e.high_hundredths);
+    if (says.empty()) says = std::string(e.says);
+  }
+  if (low == 0) return;
+  w.paragraph("Published pH " + decimal_of_thousandths(low * 10) +
+                  (high == low ? "" : " to " + decimal_of_thousandths(high * 10)) +
+                  "; that explains its class, and the table decides. " + says,
+              "  ", 2);
+}
+
 inline void write_table(text_writer& w, const process& p, const table& t, const edition& rules,
                         std::optional<int> altitude_ft) {
   w.blank();
@@ -108,6 +127,7 @@ inline void write_table(text_writer& w, const process& p, const table& t, const 
   w.heading(title, "1");
   if (!p.covers.empty()) w.paragraph(p.covers, "  ", 2);
   if (p.kind == food_class::low_acid) w.paragraph("Low-acid: pressure canner only.", "  ", 2);
+  detail::write_ph(w, p, rules);
   if (p.recipe == recipe_kind::fixed)
     w.paragraph("Only for the published recipe in its tested proportions.", "  ", 2);
   for (const table& t : p.tables) detail::write_table(w, p, t, rules, altitude_ft);

@@ -9,6 +9,8 @@
 #include <string>
 #include <string_view>
 
+#include "jarproof/edition.hpp"
+
 #include "jarproof/quantity.hpp"
 
 namespace jarproof {
@@ -73,6 +75,16 @@ namespace jarproof {
     if (minutes % 60 != 0) out += " " + std::to_string(minutes % 60) + " min";
     out += ")";
   }
+  return out;
+}
+
+/// `pH 3.3 to 4.8 (apricots)`: a published value, which explains and never permits.
+[[nodiscard]] inline std::string ph_text(const ph_entry& e) {
+  std::string out = "pH " + decimal_of_thousandths(e.low_hundredths * 10);
+  if (e.high_hundredths != e.low_hundredths)
+    out += " to " + decimal_of_thousandths(e.high_hundredths * 10);
+  out += " (" + std::string(e.food) + (e.evidence == "memory" ? ", from memory)." : ").");
+  if (!e.says.empty()) out += " " + std::string(e.says);
   return out;
 }
 

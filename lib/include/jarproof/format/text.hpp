@@ -156,12 +156,11 @@ inline void write_finding(text_writer& w, const report& r, const finding& f, boo
                          : "with a " + o.gauge + " gauge ") +
            pressure_text(*o.pressure_psi, o.gauge) + ", " + time_text(o.time_min);
   }
-  const std::string where = "in a " + title_of_method(rules, o.method);
   if (o.method == "low-temperature") {
     return "by low-temperature pasteurization, " + std::to_string(o.least_f.value_or(0)) + " to " +
            std::to_string(o.most_f.value_or(0)) + " F for " + time_text(o.time_min);
   }
-  return where + ", " + time_text(o.time_min);
+  return title_of_method(rules, o.method) + ", " + time_text(o.time_min);
 }
 
 inline void write_process(text_writer& w, const report& r, const edition& rules) {
@@ -242,7 +241,12 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
                                          text_style style = {}) {
   using namespace detail;
   text_writer w(style);
-  w.heading(meaning_of(r.verdict), colour_of(r.verdict));
+  const bool by_own_rules =
+      r.verdict == verdict::accepted && r.process != nullptr && !r.process->added_by.empty();
+  w.heading(by_own_rules ? "ACCEPTED by rules of " + std::string(r.process->added_by) +
+                               ", which are not the built-in ones."
+                         : std::string(meaning_of(r.verdict)),
+            colour_of(r.verdict));
   w.paragraph(r.title.empty() ? r.source : r.title + " (" + r.source + ")", "  ", 2);
   if (r.verdict == verdict::unreadable) {
     write_mistakes(w, r);

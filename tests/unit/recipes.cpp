@@ -1,0 +1,167 @@
+// A plan's ingredients against tested recipes. Amounts: USDA Complete Guide to Home Canning (2015),
+// part 3 (chile salsa, page 3-21), part 6 (bread-and-butter pickles, page 6-9), part 2 (blueberry
+// and cherry pie filling, pages 2-27 and 2-28), part 7 (pear-apple jam, page 7-8).
+// SPDX-License-Identifier: MIT
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "support/fixtures.hpp"
+
+namespace {
+
+using fixtures::finding_of;
+using fixtures::has;
+using fixtures::judged;
+using jarproof::verdict;
+using lines = std::vector<std::string>;
+
+std::string plan_of(const char* food, const char* jar, const char* time, const lines& ingredients,
+                    const char* more = "") {
+  std::string out = "food: " + std::string(food) + "\npack: hot\njar: " + jar +
+                    "\nmethod: boiling-water\ntime: " + time + "\naltitude: 4600 ft\n" + more +
+                    "ingredients:\n";
+  for (const std::string& l : ingredients) out += "  - \"" + l + "\"\n";
+  return out;
+}
+
+lines salsa() {
+  return {"5 lb tomatoes, peeled and chopped",
+          "2 lb chile peppers, seeded and chopped",
+          "1 lb onions, chopped",
+          "1 cup vinegar (5%)",
+          "3 tsp canning salt",
+          "1/2 tsp black pepper"};
+}
+jarproof::report salsa_with(std::size_t i, const char* line) {
+  lines all = salsa();
+  if (i < all.size()) {
+    all[i] = line;
+  } else {
+    all.emplace_back(line);
+  }
+  return judged(plan_of("salsa-chile", "pint", "20 min", all));
+}
+
+TEST_SUITE_BEGIN("check");
+
+TEST_CASE("the tested recipe is accepted at any size, and nothing beyond it") {
+  CHECK(judged(plan_of("salsa-chile", "pint", "20 min", salsa())).verdict == verdict::accepted);
+  CHECK(judged(plan_of("salsa-chile", "pint", "20 min",
+                       {"10 lb tomatoes", "4 lb chile peppers", "2 lb onions", "2 cups vinegar"}))
+            .verdict == verdict::accepted);
+  CHECK(
+      judged(plan_of("salsa-chile", "pint", "20 min",
+                     {"2267 g tomatoes", "900 g chile peppers", "450 g onions", "237 mL vinegar"}))
+          .verdict == verdict::accepted);
+  CHECK(has(salsa_with(0, "5 1/2 lb tomatoes"), "acid-too-little"));
+  CHECK(has(salsa_with(1, "2 1/4 lb chile peppers"), "low-acid-share-too-high"));
+  CHECK(has(salsa_with(2, "1 1/8 lb onions"), "low-acid-share-too-high"));
+  CHECK(has(salsa_with(3, "7/8 cup vinegar"), "acid-too-little"));
+  CHECK(has(salsa_with(3, "236 mL vinegar"), "acid-too-little"));
+  CHECK(has(salsa_with(3, "1 cup water"), "acid-missing"));
+  CHECK(has(salsa_with(6, "1 cup water"), "water-too-much"));
+}
+
+TEST_CASE("allowed changes pass") {
+  CHECK(salsa_with(1, "2 lb jalapeno peppers, seeded and chopped").verdict == verdict::accepted);
+  CHECK(salsa_with(1, "1 lb chile peppers").verdict == verdict::accepted);
+  CHECK(salsa_with(2, "1 lb red onions, chopped").verdict == verdict::accepted);
+  CHECK(salsa_with(3, "1 cup bottled lemon juice").verdict == verdict::accepted);
+  CHECK(salsa_with(3, "1 1/2 cups vinegar (5%)").verdict == verdict::accepted);
+  CHECK(salsa_with(4, "1 tsp canning salt").verdict == verdict::accepted);
+  CHECK(salsa_with(6, "1 tbsp dried oregano").verdict == verdict::accepted);
+  CHECK(salsa_with(6, "1 tbsp sugar").verdict == verdict::accepted);
+  CHECK(salsa_with(0, "5 lb tomatillos").verdict == verdict::accepted);
+}
+
+TEST_CASE("forbidden changes are found, each by its own check") {
+  CHECK(has(salsa_with(3, "1 cup fresh lemon juice"), "acid-not-bottled"));
+  CHECK(has(salsa_with(3, "1 cup vinegar (4%)"), "vinegar-too-weak"));
+  CHECK(has(salsa_with(3, "1 cup homemade vinegar"), "vinegar-homemade"));
+  CHECK(has(salsa_with(6, "2 tbsp cornstarch"), "thickener-in-jar"));
+  CHECK(has(salsa_with(6, "2 cups corn"), "low-acid-share-too-high"));
+  CHECK(has(salsa_with(6, "1 bunch fresh cilantro"), "low-acid-share-too-high"));
+  CHECK(has(salsa_with(6, "1/2 cup olive oil"), "fat-in-jar"));
+  CHECK(has(salsa_with(6, "1 cup black beans"), "low-acid-share-too-high"));
+  CHECK(has(salsa_with(6, "3 cups pepper"), "low-acid-share-too-high") == false);
+  CHECK(salsa_with(6, "3 cups pepper").verdict != verdict::accepted);
+  CHECK(salsa_with(6, "3 cups pepper, chopped").verdict == verdict::incomplete);
+  CHECK(salsa_with(6, "2 cups mystery powder").verdict == verdict::incomplete);
+  CHECK(has(judged(plan_of("salsa-chile", "quart", "25 min", salsa())), "jar-too-large"));
+  // Lemon is not replaced by vinegar where the recipe has lemon.
+  CHECK(has(judged(plan_of("salsa-choice", "pint", "20 min",
+                           {"6 cups tomatoes", "9 cups onions, chopped", "1 1/2 cups vinegar",
+                            "3 tsp canning salt"})),
+            "acid-missing"));
+}
+
+TEST_CASE("an amount that cannot be compared leaves the plan incomplete") {
+  CHECK(salsa_with(2, "onions, chopped").verdict == verdict::incomplete);
+  CHECK(salsa_with(3, "vinegar").verdict == verdict::incomplete);
+  CHECK(judged(plan_of("salsa-chile", "pint", "20 min", {"2 lb chile peppers"})).verdict !=
+        verdict::accepted);
+  // Weighed through the published weight of a cup: 3 cups of chopped onion are 480 g, over 1 lb.
+  CHECK(has(salsa_with(2, "3 cups onions, chopped"), "low-acid-share-too-high"));
+  CHECK(salsa_with(2, "2 cups onions, chopped").verdict == verdict::accepted);
+}
+
+TEST_CASE("one column of a recipe is followed whole") {
+  const auto filling = [](const lines& l) {
+    return judged(plan_of("pie-filling-blueberry", "quart", "40 min", l)).verdict;
+  };
+  CHECK(filling({"3 1/2 cups blueberries", "7/8 cup sugar", "5 tbsp cook-type modified corn starch",
+                 "1 cup water", "3 1/2 tsp bottled lemon juice"}) == verdict::accepted);
+  CHECK(filling({"3 1/2 cups frozen blueberries", "7/8 cup sugar",
+                 "5 tbsp cook-type modified corn starch", "1 cup water",
+                 "3 1/2 tsp bottled lemon juice"}) == verdict::rejected);
+  CHECK(filling({"3 1/2 cups frozen blueberries", "7/8 cup sugar",
+                 "4 tbsp cook-type modified corn starch", "1 cup water",
+                 "3 1/2 tsp bottled lemon juice"}) == verdict::accepted);
+  CHECK(filling({"3 1/2 cups blueberries", "7/8 cup sugar", "5 tbsp all-purpose flour",
+                 "1 cup water", "3 1/2 tsp bottled lemon juice"}) == verdict::rejected);
+  // Cherries: the lemon juice of the 7-quart column with the starch of the 1-quart one fits
+  // neither.
+  CHECK(judged(plan_of("pie-filling-cherry", "quart", "40 min",
+                       {"6 quarts sour cherries", "7 cups sugar",
+                        "2 1/8 cups cook-type modified corn starch", "9 1/3 cups water",
+                        "1/2 cup bottled lemon juice"}))
+            .verdict == verdict::rejected);
+}
+
+TEST_CASE("the sugar of a jam is not cut, and its pectin is of one kind") {
+  const auto jam = [](const char* sugar, const char* pectin) {
+    return judged(plan_of("jam-pear-apple", "half-pint", "10 min",
+                          {"2 cups pears, peeled, cored, finely chopped", "1 cup apples", sugar,
+                           "1/3 cup bottled lemon juice", pectin}));
+  };
+  CHECK(jam("6 1/2 cups sugar", "6 oz liquid pectin").verdict == verdict::accepted);
+  CHECK(has(jam("6 cups sugar", "6 oz liquid pectin"), "sugar-reduced-in-jam"));
+  CHECK(jam("6 1/2 cups sugar", "1.75 oz powdered pectin").verdict != verdict::accepted);
+}
+
+TEST_CASE("salt of a brine does not make up for the salt of the ferment") {
+  const auto kraut = [](const lines& l) {
+    std::string plan = plan_of("sauerkraut", "quart", "35 min", l, "prepared: [fully fermented]\n");
+    plan.replace(plan.find("pack: hot"), 9, "pack: raw");
+    return judged(plan);
+  };
+  CHECK(kraut({"5 lb cabbage, shredded", "3 tbsp canning salt"}).verdict == verdict::accepted);
+  CHECK(has(kraut({"5 lb cabbage, shredded", "2 tbsp canning salt", "1 1/2 tbsp canning salt"}),
+            "salt-reduced-in-ferment"));
+  CHECK(kraut({"5 lb cabbage, shredded", "3 tbsp lite salt"}).verdict != verdict::accepted);
+}
+
+TEST_CASE("the report shows what each line was taken for") {
+  const jarproof::report r = salsa_with(6, "2 tbsp cornstarch");
+  REQUIRE(r.ingredients.size() == 7);
+  CHECK(r.ingredients[0].ingredient == "tomato");
+  CHECK(r.ingredients[0].amount == "5 lb");
+  CHECK(r.ingredients[2].kind == "low-acid");
+  CHECK(r.ingredients[6].traits.front() == "thickener");
+}
+
+TEST_SUITE_END();
+
+}  // namespace
