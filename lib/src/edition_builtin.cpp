@@ -883,13 +883,13 @@ constexpr sv a94[] = {"sugar"};
 constexpr sv a95[] = {"brown-sugar"};
 constexpr sv a96[] = {"ground-cinnamon"};
 constexpr sv a97[] = {"ground-cloves"};
-constexpr recipe_part a98[] = {{a91, "lb", {8, 1}, {8, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "as purchased"},
-    {a92, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
-    {a93, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {225, 100}, {225, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a95, "cup", {225, 100}, {225, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", "packed"},
-    {a96, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a97, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a98[] = {{a91, "lb", {8, 1}, {8, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "as purchased"},
+    {a92, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
+    {a93, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {225, 100}, {225, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a95, "cup", {225, 100}, {225, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "packed"},
+    {a96, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a97, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a99[] = {{"", "", "pint", 8, 9, a98}};
 constexpr citation a100[] = {{"usda-guide-2", "2", "2-6"}};
 constexpr sv a101[] = {"apple juice",
@@ -929,14 +929,14 @@ constexpr sv a112[] = {"whole-cloves"};
 constexpr sv a113[] = {"cinnamon-candy"};
 constexpr sv a114[] = {"cinnamon-stick"};
 constexpr sv a115[] = {"red-food-colour"};
-constexpr recipe_part a116[] = {{a91, "lb", {12, 1}, {12, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "firm tart, at most 2 1/2 inch across, 1/2 inch rings"},
-    {a94, "cup", {12, 1}, {12, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a111, "cup", {6, 1}, {6, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a93, "cup", {125, 100}, {125, 100}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a112, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a113, "cup", {75, 100}, {75, 100}, part_limit::free, part_role::spice, false, false, false, "", "cinnamon", "red hot type"},
-    {a114, "piece", {8, 1}, {8, 1}, part_limit::free, part_role::spice, false, false, false, "", "cinnamon", ""},
-    {a115, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a116[] = {{a91, "lb", {12, 1}, {12, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "firm tart, at most 2 1/2 inch across, 1/2 inch rings"},
+    {a94, "cup", {12, 1}, {12, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a111, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a93, "cup", {125, 100}, {125, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a112, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a113, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "cinnamon", "red hot type"},
+    {a114, "piece", {8, 1}, {8, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "cinnamon", ""},
+    {a115, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
 constexpr tested_recipe a117[] = {{"", "", "pint", 8, 9, a116}};
 constexpr citation a118[] = {{"usda-guide-2", "2", "2-8"}};
 constexpr sv a119[] = {"apples",
@@ -1047,7 +1047,7 @@ constexpr sv a149[] = {"pickled asparagus",
 constexpr sv a150[] = {"spears"};
 constexpr jar_minutes a151[] = {{"12-oz", a87}};
 constexpr jar_minutes a152[] = {{"pint", a87}};
-constexpr table a153[] = {{a150, "raw", "whole spears cut to jar height, blunt ends down", 500, a151, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: the batch for 12 oz jars, with the same recipe and headspace. From memory: that the table gives 12 oz jars the times of pints, which were read."},
+constexpr table a153[] = {{a150, "raw", "whole spears cut to jar height, blunt ends down", 500, a151, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-13."},
     {a150, "raw", "whole spears cut to jar height, blunt ends down", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, "The batch is printed for wide-mouth pints."}};
 constexpr condition a154[] = {{"Wash the asparagus and cut the spears to the height of the jar; leave them whole.", {}, "", "", false, false},
     {"Put one clove of garlic in each jar and the spears on it, blunt ends down; one small hot pepper may go in.", {}, "", "", false, false},
@@ -1059,20 +1059,20 @@ constexpr sv a156[] = {"garlic"};
 constexpr sv a157[] = {"small-hot-pepper"};
 constexpr sv a158[] = {"canning-salt"};
 constexpr sv a159[] = {"dill-seed"};
-constexpr recipe_part a160[] = {{a155, "lb", {10, 1}, {10, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "whole spears"},
-    {a156, "clove", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, 1 per jar"},
-    {a111, "cup", {45, 10}, {45, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a93, "cup", {45, 10}, {45, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a157, "piece", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "1 per jar"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a159, "tsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
-constexpr recipe_part a161[] = {{a155, "lb", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "whole spears"},
-    {a156, "clove", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, 1 per jar"},
-    {a111, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a93, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a157, "piece", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "1 per jar"},
-    {a158, "cup", {1, 3}, {1, 3}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a159, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a160[] = {{a155, "lb", {10, 1}, {10, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "whole spears"},
+    {a156, "clove", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, 1 per jar"},
+    {a111, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a93, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a157, "piece", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "1 per jar"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a159, "tsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a161[] = {{a155, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "whole spears"},
+    {a156, "clove", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, 1 per jar"},
+    {a111, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a93, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a157, "piece", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "1 per jar"},
+    {a158, "cup", {1, 3}, {1, 3}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a159, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a162[] = {{"pint", "", "pint", 6, 6, a160},
     {"12-oz", "", "12-oz", 7, 7, a161}};
 constexpr citation a163[] = {{"usda-guide-6", "6", "6-13"}};
@@ -1119,13 +1119,13 @@ constexpr condition a180[] = {{"Peel the carrots; leave baby carrots whole.", {}
 constexpr sv a181[] = {"baby-carrot"};
 constexpr sv a182[] = {"mustard-seed"};
 constexpr sv a183[] = {"celery-seed"};
-constexpr recipe_part a184[] = {{a181, "cup", {85, 10}, {85, 10}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, whole"},
-    {a93, "cup", {55, 10}, {55, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a94, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a158, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a182, "tsp", {8, 1}, {8, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 tsp per pint"},
-    {a183, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tsp per pint"}};
+constexpr recipe_part a184[] = {{a181, "cup", {85, 10}, {85, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, whole"},
+    {a93, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a94, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a158, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a182, "tsp", {8, 1}, {8, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 tsp per pint"},
+    {a183, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tsp per pint"}};
 constexpr tested_recipe a185[] = {{"", "", "pint", 4, 4, a184}};
 constexpr citation a186[] = {{"usda-guide-6", "6", "6-16"}};
 constexpr sv a187[] = {"baked beans",
@@ -1155,13 +1155,13 @@ constexpr sv a196[] = {"water",
 constexpr sv a197[] = {"dark-molasses"};
 constexpr sv a198[] = {"salt"};
 constexpr sv a199[] = {"dry-mustard"};
-constexpr recipe_part a200[] = {{a194, "lb", {3, 1}, {3, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
-    {a195, "piece", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch pieces"},
-    {a196, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::water, false, false, false, "", "", ""},
-    {a197, "tbsp", {3, 1}, {3, 1}, part_limit::most, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
-    {a198, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a199, "tsp", {75, 100}, {75, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a200[] = {{a194, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
+    {a195, "piece", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch pieces"},
+    {a196, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::water, false, false, false, "", "", ""},
+    {a197, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
+    {a198, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a199, "tsp", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a201[] = {{"", "", "quart", 4, 4, a200}};
 constexpr citation a202[] = {{"usda-guide-4", "4", "4-6"}};
 constexpr sv a203[] = {"dilled beans",
@@ -1197,13 +1197,13 @@ constexpr sv a209[] = {"green-bean",
     "yellow-bean"};
 constexpr sv a210[] = {"dill-head"};
 constexpr sv a211[] = {"crushed-red-pepper"};
-constexpr recipe_part a212[] = {{a209, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "trimmed to 4 inch"},
-    {a210, "head", {8, 1}, {16, 1}, part_limit::between, part_role::spice, false, false, false, "", "", "fresh, 1 to 2 per pint"},
-    {a156, "clove", {8, 1}, {8, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "1 per pint"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a111, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a211, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
+constexpr recipe_part a212[] = {{a209, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "trimmed to 4 inch"},
+    {a210, "head", {8, 1}, {16, 1}, "", {0, 1}, part_limit::between, part_role::spice, false, false, false, "", "", "fresh, 1 to 2 per pint"},
+    {a156, "clove", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "1 per pint"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a111, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a211, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
 constexpr tested_recipe a213[] = {{"", "", "pint", 8, 8, a212}};
 constexpr citation a214[] = {{"usda-guide-6", "6", "6-14"}};
 constexpr sv a215[] = {"beans in tomato sauce",
@@ -1231,34 +1231,34 @@ constexpr condition a218[] = {{"Pour 3 cups of water over each cup of dry beans,
     {"Cover with the hot sauce.", {}, "covered with liquid", "", false, false},
     {"This time is shorter than that of plain dried beans and holds with the printed sauces only.", {}, "", "", false, false},
     {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false, false}};
-constexpr recipe_part a219[] = {{a194, "lb", {75, 100}, {75, 100}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
-    {a195, "piece", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch cubes"}};
-constexpr recipe_part a220[] = {{a194, "lb", {5, 1}, {5, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
-    {a195, "piece", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch cubes"}};
-constexpr recipe_part a221[] = {{a194, "lb", {325, 100}, {325, 100}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
-    {a195, "piece", {9, 1}, {9, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch cubes"}};
+constexpr recipe_part a219[] = {{a194, "lb", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
+    {a195, "piece", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch cubes"}};
+constexpr recipe_part a220[] = {{a194, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
+    {a195, "piece", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch cubes"}};
+constexpr recipe_part a221[] = {{a194, "lb", {325, 100}, {325, 100}, "", {0, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
+    {a195, "piece", {9, 1}, {9, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch cubes"}};
 constexpr sv a222[] = {"tomato-juice"};
 constexpr sv a223[] = {"onion"};
 constexpr sv a224[] = {"ground-allspice"};
 constexpr sv a225[] = {"ground-mace"};
 constexpr sv a226[] = {"cayenne-pepper"};
-constexpr recipe_part a227[] = {{a222, "quart", {1, 1}, {1, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
-    {a94, "tbsp", {3, 1}, {3, 1}, part_limit::most, part_role::sugar, false, false, false, "", "", ""},
-    {a198, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a223, "tbsp", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a97, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a224, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a225, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a226, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a227[] = {{a222, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
+    {a94, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::sugar, false, false, false, "", "", ""},
+    {a198, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a223, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a97, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a224, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a225, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a226, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr sv a228[] = {"tomato-ketchup"};
 constexpr sv a229[] = {"bean-cooking-liquid"};
-constexpr recipe_part a230[] = {{a228, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::acid_food, true, false, false, "", "", ""},
-    {a229, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::water, false, false, false, "", "", ""}};
-constexpr recipe_part a231[] = {{a197, "tbsp", {3, 1}, {3, 1}, part_limit::most, part_role::sugar, true, false, false, "", "", ""},
-    {a196, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::water, false, false, false, "", "", ""},
-    {a93, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
-    {a198, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a199, "tsp", {75, 100}, {75, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a230[] = {{a228, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, true, false, false, "", "", ""},
+    {a229, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::water, false, false, false, "", "", ""}};
+constexpr recipe_part a231[] = {{a197, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::sugar, true, false, false, "", "", ""},
+    {a196, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::water, false, false, false, "", "", ""},
+    {a93, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
+    {a198, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a199, "tsp", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a232[] = {{"1-quart", "beans", "quart", 1, 1, a219},
     {"7-quarts", "beans", "quart", 7, 7, a220},
     {"9-pints", "beans", "pint", 9, 9, a221},
@@ -1479,14 +1479,14 @@ constexpr condition a264[] = {{"Cook the beets and pour their cooking water away
     {"Allowed changes: more vinegar, fewer beets or onions. Not allowed: less vinegar, more water, more beets or onions.", {}, "", "", false, false}};
 constexpr sv a265[] = {"beet"};
 constexpr sv a266[] = {"granular-sucralose"};
-constexpr recipe_part a267[] = {{a265, "lb", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 2-1/2 inch across, cooked, 1/4 inch slices"},
-    {a223, "piece", {4, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "2 to 2-1/2 inch across, thinly sliced"},
-    {a93, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a158, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a266, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
-    {a111, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::water, false, false, false, "", "", "fresh"},
-    {a114, "piece", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a112, "piece", {12, 1}, {12, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"}};
+constexpr recipe_part a267[] = {{a265, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 2-1/2 inch across, cooked, 1/4 inch slices"},
+    {a223, "piece", {4, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "2 to 2-1/2 inch across, thinly sliced"},
+    {a93, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a158, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a266, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
+    {a111, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "fresh"},
+    {a114, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a112, "piece", {12, 1}, {12, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"}};
 constexpr tested_recipe a268[] = {{"", "", "pint", 8, 8, a267}};
 constexpr citation a269[] = {{"usda-guide-6", "6", "6-32"}};
 constexpr sv a270[] = {"pickled beets",
@@ -1519,14 +1519,14 @@ constexpr condition a273[] = {{"Cook the beets and pour their cooking water away
     {"Simmer the beets and onions in the liquid and fill the jars hot; take the spice bag out.", {}, "", "", false, false},
     {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer beets or onions, more sugar. Not allowed: less vinegar, more water, more beets or onions.", {}, "", "", false, false}};
-constexpr recipe_part a274[] = {{a265, "lb", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 2-1/2 inch across, cooked, 1/4 inch slices"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a158, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a94, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a111, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::water, false, false, false, "", "", "fresh"},
-    {a114, "piece", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a112, "piece", {12, 1}, {12, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a223, "piece", {4, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "2 to 2-1/2 inch across, thinly sliced"}};
+constexpr recipe_part a274[] = {{a265, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 2-1/2 inch across, cooked, 1/4 inch slices"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a158, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a94, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a111, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "fresh"},
+    {a114, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a112, "piece", {12, 1}, {12, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a223, "piece", {4, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "2 to 2-1/2 inch across, thinly sliced"}};
 constexpr tested_recipe a275[] = {{"", "", "pint", 8, 8, a274}};
 constexpr citation a276[] = {{"usda-guide-6", "6", "6-15"}};
 constexpr sv a277[] = {"beets",
@@ -1579,12 +1579,12 @@ constexpr condition a289[] = {{"Wash the peppers, take out cores and seeds and c
     {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer peppers or garlic, more sugar. Not allowed: less vinegar, more water or more peppers or garlic.", {}, "", "", false, false}};
 constexpr sv a290[] = {"bell-pepper"};
-constexpr recipe_part a291[] = {{a290, "lb", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "strips"},
-    {a94, "cup", {35, 10}, {35, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a111, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a156, "clove", {9, 1}, {9, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1/2 clove per half-pint, 1 per pint"},
-    {a158, "tsp", {45, 10}, {45, 10}, part_limit::free, part_role::salt, false, false, false, "", "", "1/4 tsp per half-pint, 1/2 tsp per pint"}};
+constexpr recipe_part a291[] = {{a290, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "strips"},
+    {a94, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a111, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a156, "clove", {9, 1}, {9, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1/2 clove per half-pint, 1 per pint"},
+    {a158, "tsp", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", "1/4 tsp per half-pint, 1/2 tsp per pint"}};
 constexpr tested_recipe a292[] = {{"", "", "pint", 9, 9, a291}};
 constexpr citation a293[] = {{"usda-guide-6", "6", "6-21"}};
 constexpr sv a294[] = {"whole berries",
@@ -1652,9 +1652,9 @@ constexpr sv a302[] = {"blueberry",
     "raspberry",
     "strawberry"};
 constexpr sv a303[] = {"whole-fruit-pieces"};
-constexpr recipe_part a304[] = {{a302, "cup", {65, 10}, {65, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh or frozen"},
-    {a94, "cup", {675, 100}, {675, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a303, "cup", {1, 1}, {2, 1}, part_limit::between, part_role::acid_food, false, true, false, "", "", ""}};
+constexpr recipe_part a304[] = {{a302, "cup", {65, 10}, {65, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh or frozen"},
+    {a94, "cup", {675, 100}, {675, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a303, "cup", {1, 1}, {2, 1}, "", {0, 1}, part_limit::between, part_role::acid_food, false, true, false, "", "", ""}};
 constexpr tested_recipe a305[] = {{"", "", "half-pint", 9, 9, a304}};
 constexpr sv a306[] = {"cantaloupe pickles without sugar",
     "cantaloupe pickles no sugar",
@@ -1673,14 +1673,14 @@ constexpr condition a309[] = {{"Plain cantaloupe and other melons have no proces
     {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false}};
 constexpr sv a310[] = {"cantaloupe"};
 constexpr sv a311[] = {"ground-ginger"};
-constexpr recipe_part a312[] = {{a310, "lb", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1 inch cubes, full size but nearly fully green, firm"},
-    {a211, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a114, "piece", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 inch"},
-    {a97, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a311, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a93, "cup", {45, 10}, {45, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a266, "cup", {3, 1}, {3, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a312[] = {{a310, "lb", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1 inch cubes, full size but nearly fully green, firm"},
+    {a211, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a114, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 inch"},
+    {a97, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a311, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a93, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a266, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
 constexpr tested_recipe a313[] = {{"", "", "pint", 4, 4, a312}};
 constexpr citation a314[] = {{"usda-guide-2", "2", "2-12"}};
 constexpr sv a315[] = {"cantaloupe pickles",
@@ -1696,15 +1696,15 @@ constexpr condition a317[] = {{"Plain cantaloupe and other melons have no proces
     {"Cook the cubes in the vinegar with the sugar and fill the jars while they are hot.", {}, "boiled before filling", "", false, false},
     {"Cover the cubes with the hot syrup.", {}, "covered with liquid", "", false, false},
     {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false}};
-constexpr recipe_part a318[] = {{a310, "lb", {5, 1}, {5, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1 inch cubes, full size but nearly fully green, firm"},
-    {a211, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a114, "piece", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 inch"},
-    {a97, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a311, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a93, "cup", {45, 10}, {45, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a94, "cup", {15, 10}, {15, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
-    {a95, "cup", {15, 10}, {15, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", "light, packed"}};
+constexpr recipe_part a318[] = {{a310, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1 inch cubes, full size but nearly fully green, firm"},
+    {a211, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a114, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 inch"},
+    {a97, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a311, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a93, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a94, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
+    {a95, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "light, packed"}};
 constexpr tested_recipe a319[] = {{"", "", "pint", 4, 4, a318}};
 constexpr sv a320[] = {"pickled carrots",
     "pickled carrot",
@@ -1723,13 +1723,13 @@ constexpr condition a323[] = {{"Wash and peel the carrots.", {}, "peeled", "", f
     {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer carrots, more sugar. Not allowed: less vinegar, more water or more carrots.", {}, "", "", false, false}};
 constexpr sv a324[] = {"carrot"};
-constexpr recipe_part a325[] = {{a324, "lb", {275, 100}, {275, 100}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled weight, rounds 1/2 inch"},
-    {a93, "cup", {55, 10}, {55, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a94, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a158, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a182, "tsp", {8, 1}, {8, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 tsp per pint"},
-    {a183, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tsp per pint"}};
+constexpr recipe_part a325[] = {{a324, "lb", {275, 100}, {275, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled weight, rounds 1/2 inch"},
+    {a93, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a94, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a158, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a182, "tsp", {8, 1}, {8, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 tsp per pint"},
+    {a183, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tsp per pint"}};
 constexpr tested_recipe a326[] = {{"", "", "pint", 4, 4, a325}};
 constexpr sv a327[] = {"carrots",
     "carrot",
@@ -1778,15 +1778,15 @@ constexpr sv a337[] = {"cauliflower",
     "brussels-sprouts"};
 constexpr sv a338[] = {"red-bell-pepper"};
 constexpr sv a339[] = {"turmeric"};
-constexpr recipe_part a340[] = {{a337, "cup", {12, 1}, {12, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "flowerets 1 to 2 inch, or small sprouts"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a94, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a223, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
-    {a338, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
-    {a182, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a183, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a211, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a340[] = {{a337, "cup", {12, 1}, {12, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "flowerets 1 to 2 inch, or small sprouts"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a94, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a223, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
+    {a338, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
+    {a182, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a183, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a211, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a341[] = {{"", "", "half-pint", 9, 9, a340}};
 constexpr citation a342[] = {{"usda-guide-6", "6", "6-17"}};
 constexpr sv a343[] = {"cayenne pepper sauce",
@@ -1821,13 +1821,13 @@ constexpr condition a346[] = {{"Use canned diced tomatoes with their liquid.", {
 constexpr sv a347[] = {"hot-pepper"};
 constexpr sv a348[] = {"fresh-cilantro"};
 constexpr sv a349[] = {"canned-diced-tomato"};
-constexpr recipe_part a350[] = {{a347, "lb", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "any kind, sliced"},
-    {a156, "cup", {1, 3}, {1, 3}, part_limit::most, part_role::low_acid, false, false, false, "", "", "minced"},
-    {a223, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced"},
-    {a348, "cup", {1, 3}, {1, 3}, part_limit::most, part_role::spice, false, false, false, "", "", "fresh, stemmed, chopped"},
-    {a349, "oz", {84, 1}, {84, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "3 cans of 28 oz, undrained"},
-    {a93, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
+constexpr recipe_part a350[] = {{a347, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "any kind, sliced"},
+    {a156, "cup", {1, 3}, {1, 3}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "minced"},
+    {a223, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced"},
+    {a348, "cup", {1, 3}, {1, 3}, "", {0, 1}, part_limit::most, part_role::spice, false, false, false, "", "", "fresh, stemmed, chopped"},
+    {a349, "oz", {84, 1}, {84, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "3 cans of 28 oz, undrained"},
+    {a93, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
 constexpr tested_recipe a351[] = {{"", "", "pint", 5, 5, a350}};
 constexpr citation a352[] = {{"usda-guide-3", "3", "3-17"},
     {"extension-pepper-answer", "", ""}};
@@ -1850,15 +1850,15 @@ constexpr condition a355[] = {{"Wash and peel the chayote and the jicama.", {}, 
     {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, more water or more vegetables.", {}, "", "", false, false}};
 constexpr sv a356[] = {"jicama"};
 constexpr sv a357[] = {"chayote"};
-constexpr recipe_part a358[] = {{a356, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "julienned"},
-    {a357, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "julienned"},
-    {a338, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a347, "piece", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a111, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a93, "cup", {25, 10}, {25, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a94, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
-    {a158, "tsp", {35, 10}, {35, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a183, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
+constexpr recipe_part a358[] = {{a356, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "julienned"},
+    {a357, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "julienned"},
+    {a338, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a347, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a111, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a93, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a94, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
+    {a158, "tsp", {35, 10}, {35, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a183, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
 constexpr tested_recipe a359[] = {{"", "", "half-pint", 6, 6, a358}};
 constexpr sv a360[] = {"cherries",
     "cherry",
@@ -1984,15 +1984,15 @@ constexpr sv a382[] = {"pepper"};
 constexpr sv a383[] = {"black-pepper"};
 constexpr sv a384[] = {"chili-powder"};
 constexpr sv a385[] = {"tomato"};
-constexpr recipe_part a386[] = {{a380, "lb", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "browned, fat drained"},
-    {a381, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "dry, soaked 12-18 h, boiled 30 min, drained"},
-    {a111, "cup", {55, 10}, {55, 10}, part_limit::free, part_role::water, false, false, true, "", "", "to boil the beans"},
-    {a198, "tsp", {5, 1}, {5, 1}, part_limit::free, part_role::salt, false, false, false, "", "", "2 with the beans, 3 with the meat"},
-    {a223, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a382, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "chopped, any kind"},
-    {a383, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a384, "tbsp", {3, 1}, {6, 1}, part_limit::between, part_role::spice, false, false, false, "", "", ""},
-    {a385, "quart", {2, 1}, {2, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "crushed or whole"}};
+constexpr recipe_part a386[] = {{a380, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "browned, fat drained"},
+    {a381, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "dry, soaked 12-18 h, boiled 30 min, drained"},
+    {a111, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::free, part_role::water, false, false, true, "", "", "to boil the beans"},
+    {a198, "tsp", {5, 1}, {5, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", "2 with the beans, 3 with the meat"},
+    {a223, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a382, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "chopped, any kind"},
+    {a383, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a384, "tbsp", {3, 1}, {6, 1}, "", {0, 1}, part_limit::between, part_role::spice, false, false, false, "", "", ""},
+    {a385, "quart", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "crushed or whole"}};
 constexpr tested_recipe a387[] = {{"", "", "pint", 9, 9, a386}};
 constexpr citation a388[] = {{"usda-guide-5", "5", "5-8"}};
 constexpr sv a389[] = {"cranberry orange chutney",
@@ -2013,15 +2013,15 @@ constexpr sv a394[] = {"cranberry"};
 constexpr sv a395[] = {"golden-raisin"};
 constexpr sv a396[] = {"orange-juice"};
 constexpr sv a397[] = {"fresh-ginger"};
-constexpr recipe_part a398[] = {{a394, "oz", {24, 1}, {24, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, whole"},
-    {a223, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a395, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
-    {a94, "cup", {15, 10}, {15, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a95, "cup", {15, 10}, {15, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", "packed"},
-    {a93, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a396, "cup", {1, 1}, {1, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
-    {a397, "tsp", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, peeled, grated"},
-    {a114, "piece", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "taken out"}};
+constexpr recipe_part a398[] = {{a394, "oz", {24, 1}, {24, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, whole"},
+    {a223, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a395, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
+    {a94, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a95, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "packed"},
+    {a93, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a396, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
+    {a397, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, peeled, grated"},
+    {a114, "piece", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "taken out"}};
 constexpr tested_recipe a399[] = {{"", "", "half-pint", 8, 8, a398}};
 constexpr citation a400[] = {{"usda-guide-2", "2", "2-13"}};
 constexpr sv a401[] = {"mango chutney",
@@ -2038,15 +2038,15 @@ constexpr condition a403[] = {{"Use only mango that is hard and unripe; ripe man
     {"Fill the jars while it is hot.", {}, "", "", false, false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false}};
 constexpr sv a404[] = {"green-mango"};
-constexpr recipe_part a405[] = {{a404, "cup", {11, 1}, {11, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, unripe, chopped"},
-    {a223, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a397, "tbsp", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, grated"},
-    {a156, "tbsp", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, finely chopped"},
-    {a94, "cup", {45, 10}, {45, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a395, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
-    {a158, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a384, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a405[] = {{a404, "cup", {11, 1}, {11, 1}, "lb", {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, unripe, chopped"},
+    {a223, "cup", {25, 10}, {25, 10}, "lb", {75, 100}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a397, "tbsp", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, grated"},
+    {a156, "tbsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, finely chopped"},
+    {a94, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a395, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
+    {a158, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a384, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a406[] = {{"", "", "pint", 6, 6, a405}};
 constexpr citation a407[] = {{"usda-guide-2", "2", "2-16"}};
 constexpr sv a408[] = {"clams",
@@ -2134,13 +2134,13 @@ constexpr condition a433[] = {{"Keep to the printed recipe: the 5 % vinegar may 
     {"Fill the jars with the crab apples and cover with the hot syrup.", {}, "covered with liquid", "", false, false},
     {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false}};
 constexpr sv a434[] = {"crab-apple"};
-constexpr recipe_part a435[] = {{a434, "lb", {5, 1}, {5, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "whole, pricked"},
-    {a93, "cup", {45, 10}, {45, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "printed as apple vinegar"},
-    {a111, "cup", {375, 100}, {375, 100}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a94, "cup", {75, 10}, {75, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a112, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a114, "piece", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a397, "piece", {6, 1}, {6, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "fresh, 1/2 inch cubes, in spice bag, taken out"}};
+constexpr recipe_part a435[] = {{a434, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "whole, pricked"},
+    {a93, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "printed as apple vinegar"},
+    {a111, "cup", {375, 100}, {375, 100}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a94, "cup", {75, 10}, {75, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a112, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a114, "piece", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a397, "piece", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "fresh, 1/2 inch cubes, in spice bag, taken out"}};
 constexpr tested_recipe a436[] = {{"", "", "pint", 9, 9, a435}};
 constexpr sv a437[] = {"king crab",
     "king crabs",
@@ -2214,14 +2214,14 @@ constexpr condition a448[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
 constexpr sv a449[] = {"pickling-cucumber"};
 constexpr sv a450[] = {"dried-red-pepper"};
 constexpr sv a451[] = {"mixed-pickling-spice"};
-constexpr recipe_part a452[] = {{a449, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "4 inch, per gallon of container"},
-    {a159, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "dill", ""},
-    {a198, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::salt, false, false, false, "", "", "fermentation salt, may not be reduced"},
-    {a93, "cup", {25, 100}, {25, 100}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a111, "cup", {8, 1}, {8, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a156, "clove", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", ""},
-    {a450, "piece", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a451, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
+constexpr recipe_part a452[] = {{a449, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "4 inch, per gallon of container"},
+    {a159, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "dill", ""},
+    {a198, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::salt, false, false, false, "", "", "fermentation salt, may not be reduced"},
+    {a93, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a111, "cup", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a156, "clove", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", ""},
+    {a450, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a451, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
 constexpr tested_recipe a453[] = {{"", "", "", 0, 0, a452}};
 constexpr citation a454[] = {{"usda-guide-6", "6", "6-7"}};
 constexpr sv a455[] = {"easy hot sauce",
@@ -2243,11 +2243,11 @@ constexpr condition a457[] = {{"Use canned diced tomatoes with their liquid.", {
     {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false},
     {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false}};
 constexpr sv a458[] = {"serrano-pepper"};
-constexpr recipe_part a459[] = {{a349, "cup", {8, 1}, {8, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "undrained"},
-    {a458, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "seeded, chopped"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a158, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a451, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole, in a bag"}};
+constexpr recipe_part a459[] = {{a349, "cup", {8, 1}, {8, 1}, "oz", {64, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "undrained"},
+    {a458, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "seeded, chopped"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a158, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a451, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole, in a bag"}};
 constexpr tested_recipe a460[] = {{"", "", "half-pint", 7, 8, a459}};
 constexpr citation a461[] = {{"usda-guide-3", "3", "3-16"}};
 constexpr sv a462[] = {"figs",
@@ -2325,7 +2325,7 @@ constexpr sv a480[] = {"fillets",
     "chunks"};
 constexpr int a481[] = {160};
 constexpr jar_minutes a482[] = {{"quart", a481}};
-constexpr table a483[] = {{a480, "raw", "jar-length fillets or chunks, packed solid", 1000, a482, "low-acid-dial", "low-acid-weighted", "", {}, "memory", 1, false, "Minutes and pressures come from memory alone: nobody could read this table again, so a plan that only this table covers is untested. The packing and the heat-up were read. Older pages say that quart jars are not for fish."}};
+constexpr table a483[] = {{a480, "raw", "jar-length fillets or chunks, packed solid", 1000, a482, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 5-12."}};
 constexpr condition a484[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false, false},
     {"Use fish that is not smoked.", {}, "not smoked", "", false, false},
     {"Use straight-sided wide-mouth quart jars.", {}, "", "", false, false},
@@ -2392,12 +2392,12 @@ constexpr sv a498[] = {"peach"};
 constexpr sv a499[] = {"pear"};
 constexpr sv a500[] = {"grape"};
 constexpr sv a501[] = {"maraschino-cherry"};
-constexpr recipe_part a502[] = {{a498, "lb", {3, 1}, {3, 1}, part_limit::free, part_role::acid_food, true, false, false, "", "", "yellow flesh, 1/2 inch cubes"},
-    {a499, "lb", {3, 1}, {3, 1}, part_limit::free, part_role::acid_food, false, false, false, "", "", "1/2 inch cubes"},
-    {a500, "lb", {15, 10}, {15, 10}, part_limit::free, part_role::acid_food, false, false, false, "", "", "seedless green, slightly underripe"},
-    {a501, "oz", {10, 1}, {10, 1}, part_limit::free, part_role::other, false, false, false, "", "", "one jar"},
-    {a94, "cup", {3, 1}, {3, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a111, "cup", {4, 1}, {4, 1}, part_limit::free, part_role::water, false, false, false, "", "", "for the syrup"}};
+constexpr recipe_part a502[] = {{a498, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::acid_food, true, false, false, "", "", "yellow flesh, 1/2 inch cubes"},
+    {a499, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::acid_food, false, false, false, "", "", "1/2 inch cubes"},
+    {a500, "lb", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::acid_food, false, false, false, "", "", "seedless green, slightly underripe"},
+    {a501, "oz", {10, 1}, {10, 1}, "", {0, 1}, part_limit::free, part_role::other, false, false, false, "", "", "one jar"},
+    {a94, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a111, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::water, false, false, false, "", "", "for the syrup"}};
 constexpr tested_recipe a503[] = {{"", "", "pint", 6, 6, a502}};
 constexpr citation a504[] = {{"usda-guide-2", "2", "2-18"},
     {"wisconsin-white-peaches", "", ""}};
@@ -2500,7 +2500,7 @@ constexpr sv a526[] = {"sweet pickled green tomatoes",
     "sweet green tomato pickles",
     "green tomato pickle",
     "jitomates verdes encurtidos"};
-constexpr table a527[] = {{a120, "hot", "sliced green tomatoes and onions, salted 4-6 h, simmered in sweet vinegar", 500, a446, "", "", "boiling-water-3", {}, "memory", 1, false, "Not for use: only the page number was read, in the table of contents. Times and headspace are from memory; a near-identical recipe in another book has 10 minutes for pints and 1/2 inch."}};
+constexpr table a527[] = {{a120, "hot", "sliced green tomatoes and onions, salted 4-6 h, simmered in sweet vinegar", 500, a446, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-25."}};
 constexpr condition a528[] = {{"Wash and slice the green tomatoes and the onions; green, unripe tomatoes only.", {}, "", "", false, false},
     {"Mix with the salt, let stand 4 to 6 hours and drain.", {}, "drained", "", false, false},
     {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short.", {}, "", "", false, false},
@@ -2508,15 +2508,15 @@ constexpr condition a528[] = {{"Wash and slice the green tomatoes and the onions
     {"Fill the jars and cover with the hot liquid.", {}, "covered with liquid", "", false, false}};
 constexpr sv a529[] = {"green-tomato"};
 constexpr sv a530[] = {"whole-allspice"};
-constexpr recipe_part a531[] = {{a529, "lb", {10, 1}, {11, 1}, part_limit::between, part_role::acid_food, true, false, false, "", "", "sliced"},
-    {a223, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced"},
-    {a158, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::salt, false, false, true, "", "", "4 to 6 h, drained"},
-    {a95, "cup", {3, 1}, {3, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a182, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a530, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a183, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a112, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"}};
+constexpr recipe_part a531[] = {{a529, "lb", {10, 1}, {11, 1}, "cup", {16, 1}, part_limit::between, part_role::acid_food, true, false, false, "", "", "sliced"},
+    {a223, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced"},
+    {a158, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "4 to 6 h, drained"},
+    {a95, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a182, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a530, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a183, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a112, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"}};
 constexpr tested_recipe a532[] = {{"", "", "pint", 9, 9, a531}};
 constexpr citation a533[] = {{"usda-guide-6", "6", "6-24"}};
 constexpr sv a534[] = {"greens",
@@ -2663,13 +2663,13 @@ constexpr condition a550[] = {{"Leave small peppers whole and cut slits in each.
 constexpr sv a551[] = {"hot-long-pepper"};
 constexpr sv a552[] = {"red-bell-pepper",
     "green-bell-pepper"};
-constexpr recipe_part a553[] = {{a551, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "red, green or yellow; small ones whole and slit, large quartered"},
-    {a552, "lb", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "mixed"},
-    {a93, "cup", {5, 1}, {5, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a158, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a94, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a156, "clove", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "simmered in the solution, then removed"}};
+constexpr recipe_part a553[] = {{a551, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "red, green or yellow; small ones whole and slit, large quartered"},
+    {a552, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "mixed"},
+    {a93, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a158, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a94, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a156, "clove", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "simmered in the solution, then removed"}};
 constexpr tested_recipe a554[] = {{"", "", "pint", 9, 9, a553}};
 constexpr citation a555[] = {{"usda-guide-6", "6", "6-22"}};
 constexpr sv a556[] = {"pickled jalapeno rings",
@@ -2711,7 +2711,7 @@ constexpr sv a557[] = {"pickled peppers",
     "hot pepper rings",
     "pickled hot pepper rings"};
 constexpr sv a558[] = {"rings"};
-constexpr table a559[] = {{a558, "raw", "rings 1/4 inch thick, limed 12-24 h and rinsed", 500, a152, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: the recipe, pint jars, the headspace, and the boiling brine over raw rings. From memory of the table: the minutes."}};
+constexpr table a559[] = {{a558, "raw", "rings 1/4 inch thick, limed 12-24 h and rinsed", 500, a152, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-23. The table prints the style as hot, although the rings go in raw."}};
 constexpr condition a560[] = {{"Cut the peppers in rings 1/4 inch thick and discard the stem ends.", {}, "", "", false, false},
     {"Soak the rings 12 to 24 hours in the lime water and drain them.", {}, "drained", "", false, false},
     {"Take the lime out again, for what stays in uses up the acid: rinse, soak 1 hour in fresh water and drain, three times in all.", {}, "lime rinsed out", "", true, false},
@@ -2720,14 +2720,14 @@ constexpr condition a560[] = {{"Cut the peppers in rings 1/4 inch thick and disc
     {"Allowed changes: more vinegar, fewer peppers. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false}};
 constexpr sv a561[] = {"jalapeno-pepper"};
 constexpr sv a562[] = {"pickling-lime"};
-constexpr recipe_part a563[] = {{a561, "lb", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1/4 inch rings"},
-    {a562, "cup", {15, 10}, {15, 10}, part_limit::free, part_role::other, false, false, true, "", "", "soak only, rinsed off"},
-    {a111, "gallon", {15, 10}, {15, 10}, part_limit::free, part_role::water, false, false, true, "", "", "soak only, drained"},
-    {a93, "cup", {75, 10}, {75, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {175, 100}, {175, 100}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a158, "tbsp", {25, 10}, {25, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a183, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1-1/2 tsp per pint"},
-    {a182, "tbsp", {6, 1}, {6, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tbsp per pint"}};
+constexpr recipe_part a563[] = {{a561, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1/4 inch rings"},
+    {a562, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::other, false, false, true, "", "", "soak only, rinsed off"},
+    {a111, "gallon", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::water, false, false, true, "", "", "soak only, drained"},
+    {a93, "cup", {75, 10}, {75, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {175, 100}, {175, 100}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a158, "tbsp", {25, 10}, {25, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a183, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1-1/2 tsp per pint"},
+    {a182, "tbsp", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tbsp per pint"}};
 constexpr tested_recipe a564[] = {{"", "", "pint", 6, 6, a563}};
 constexpr citation a565[] = {{"usda-guide-6", "6", "6-23"}};
 constexpr sv a566[] = {"blueberry-spice jam",
@@ -2757,12 +2757,12 @@ constexpr sv a571[] = {"lemon-juice"};
 constexpr sv a572[] = {"ground-nutmeg",
     "ground-cinnamon"};
 constexpr sv a573[] = {"powdered-pectin"};
-constexpr recipe_part a574[] = {{a570, "pint", {25, 10}, {25, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe, crushed"},
-    {a571, "tbsp", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a572, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a94, "cup", {55, 10}, {55, 10}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
-    {a111, "cup", {75, 100}, {75, 100}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a573, "oz", {175, 100}, {175, 100}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
+constexpr recipe_part a574[] = {{a570, "pint", {25, 10}, {25, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe, crushed"},
+    {a571, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a572, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a94, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
+    {a111, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a573, "oz", {175, 100}, {175, 100}, "", {0, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
 constexpr tested_recipe a575[] = {{"", "", "half-pint", 5, 5, a574}};
 constexpr citation a576[] = {{"usda-guide-7", "7", "7-9"}};
 constexpr sv a577[] = {"pear-apple jam",
@@ -2787,12 +2787,12 @@ constexpr condition a580[] = {{"Peel and core the pears and apples and chop them
     {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false}};
 constexpr sv a581[] = {"bottled-lemon-juice"};
 constexpr sv a582[] = {"liquid-pectin"};
-constexpr recipe_part a583[] = {{a499, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, finely chopped"},
-    {a91, "cup", {1, 1}, {1, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "peeled, cored, finely chopped"},
-    {a94, "cup", {65, 10}, {65, 10}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
-    {a96, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a581, "cup", {1, 3}, {1, 3}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a582, "floz", {6, 1}, {6, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
+constexpr recipe_part a583[] = {{a499, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, finely chopped"},
+    {a91, "cup", {1, 1}, {1, 1}, "lb", {2, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "peeled, cored, finely chopped"},
+    {a94, "cup", {65, 10}, {65, 10}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
+    {a96, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a581, "cup", {1, 3}, {1, 3}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a582, "floz", {6, 1}, {6, 1}, "", {0, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
 constexpr tested_recipe a584[] = {{"", "", "half-pint", 7, 8, a583}};
 constexpr citation a585[] = {{"usda-guide-7", "7", "7-8"}};
 constexpr sv a586[] = {"jam without added pectin",
@@ -2839,9 +2839,9 @@ constexpr condition a589[] = {{"Only yellow-flesh peaches; white ones may be too
     {"Jars larger than a pint have no process, and the jam may stay soft in them.", {}, "", "", false, false},
     {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jam too.", {}, "pectin directions followed", "", false, true}};
 constexpr sv a590[] = {"apricot"};
-constexpr recipe_part a591[] = {{a590, "cup", {4, 1}, {45, 10}, part_limit::between, part_role::acid_food, true, false, false, "", "", "crushed"},
-    {a94, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
-    {a571, "tbsp", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
+constexpr recipe_part a591[] = {{a590, "cup", {4, 1}, {45, 10}, "", {0, 1}, part_limit::between, part_role::acid_food, true, false, false, "", "", "crushed"},
+    {a94, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
+    {a571, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
 constexpr sv a592[] = {"blackberry",
     "boysenberry",
     "dewberry",
@@ -2849,14 +2849,14 @@ constexpr sv a592[] = {"blackberry",
     "loganberry",
     "raspberry",
     "strawberry"};
-constexpr recipe_part a593[] = {{a592, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "crushed"},
-    {a94, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
-constexpr recipe_part a594[] = {{a498, "cup", {55, 10}, {6, 1}, part_limit::between, part_role::acid_food, true, false, false, "", "", "crushed"},
-    {a94, "cup", {4, 1}, {5, 1}, part_limit::between, part_role::sugar, false, false, false, "", "", ""},
-    {a571, "tbsp", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
+constexpr recipe_part a593[] = {{a592, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "crushed"},
+    {a94, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a594[] = {{a498, "cup", {55, 10}, {6, 1}, "", {0, 1}, part_limit::between, part_role::acid_food, true, false, false, "", "", "crushed"},
+    {a94, "cup", {4, 1}, {5, 1}, "", {0, 1}, part_limit::between, part_role::sugar, false, false, false, "", "", ""},
+    {a571, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
 constexpr sv a595[] = {"berry"};
-constexpr recipe_part a596[] = {{a595, "cup", {9, 1}, {9, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "crushed"},
-    {a94, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a596[] = {{a595, "cup", {9, 1}, {9, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "crushed"},
+    {a94, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
 constexpr tested_recipe a597[] = {{"apricot", "", "half-pint", 5, 6, a591},
     {"berry", "", "half-pint", 3, 4, a593},
     {"peach", "", "half-pint", 6, 7, a594},
@@ -2890,17 +2890,17 @@ constexpr condition a602[] = {{"Recook at most 4 to 6 cups at a time.", {}, "", 
     {"Bring the jelly back to a rolling boil as that way says, and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Use new lids.", {}, "", "", false, false}};
 constexpr sv a603[] = {"soft-jelly"};
-constexpr recipe_part a604[] = {{a603, "quart", {1, 1}, {1, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
-    {a94, "cup", {25, 100}, {25, 100}, part_limit::least, part_role::sugar, false, false, false, "", "", "added"},
-    {a111, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::water, false, false, false, "", "", "added"},
-    {a581, "tbsp", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added"},
-    {a573, "tsp", {4, 1}, {4, 1}, part_limit::between, part_role::other, false, false, false, "", "", "added"}};
-constexpr recipe_part a605[] = {{a603, "quart", {1, 1}, {1, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
-    {a94, "cup", {75, 100}, {75, 100}, part_limit::least, part_role::sugar, false, false, false, "", "", "added"},
-    {a581, "tbsp", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added"},
-    {a582, "tbsp", {2, 1}, {2, 1}, part_limit::between, part_role::other, false, false, false, "", "", "added"}};
-constexpr recipe_part a606[] = {{a603, "quart", {1, 1}, {1, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
-    {a581, "tbsp", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added"}};
+constexpr recipe_part a604[] = {{a603, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
+    {a94, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", "added"},
+    {a111, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "added"},
+    {a581, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added"},
+    {a573, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::between, part_role::other, false, false, false, "", "", "added"}};
+constexpr recipe_part a605[] = {{a603, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
+    {a94, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", "added"},
+    {a581, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added"},
+    {a582, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::between, part_role::other, false, false, false, "", "", "added"}};
+constexpr recipe_part a606[] = {{a603, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
+    {a581, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added"}};
 constexpr tested_recipe a607[] = {{"powdered-pectin", "", "quart", 1, 1, a604},
     {"liquid-pectin", "", "quart", 1, 1, a605},
     {"no-pectin", "", "quart", 1, 1, a606}};
@@ -2942,11 +2942,11 @@ constexpr condition a616[] = {{"Take stems and seeds out of the peppers and pure
     {"Half-pint jars only: no process exists for a larger jar.", {}, "", "", false, false}};
 constexpr sv a617[] = {"yellow-bell-pepper",
     "bell-pepper"};
-constexpr recipe_part a618[] = {{a617, "piece", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, true, false, false, "peppers", "", "large, fleshy"},
-    {a458, "piece", {1, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", ""},
-    {a93, "cup", {15, 10}, {15, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a94, "cup", {7, 1}, {7, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
-    {a582, "floz", {3, 1}, {3, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
+constexpr recipe_part a618[] = {{a617, "piece", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "peppers", "", "large, fleshy"},
+    {a458, "piece", {1, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", ""},
+    {a93, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a94, "cup", {7, 1}, {7, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
+    {a582, "floz", {3, 1}, {3, 1}, "", {0, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
 constexpr tested_recipe a619[] = {{"", "", "half-pint", 7, 7, a618}};
 constexpr citation a620[] = {{"usda-guide-7", "7", "7-10"}};
 constexpr sv a621[] = {"grape-plum jelly",
@@ -2964,12 +2964,12 @@ constexpr condition a623[] = {{"Wash ripe plums and Concord-type grapes, crush t
 constexpr sv a624[] = {"plum"};
 constexpr sv a625[] = {"butter",
     "margarine"};
-constexpr recipe_part a626[] = {{a624, "lb", {35, 10}, {35, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
-    {a500, "lb", {3, 1}, {3, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "ripe Concord type"},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a625, "tsp", {5, 10}, {5, 10}, part_limit::most, part_role::fat, false, true, false, "", "", "against foam"},
-    {a94, "cup", {85, 10}, {85, 10}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
-    {a573, "oz", {175, 100}, {175, 100}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
+constexpr recipe_part a626[] = {{a624, "lb", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
+    {a500, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "ripe Concord type"},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a625, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::fat, false, true, false, "", "", "against foam"},
+    {a94, "cup", {85, 10}, {85, 10}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
+    {a573, "oz", {175, 100}, {175, 100}, "", {0, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
 constexpr tested_recipe a627[] = {{"", "", "half-pint", 10, 10, a626}};
 constexpr sv a628[] = {"strawberry-rhubarb jelly",
     "strawberry and rhubarb jelly",
@@ -2985,11 +2985,11 @@ constexpr condition a629[] = {{"Wash the fruit; chop red rhubarb stalks and crus
     {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false}};
 constexpr sv a630[] = {"strawberry"};
 constexpr sv a631[] = {"rhubarb"};
-constexpr recipe_part a632[] = {{a630, "quart", {15, 10}, {15, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
-    {a631, "lb", {15, 10}, {15, 10}, part_limit::least, part_role::acid_food, false, false, false, "", "", "red stalks"},
-    {a625, "tsp", {5, 10}, {5, 10}, part_limit::most, part_role::fat, false, true, false, "", "", "against foam"},
-    {a94, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
-    {a582, "floz", {6, 1}, {6, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
+constexpr recipe_part a632[] = {{a630, "quart", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
+    {a631, "lb", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "red stalks"},
+    {a625, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::fat, false, true, false, "", "", "against foam"},
+    {a94, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
+    {a582, "floz", {6, 1}, {6, 1}, "", {0, 1}, part_limit::between, part_role::other, false, false, false, "", "", ""}};
 constexpr tested_recipe a633[] = {{"", "", "half-pint", 7, 7, a632}};
 constexpr sv a634[] = {"jelly without added pectin",
     "jelly without pectin",
@@ -3015,7 +3015,7 @@ constexpr sv a635[] = {"jelly",
     "jaleas",
     "fruit jelly",
     "fruit jellies"};
-constexpr table a636[] = {{a86, "hot", "juice of high-pectin fruit boiled to the jellying point", 250, a287, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: 10 minutes at 1,001 to 6,000 ft and 15 above, for half-pints and pints of jelly or jam. From memory of the table: the time at 0 to 1,000 ft and the headspace; a second page says that jam without pectin takes the times of jelly."}};
+constexpr table a636[] = {{a86, "hot", "juice of high-pectin fruit boiled to the jellying point", 250, a287, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 7-6."}};
 constexpr condition a637[] = {{"Only the fruit of the printed table; strawberries are not in it.", {}, "", "", false, false},
     {"Cook the fruit and strain the juice; use juice from the fruit itself, at most 6 to 8 cups at a time.", {}, "strained", "", false, false},
     {"Boil juice and sugar to the jellying point: 220 F at sea level, and for each further 1,000 ft up to 8,000 ft 218, 216, 214, 212, 211, 209, 207 and 205 F.", {}, "boiled before filling", "", false, false},
@@ -3023,21 +3023,21 @@ constexpr condition a637[] = {{"Only the fruit of the printed table; strawberrie
     {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false},
     {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jelly too.", {}, "pectin directions followed", "", false, true}};
 constexpr sv a638[] = {"apple-juice"};
-constexpr recipe_part a639[] = {{a638, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
-    {a94, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
-    {a571, "tsp", {6, 1}, {6, 1}, part_limit::least, part_role::acid, false, true, false, "", "", ""}};
+constexpr recipe_part a639[] = {{a638, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
+    {a94, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
+    {a571, "tsp", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, true, false, "", "", ""}};
 constexpr sv a640[] = {"blackberry-juice"};
-constexpr recipe_part a641[] = {{a640, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
-    {a94, "cup", {3, 1}, {4, 1}, part_limit::between, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a641[] = {{a640, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
+    {a94, "cup", {3, 1}, {4, 1}, "", {0, 1}, part_limit::between, part_role::sugar, false, false, false, "", "", ""}};
 constexpr sv a642[] = {"crab-apple-juice"};
-constexpr recipe_part a643[] = {{a642, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
-    {a94, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a643[] = {{a642, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
+    {a94, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
 constexpr sv a644[] = {"grape-juice"};
-constexpr recipe_part a645[] = {{a644, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
-    {a94, "cup", {3, 1}, {4, 1}, part_limit::between, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a645[] = {{a644, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
+    {a94, "cup", {3, 1}, {4, 1}, "", {0, 1}, part_limit::between, part_role::sugar, false, false, false, "", "", ""}};
 constexpr sv a646[] = {"plum-juice"};
-constexpr recipe_part a647[] = {{a646, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
-    {a94, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a647[] = {{a646, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
+    {a94, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""}};
 constexpr tested_recipe a648[] = {{"apple", "", "half-pint", 4, 5, a639},
     {"blackberry", "", "half-pint", 7, 8, a641},
     {"crab-apple", "", "half-pint", 4, 5, a643},
@@ -3062,14 +3062,14 @@ constexpr condition a653[] = {{"Peel the jicama.", {}, "peeled", "", false, fals
     {"Heat the vegetables in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false},
     {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water, more vegetables.", {}, "", "", false, false}};
-constexpr recipe_part a654[] = {{a356, "cup", {14, 1}, {14, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cubed"},
-    {a223, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
-    {a338, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a94, "cup", {45, 10}, {45, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a182, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a183, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a654[] = {{a356, "cup", {14, 1}, {14, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cubed"},
+    {a223, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
+    {a338, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a94, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a182, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a183, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a655[] = {{"", "", "pint", 6, 6, a654}};
 constexpr citation a656[] = {{"usda-guide-6", "6", "6-18"}};
 constexpr sv a657[] = {"spicy jicama relish",
@@ -3094,16 +3094,16 @@ constexpr condition a659[] = {{"Dice the jicama and the bell peppers.", {}, "", 
     {"Pint jars at most: no quart process is published.", {}, "", "", false, false}};
 constexpr sv a660[] = {"yellow-bell-pepper"};
 constexpr sv a661[] = {"hot-finger-pepper"};
-constexpr recipe_part a662[] = {{a356, "cup", {9, 1}, {9, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "diced"},
-    {a451, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole, in a bag"},
-    {a114, "stick", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 inch"},
-    {a93, "cup", {8, 1}, {8, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a94, "cup", {4, 1}, {4, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a211, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a660, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
-    {a338, "cup", {45, 10}, {45, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
-    {a223, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a661, "piece", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "about 6 inch, finely chopped, partly seeded"}};
+constexpr recipe_part a662[] = {{a356, "cup", {9, 1}, {9, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "diced"},
+    {a451, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole, in a bag"},
+    {a114, "stick", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 inch"},
+    {a93, "cup", {8, 1}, {8, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a94, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a211, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a660, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
+    {a338, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
+    {a223, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a661, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "about 6 inch, finely chopped, partly seeded"}};
 constexpr tested_recipe a663[] = {{"", "", "pint", 7, 7, a662}};
 constexpr citation a664[] = {{"usda-guide-6", "6", "6-30"},
     {"nchfp-jicama-relish", "", ""}};
@@ -3134,18 +3134,18 @@ constexpr condition a668[] = {{"Take no diseased or over-ripe tomatoes, and none
     {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false},
     {"Pint jars at most: no quart process is published.", {}, "", "", false, false}};
 constexpr sv a669[] = {"green-bell-pepper"};
-constexpr recipe_part a670[] = {{a385, "lb", {24, 1}, {24, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
-    {a223, "lb", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
-    {a338, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
-    {a669, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
-    {a93, "cup", {9, 1}, {9, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {9, 1}, {9, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a158, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a199, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a226, "tbsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", "ground"},
-    {a530, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
-    {a112, "tbsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
-    {a114, "stick", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a670[] = {{a385, "lb", {24, 1}, {24, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
+    {a223, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
+    {a338, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
+    {a669, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
+    {a93, "cup", {9, 1}, {9, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {9, 1}, {9, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a158, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a199, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a226, "tbsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "ground"},
+    {a530, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
+    {a112, "tbsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
+    {a114, "stick", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a671[] = {{"", "", "pint", 9, 9, a670}};
 constexpr citation a672[] = {{"usda-guide-3", "3", "3-18"}};
 constexpr sv a673[] = {"country western ketchup",
@@ -3169,18 +3169,18 @@ constexpr sv a676[] = {"chile-pepper"};
 constexpr sv a677[] = {"paprika"};
 constexpr sv a678[] = {"black-peppercorn"};
 constexpr sv a679[] = {"bay-leaf"};
-constexpr recipe_part a680[] = {{a385, "lb", {24, 1}, {24, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
-    {a676, "piece", {5, 1}, {5, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced, seeded"},
-    {a198, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a93, "cup", {8, 3}, {8, 3}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {125, 100}, {125, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a226, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", "ground"},
-    {a677, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a530, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
-    {a199, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a678, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
-    {a182, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a679, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a680[] = {{a385, "lb", {24, 1}, {24, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
+    {a676, "piece", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced, seeded"},
+    {a198, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a93, "cup", {8, 3}, {8, 3}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {125, 100}, {125, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a226, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "ground"},
+    {a677, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a530, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
+    {a199, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a678, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
+    {a182, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a679, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a681[] = {{"", "", "pint", 6, 7, a680}};
 constexpr sv a682[] = {"mango sauce",
     "mango sauces",
@@ -3196,13 +3196,13 @@ constexpr sv a685[] = {"mango-puree"};
 constexpr sv a686[] = {"honey"};
 constexpr sv a687[] = {"ascorbic-acid"};
 constexpr sv a688[] = {"ground-nutmeg"};
-constexpr recipe_part a689[] = {{a685, "cup", {55, 10}, {55, 10}, part_limit::most, part_role::acid_food, true, false, false, "", "", "slightly under-ripe to just-ripe mango"},
-    {a686, "tbsp", {6, 1}, {6, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a581, "tbsp", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {75, 100}, {75, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a687, "tsp", {25, 10}, {25, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "7500 mg"},
-    {a96, "tsp", {125, 1000}, {125, 1000}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a688, "tsp", {125, 1000}, {125, 1000}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a689[] = {{a685, "cup", {55, 10}, {55, 10}, "lb", {325, 100}, part_limit::most, part_role::acid_food, true, false, false, "", "", "slightly under-ripe to just-ripe mango"},
+    {a686, "tbsp", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a581, "tbsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a687, "tsp", {25, 10}, {25, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "7500 mg"},
+    {a96, "tsp", {125, 1000}, {125, 1000}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a688, "tsp", {125, 1000}, {125, 1000}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a690[] = {{"", "", "half-pint", 6, 6, a689}};
 constexpr citation a691[] = {{"usda-guide-2", "2", "2-17"},
     {"nchfp-mango-sauce", "", ""},
@@ -3351,12 +3351,12 @@ constexpr condition a711[] = {{"Keep to the printed recipe; its 1/2 cup of vineg
     {"Use no more chiles and onions, and no fewer tomatoes, than printed.", {}, "", "", false, false},
     {"Simmer it covered for 10 minutes and fill the jars while it is hot.", {}, "boiled before filling", "", false, false}};
 constexpr sv a712[] = {"oregano"};
-constexpr recipe_part a713[] = {{a385, "lb", {18, 1}, {18, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
-    {a676, "lb", {25, 10}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased, peeled, seeded, chopped"},
-    {a223, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a198, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a712, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a93, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
+constexpr recipe_part a713[] = {{a385, "lb", {18, 1}, {18, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
+    {a676, "lb", {25, 10}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased, peeled, seeded, chopped"},
+    {a223, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a198, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a712, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a93, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
 constexpr tested_recipe a714[] = {{"", "", "quart", 7, 7, a713}};
 constexpr citation a715[] = {{"usda-guide-3", "3", "3-15"}};
 constexpr sv a716[] = {"mincemeat",
@@ -3376,29 +3376,29 @@ constexpr condition a720[] = {{"Keep to the printed recipe; it holds meat and su
     {"The table lists quart jars only; a smaller jar takes the quart time.", {}, "", "", false, false}};
 constexpr sv a721[] = {"suet"};
 constexpr sv a722[] = {"raisin"};
-constexpr recipe_part a723[] = {{a380, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", ""},
-    {a721, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::fat, false, false, false, "", "", "finely chopped"},
-    {a91, "quart", {5, 1}, {5, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped"},
-    {a722, "lb", {2, 1}, {2, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", "dark, seedless"},
-    {a395, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
-    {a92, "quart", {2, 1}, {2, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
-    {a96, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a688, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a94, "cup", {5, 1}, {5, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a198, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
+constexpr recipe_part a723[] = {{a380, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", ""},
+    {a721, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::fat, false, false, false, "", "", "finely chopped"},
+    {a91, "quart", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped"},
+    {a722, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", "dark, seedless"},
+    {a395, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
+    {a92, "quart", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
+    {a96, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a688, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a94, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a198, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
 constexpr sv a724[] = {"ground-venison"};
 constexpr sv a725[] = {"sausage"};
-constexpr recipe_part a726[] = {{a724, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", ""},
-    {a725, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
-    {a721, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::fat, false, false, false, "", "", "finely chopped"},
-    {a91, "quart", {5, 1}, {5, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped"},
-    {a722, "lb", {2, 1}, {2, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", "dark, seedless"},
-    {a395, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
-    {a92, "quart", {2, 1}, {2, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
-    {a96, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a688, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a94, "cup", {5, 1}, {5, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a198, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
+constexpr recipe_part a726[] = {{a724, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", ""},
+    {a725, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
+    {a721, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::fat, false, false, false, "", "", "finely chopped"},
+    {a91, "quart", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped"},
+    {a722, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", "dark, seedless"},
+    {a395, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
+    {a92, "quart", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
+    {a96, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a688, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a94, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a198, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
 constexpr tested_recipe a727[] = {{"beef", "", "quart", 7, 7, a723},
     {"venison", "", "quart", 7, 7, a726}};
 constexpr citation a728[] = {{"usda-guide-2", "2", "2-28"}};
@@ -3429,20 +3429,20 @@ constexpr condition a733[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
 constexpr sv a734[] = {"celery"};
 constexpr sv a735[] = {"cauliflower"};
 constexpr sv a736[] = {"prepared-mustard"};
-constexpr recipe_part a737[] = {{a449, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "4 to 5 inch, cut in 1 inch slices"},
-    {a223, "lb", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "peeled, quartered"},
-    {a734, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1 inch pieces"},
-    {a324, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "peeled, 1/2 inch pieces"},
-    {a338, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1/2 inch pieces"},
-    {a735, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "flowerets"},
-    {a93, "cup", {5, 1}, {5, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a736, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a94, "cup", {35, 10}, {35, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a183, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a182, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a112, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a737[] = {{a449, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "4 to 5 inch, cut in 1 inch slices"},
+    {a223, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "peeled, quartered"},
+    {a734, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1 inch pieces"},
+    {a324, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "peeled, 1/2 inch pieces"},
+    {a338, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1/2 inch pieces"},
+    {a735, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "flowerets"},
+    {a93, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a736, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a94, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a183, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a182, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a112, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a738[] = {{"", "", "pint", 10, 10, a737}};
 constexpr citation a739[] = {{"usda-guide-6", "6", "6-25"}};
 constexpr sv a740[] = {"mixed vegetables",
@@ -3503,17 +3503,17 @@ constexpr sv a751[] = {"olive-oil",
     "salad-oil"};
 constexpr sv a752[] = {"dried-basil"};
 constexpr sv a753[] = {"pimento"};
-constexpr recipe_part a754[] = {{a750, "lb", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "small, whole, unopened, caps under 1-1/4 inch"},
-    {a581, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "in the simmering water (then drained)"},
-    {a751, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::fat, false, false, false, "", "", ""},
-    {a93, "cup", {25, 10}, {25, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a712, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a752, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a158, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a223, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a753, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
-    {a156, "clove", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "quartered, 1/4 clove per half-pint"},
-    {a678, "piece", {25, 1}, {25, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 to 3 per half-pint"}};
+constexpr recipe_part a754[] = {{a750, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "small, whole, unopened, caps under 1-1/4 inch"},
+    {a581, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "in the simmering water (then drained)"},
+    {a751, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::fat, false, false, false, "", "", ""},
+    {a93, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a712, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a752, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a158, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a223, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a753, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
+    {a156, "clove", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "quartered, 1/4 clove per half-pint"},
+    {a678, "piece", {25, 1}, {25, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 to 3 per half-pint"}};
 constexpr tested_recipe a755[] = {{"", "", "half-pint", 9, 9, a754}};
 constexpr sv a756[] = {"mushrooms",
     "mushroom",
@@ -3576,13 +3576,13 @@ constexpr condition a768[] = {{"Wash small pods, trim them and leave them whole.
     {"Fill the raw pods in and cover them with the boiling liquid; the table calls this a hot pack, so a plan says `pack: hot`.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, less okra, fewer peppers. Not allowed: less vinegar, more water, okra, peppers or garlic.", {}, "", "", false, false}};
 constexpr sv a769[] = {"okra"};
-constexpr recipe_part a770[] = {{a769, "lb", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "small whole pods"},
-    {a157, "piece", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
-    {a159, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a156, "clove", {8, 1}, {9, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1 per jar"},
-    {a158, "cup", {2, 3}, {2, 3}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a111, "cup", {6, 1}, {6, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a93, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
+constexpr recipe_part a770[] = {{a769, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "small whole pods"},
+    {a157, "piece", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
+    {a159, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a156, "clove", {8, 1}, {9, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "1 per jar"},
+    {a158, "cup", {2, 3}, {2, 3}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a111, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a93, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
 constexpr tested_recipe a771[] = {{"", "", "pint", 8, 9, a770}};
 constexpr citation a772[] = {{"usda-guide-6", "6", "6-19"}};
 constexpr sv a773[] = {"okra",
@@ -3688,13 +3688,13 @@ constexpr condition a795[] = {{"Use white pearl onions only, and leave them whol
     {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer onions, more sugar. Not allowed: less vinegar, more water or more onions.", {}, "", "", false, false}};
 constexpr sv a796[] = {"pearl-onion"};
-constexpr recipe_part a797[] = {{a796, "cup", {8, 1}, {8, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "white, peeled"},
-    {a93, "cup", {55, 10}, {55, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a158, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a94, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a182, "tsp", {8, 1}, {8, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 tsp per pint"},
-    {a183, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tsp per pint"}};
+constexpr recipe_part a797[] = {{a796, "cup", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "white, peeled"},
+    {a93, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a158, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a94, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a182, "tsp", {8, 1}, {8, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "2 tsp per pint"},
+    {a183, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tsp per pint"}};
 constexpr tested_recipe a798[] = {{"", "", "pint", 3, 4, a797}};
 constexpr citation a799[] = {{"usda-guide-6", "6", "6-20"}};
 constexpr sv a800[] = {"asian pears",
@@ -3825,14 +3825,14 @@ constexpr sv a820[] = {"bell-pepper",
     "banana-pepper",
     "jalapeno-pepper"};
 constexpr sv a821[] = {"prepared-horseradish"};
-constexpr recipe_part a822[] = {{a820, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled; whole flattened or quartered"},
-    {a581, "cup", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a93, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a712, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a751, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::fat, false, false, false, "", "", ""},
-    {a223, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a156, "clove", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "quartered, 1/4 clove per half-pint"},
-    {a821, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
+constexpr recipe_part a822[] = {{a820, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled; whole flattened or quartered"},
+    {a581, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a93, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a712, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a751, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::fat, false, false, false, "", "", ""},
+    {a223, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a156, "clove", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "quartered, 1/4 clove per half-pint"},
+    {a821, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
 constexpr tested_recipe a823[] = {{"", "", "half-pint", 9, 9, a822}};
 constexpr sv a824[] = {"peppers",
     "bell peppers",
@@ -3906,15 +3906,15 @@ constexpr condition a832[] = {{"Wash and chop the vegetables; green, unripe toma
     {"Take the spice bag out and fill the jars hot.", {}, "", "", false, false},
     {"Allowed changes: more vinegar, fewer peppers, onions or cabbage, more sugar. Not allowed: less vinegar, added water, more of these vegetables.", {}, "", "", false, false}};
 constexpr sv a833[] = {"cabbage"};
-constexpr recipe_part a834[] = {{a529, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
-    {a338, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a669, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a223, "cup", {225, 100}, {225, 100}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a833, "cup", {75, 10}, {75, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, true, "", "", "for the 12 h soak, drained"},
-    {a451, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a93, "cup", {45, 10}, {45, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a95, "cup", {3, 1}, {3, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a834[] = {{a529, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
+    {a338, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a669, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a223, "cup", {225, 100}, {225, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a833, "cup", {75, 10}, {75, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "for the 12 h soak, drained"},
+    {a451, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a93, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a95, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""}};
 constexpr tested_recipe a835[] = {{"", "", "half-pint", 9, 9, a834}};
 constexpr citation a836[] = {{"usda-guide-6", "6", "6-27"}};
 constexpr sv a837[] = {"14-day sweet pickles",
@@ -3946,7 +3946,7 @@ constexpr sv a838[] = {"pickles",
 constexpr sv a839[] = {"whole",
     "strips",
     "sliced"};
-constexpr table a840[] = {{a839, "raw", "cucumbers 2 to 5 inch, whole, strips or slices", 500, a731, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: the recipe, that pints below 1,000 ft alone need sterile jars, and, in another copy, the headspace. From memory of the table: the minutes."}};
+constexpr table a840[] = {{a839, "raw", "cucumbers 2 to 5 inch, whole, strips or slices", 500, a731, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-12."}};
 constexpr condition a841[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false},
     {"Pack whole only cucumbers of one size.", {}, "", "", false, false},
     {"Brine them with 1/4 cup of salt on days 1, 3 and 5; pour each brine away.", {}, "drained", "", false, false},
@@ -3954,12 +3954,12 @@ constexpr condition a841[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
     {"Add the sugar to the syrup in steps, as printed.", {}, "", "", false, false},
     {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false}};
-constexpr recipe_part a842[] = {{a449, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 5 inch, uniform size if whole"},
-    {a158, "cup", {75, 100}, {75, 100}, part_limit::free, part_role::salt, false, false, true, "", "", "1/4 cup on days 1, 3 and 5, drained"},
-    {a183, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a451, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a94, "cup", {55, 10}, {55, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", "added in steps"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
+constexpr recipe_part a842[] = {{a449, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 5 inch, uniform size if whole"},
+    {a158, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "1/4 cup on days 1, 3 and 5, drained"},
+    {a183, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a451, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a94, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "added in steps"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
 constexpr tested_recipe a843[] = {{"", "", "pint", 5, 9, a842}};
 constexpr citation a844[] = {{"usda-guide-6", "6", "6-11"}};
 constexpr sv a845[] = {"squash bread-and-butter pickles",
@@ -3990,14 +3990,14 @@ constexpr condition a848[] = {{"Use slender squash 1 to 1 1/2 inches across, in 
     {"Zucchini and yellow squash may replace each other, 6 lb in all. Allowed: more vinegar, less squash or onion, more sugar. Not allowed: less vinegar, added water, more squash or onion.", {}, "", "", false, false}};
 constexpr sv a849[] = {"zucchini",
     "yellow-summer-squash"};
-constexpr recipe_part a850[] = {{a849, "lb", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "slender, 1 to 1 1/2 inch across, 3/16 inch slices"},
-    {a223, "cup", {8, 1}, {8, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {45, 10}, {45, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a182, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a183, "tbsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a850[] = {{a849, "lb", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "slender, 1 to 1 1/2 inch across, 3/16 inch slices"},
+    {a223, "cup", {8, 1}, {8, 1}, "lb", {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a182, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a183, "tbsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a851[] = {{"", "", "pint", 8, 8, a850}};
 constexpr citation a852[] = {{"usda-guide-6", "6", "6-9"}};
 constexpr sv a853[] = {"bread-and-butter pickles",
@@ -4031,15 +4031,15 @@ constexpr condition a856[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
     {"Heat the slices in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false},
     {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer cucumbers or onions, more sugar. Not allowed: less vinegar, added water, more cucumbers or onions.", {}, "", "", false, false}};
-constexpr recipe_part a857[] = {{a449, "lb", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "4 to 5 inch, 3/16 inch slices"},
-    {a223, "cup", {8, 1}, {8, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {45, 10}, {45, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a182, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a183, "tbsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a562, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, true, true, "", "", "only for the firmer variation, rinsed off"}};
+constexpr recipe_part a857[] = {{a449, "lb", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "4 to 5 inch, 3/16 inch slices"},
+    {a223, "cup", {8, 1}, {8, 1}, "lb", {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a182, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a183, "tbsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a562, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, true, "", "", "only for the firmer variation, rinsed off"}};
 constexpr tested_recipe a858[] = {{"", "", "pint", 8, 8, a857}};
 constexpr sv a859[] = {"no-sugar-added sweet pickle slices",
     "no-sugar-added sweet pickle cucumber slices",
@@ -4061,15 +4061,15 @@ constexpr condition a861[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
     {"Heat the slices in the boiling liquid.", {}, "boiled before filling", "", false, false},
     {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, more water or more cucumbers.", {}, "", "", false, false}};
-constexpr recipe_part a862[] = {{a449, "lb", {35, 10}, {35, 10}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1/4 inch slices"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a266, "cup", {3, 1}, {3, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
-    {a158, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a182, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a530, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a183, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a114, "piece", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "1 inch, 1 per jar if desired"}};
+constexpr recipe_part a862[] = {{a449, "lb", {35, 10}, {35, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1/4 inch slices"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a266, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
+    {a158, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a182, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a530, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a183, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a114, "piece", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "1 inch, 1 per jar if desired"}};
 constexpr tested_recipe a863[] = {{"", "", "pint", 4, 5, a862}};
 constexpr citation a864[] = {{"usda-guide-6", "6", "6-33"}};
 constexpr sv a865[] = {"quick fresh-pack dill pickles",
@@ -4086,17 +4086,17 @@ constexpr condition a867[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
     {"Put dill and mustard seed in each jar.", {}, "", "", false, false},
     {"Cover the cucumbers with the boiling pickling liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, more water or more cucumbers.", {}, "", "", false, false}};
-constexpr recipe_part a868[] = {{a449, "lb", {8, 1}, {8, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 5 inch"},
-    {a111, "gallon", {2, 1}, {2, 1}, part_limit::free, part_role::water, false, false, true, "", "", "12 h soak, drained"},
-    {a158, "cup", {75, 100}, {75, 100}, part_limit::free, part_role::salt, false, false, true, "", "", "in the soak water"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, false, "", "", "in the pickling solution"},
-    {a93, "quart", {15, 10}, {15, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a111, "quart", {2, 1}, {2, 1}, part_limit::most, part_role::water, false, false, false, "", "", "in the pickling solution"},
-    {a451, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a182, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "about 1 tsp per pint"},
-    {a210, "head", {14, 1}, {14, 1}, part_limit::free, part_role::spice, false, false, false, "", "dill", "fresh, 1 1/2 per pint"},
-    {a159, "tbsp", {45, 10}, {45, 10}, part_limit::free, part_role::spice, false, false, false, "", "dill", "1 1/2 tsp per pint"}};
+constexpr recipe_part a868[] = {{a449, "lb", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 5 inch"},
+    {a111, "gallon", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::water, false, false, true, "", "", "12 h soak, drained"},
+    {a158, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "in the soak water"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", "in the pickling solution"},
+    {a93, "quart", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a111, "quart", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "in the pickling solution"},
+    {a451, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a182, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "about 1 tsp per pint"},
+    {a210, "head", {14, 1}, {14, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "dill", "fresh, 1 1/2 per pint"},
+    {a159, "tbsp", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "dill", "1 1/2 tsp per pint"}};
 constexpr tested_recipe a869[] = {{"", "", "pint", 7, 9, a868}};
 constexpr citation a870[] = {{"usda-guide-6", "6", "6-10"}};
 constexpr sv a871[] = {"quick sweet pickles",
@@ -4110,8 +4110,8 @@ constexpr sv a872[] = {"sliced",
     "strips"};
 constexpr jar_minutes a873[] = {{"pint", a30},
     {"quart", a30}};
-constexpr table a874[] = {{a872, "raw", "cucumbers 3 to 4 inch, slices or strips, covered with hot syrup", 500, a446, "", "", "boiling-water-3", {}, "seen-part", 2, true, "Read: headspace, both packs, and the three pairs of upper-band times (10 and 15, 15 and 20, 20 and 25) in order. From memory of the table: the times at 0 to 1,000 ft, and which pair goes with which pack and jar. A canning book prints the table in this arrangement."},
-    {a872, "hot", "cucumbers 3 to 4 inch, slices or strips, heated in the pickling solution", 500, a873, "", "", "boiling-water-3", {}, "seen-part", 2, true, "Read: headspace, both packs, and the three pairs of upper-band times (10 and 15, 15 and 20, 20 and 25) in order. From memory of the table: the times at 0 to 1,000 ft, and which pair goes with which pack and jar. A canning book prints the table in this arrangement."}};
+constexpr table a874[] = {{a872, "raw", "cucumbers 3 to 4 inch, slices or strips, covered with hot syrup", 500, a446, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-13."},
+    {a872, "hot", "cucumbers 3 to 4 inch, slices or strips, heated in the pickling solution", 500, a873, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-13."}};
 constexpr condition a875[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false},
     {"Cut the cucumbers in slices or strips.", {}, "", "", false, false},
     {"Chill them with the salt under ice, then drain.", {}, "drained", "", false, false},
@@ -4121,14 +4121,14 @@ constexpr condition a875[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
     {"Fill the jars hot and cover with the liquid.", a80, "covered with liquid", "", false, false},
     {"Fill the jars with the raw cucumbers and cover with the hot syrup.", a146, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false}};
-constexpr recipe_part a876[] = {{a449, "lb", {8, 1}, {8, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 4 inch, slices or strips"},
-    {a158, "cup", {1, 3}, {1, 3}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
-    {a94, "cup", {45, 10}, {45, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {35, 10}, {35, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a183, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a530, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a182, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a562, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, true, true, "", "", "only for the firmer variation, rinsed off"}};
+constexpr recipe_part a876[] = {{a449, "lb", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 4 inch, slices or strips"},
+    {a158, "cup", {1, 3}, {1, 3}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
+    {a94, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a183, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a530, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a182, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a562, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, true, "", "", "only for the firmer variation, rinsed off"}};
 constexpr tested_recipe a877[] = {{"", "", "pint", 7, 9, a876}};
 constexpr citation a878[] = {{"usda-guide-6", "6", "6-12"}};
 constexpr sv a879[] = {"reduced-sodium sliced dill pickles",
@@ -4167,14 +4167,14 @@ constexpr condition a882[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
     {"Cover with the hot liquid to 1/4 inch from the rim.", {}, "covered with liquid", "", false, false},
     {"Do not use low-temperature pasteurization for pickles with little salt.", {}, "", "", false, false},
     {"Allowed changes: more vinegar, fewer cucumbers or onions, more sugar. Not allowed: less vinegar, added water, more cucumbers or onions.", {}, "", "", false, false}};
-constexpr recipe_part a883[] = {{a449, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 5 inch, 1/4 inch slices"},
-    {a93, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {6, 1}, {6, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a158, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a183, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a182, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a223, "piece", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, thinly sliced"},
-    {a210, "head", {8, 1}, {8, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "fresh"}};
+constexpr recipe_part a883[] = {{a449, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 5 inch, 1/4 inch slices"},
+    {a93, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a158, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a183, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a182, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a223, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, thinly sliced"},
+    {a210, "head", {8, 1}, {8, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "fresh"}};
 constexpr tested_recipe a884[] = {{"", "", "pint", 8, 8, a883}};
 constexpr citation a885[] = {{"usda-guide-6", "6", "6-34"}};
 constexpr sv a886[] = {"reduced-sodium sliced sweet pickles",
@@ -4211,15 +4211,15 @@ constexpr condition a889[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
     {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false},
     {"Do not use low-temperature pasteurization for pickles with little salt.", {}, "", "", false, false},
     {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false}};
-constexpr recipe_part a890[] = {{a449, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 4 inch, 1/4 inch slices"},
-    {a93, "quart", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "simmered with slices then drained"},
-    {a158, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", "brining solution"},
-    {a182, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "brining solution"},
-    {a94, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", "brining solution"},
-    {a93, "cup", {5, 3}, {5, 3}, part_limit::least, part_role::acid, false, false, false, "", "", "canning syrup"},
-    {a94, "cup", {3, 1}, {3, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "canning syrup"},
-    {a530, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "canning syrup"},
-    {a183, "tsp", {225, 100}, {225, 100}, part_limit::free, part_role::spice, false, false, false, "", "", "canning syrup"}};
+constexpr recipe_part a890[] = {{a449, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 4 inch, 1/4 inch slices"},
+    {a93, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "simmered with slices then drained"},
+    {a158, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", "brining solution"},
+    {a182, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "brining solution"},
+    {a94, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "brining solution"},
+    {a93, "cup", {5, 3}, {5, 3}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "canning syrup"},
+    {a94, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "canning syrup"},
+    {a530, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "canning syrup"},
+    {a183, "tsp", {225, 100}, {225, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "canning syrup"}};
 constexpr tested_recipe a891[] = {{"", "", "pint", 4, 5, a890}};
 constexpr sv a892[] = {"sweet gherkin pickles",
     "sweet gherkins",
@@ -4256,16 +4256,16 @@ constexpr condition a895[] = {{"Wash the cucumbers; cut 1/16 inch off the blosso
 constexpr sv a896[] = {"cucumber"};
 constexpr sv a897[] = {"fennel"};
 constexpr sv a898[] = {"vanilla"};
-constexpr recipe_part a899[] = {{a896, "lb", {7, 1}, {7, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1-1/2 inch or less"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, true, "", "", "soaks, drained"},
-    {a94, "cup", {8, 1}, {8, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "added in steps"},
-    {a93, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added in steps"},
-    {a339, "tsp", {75, 100}, {75, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a183, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a451, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a114, "piece", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a897, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a898, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
+constexpr recipe_part a899[] = {{a896, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1-1/2 inch or less"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "soaks, drained"},
+    {a94, "cup", {8, 1}, {8, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "added in steps"},
+    {a93, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "added in steps"},
+    {a339, "tsp", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a183, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a451, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a114, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a897, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a898, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""}};
 constexpr tested_recipe a900[] = {{"", "", "pint", 6, 7, a899}};
 constexpr sv a901[] = {"apple pie filling",
     "apple pie fillings",
@@ -4289,24 +4289,24 @@ constexpr condition a904[] = {{"Use fresh apples only, not frozen ones.", {}, "f
     {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false}};
 constexpr sv a905[] = {"cook-type-starch"};
 constexpr sv a906[] = {"yellow-food-colour"};
-constexpr recipe_part a907[] = {{a91, "cup", {35, 10}, {35, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, 1/2 inch slices, blanched"},
-    {a94, "cup", {875, 1000}, {875, 1000}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
-    {a96, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a111, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a638, "cup", {75, 100}, {75, 100}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
-    {a581, "tbsp", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a688, "tsp", {125, 1000}, {125, 1000}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a906, "drop", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
-constexpr recipe_part a908[] = {{a91, "quart", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, 1/2 inch slices, blanched"},
-    {a94, "cup", {55, 10}, {55, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
-    {a96, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a111, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a638, "cup", {5, 1}, {5, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
-    {a581, "cup", {75, 100}, {75, 100}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a688, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a906, "drop", {7, 1}, {7, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a907[] = {{a91, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, 1/2 inch slices, blanched"},
+    {a94, "cup", {875, 1000}, {875, 1000}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
+    {a96, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a111, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a638, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
+    {a581, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a688, "tsp", {125, 1000}, {125, 1000}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a906, "drop", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a908[] = {{a91, "quart", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, 1/2 inch slices, blanched"},
+    {a94, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
+    {a96, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a111, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a638, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", ""},
+    {a581, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a688, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a906, "drop", {7, 1}, {7, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
 constexpr tested_recipe a909[] = {{"1-quart", "", "quart", 1, 1, a907},
     {"7-quart", "", "quart", 7, 7, a908}};
 constexpr citation a910[] = {{"usda-guide-2", "2", "2-26"},
@@ -4326,35 +4326,35 @@ constexpr condition a913[] = {{"Blanch fresh berries 1 minute in boiling water, 
     {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false},
     {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false}};
 constexpr sv a914[] = {"blue-food-colour"};
-constexpr recipe_part a915[] = {{a570, "cup", {35, 10}, {35, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
-    {a94, "cup", {875, 1000}, {875, 1000}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {3125, 10000}, {3125, 10000}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "tsp", {35, 10}, {35, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a914, "drop", {3, 1}, {3, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "drop", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a915[] = {{a570, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
+    {a94, "cup", {875, 1000}, {875, 1000}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {3125, 10000}, {3125, 10000}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "tsp", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a914, "drop", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "drop", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
 constexpr sv a916[] = {"frozen-blueberry"};
-constexpr recipe_part a917[] = {{a916, "cup", {35, 10}, {35, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "thawed, unsweetened"},
-    {a94, "cup", {875, 1000}, {875, 1000}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
-    {a111, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "tsp", {35, 10}, {35, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a914, "drop", {3, 1}, {3, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "drop", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
-constexpr recipe_part a918[] = {{a570, "quart", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
-    {a94, "cup", {6, 1}, {6, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {225, 100}, {225, 100}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
-    {a111, "cup", {7, 1}, {7, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a914, "drop", {20, 1}, {20, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "drop", {7, 1}, {7, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
-constexpr recipe_part a919[] = {{a916, "quart", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "thawed, unsweetened"},
-    {a94, "cup", {6, 1}, {6, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {175, 100}, {175, 100}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
-    {a111, "cup", {7, 1}, {7, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a914, "drop", {20, 1}, {20, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "drop", {7, 1}, {7, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a917[] = {{a916, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "thawed, unsweetened"},
+    {a94, "cup", {875, 1000}, {875, 1000}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
+    {a111, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "tsp", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a914, "drop", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "drop", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a918[] = {{a570, "quart", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
+    {a94, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {225, 100}, {225, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
+    {a111, "cup", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a914, "drop", {20, 1}, {20, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "drop", {7, 1}, {7, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a919[] = {{a916, "quart", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "thawed, unsweetened"},
+    {a94, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {175, 100}, {175, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
+    {a111, "cup", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a914, "drop", {20, 1}, {20, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "drop", {7, 1}, {7, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
 constexpr tested_recipe a920[] = {{"1-quart", "", "quart", 1, 1, a915},
     {"1-quart-frozen", "", "quart", 1, 1, a917},
     {"7-quart", "", "quart", 7, 7, a918},
@@ -4379,39 +4379,39 @@ constexpr condition a924[] = {{"Use sour cherries and take the pits out.", {}, "
     {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false}};
 constexpr sv a925[] = {"sour-cherry"};
 constexpr sv a926[] = {"almond-extract"};
-constexpr recipe_part a927[] = {{a925, "cup", {10, 3}, {10, 3}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
-    {a94, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {3125, 10000}, {3125, 10000}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
-    {a111, "cup", {4, 3}, {4, 3}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "tsp", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a96, "tsp", {125, 1000}, {125, 1000}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a926, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "drop", {6, 1}, {6, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a927[] = {{a925, "cup", {10, 3}, {10, 3}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
+    {a94, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {3125, 10000}, {3125, 10000}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
+    {a111, "cup", {4, 3}, {4, 3}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a96, "tsp", {125, 1000}, {125, 1000}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a926, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "drop", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
 constexpr sv a928[] = {"frozen-sour-cherry"};
-constexpr recipe_part a929[] = {{a928, "cup", {10, 3}, {10, 3}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
-    {a94, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
-    {a111, "cup", {4, 3}, {4, 3}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "tsp", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a96, "tsp", {125, 1000}, {125, 1000}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a926, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "drop", {6, 1}, {6, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
-constexpr recipe_part a930[] = {{a925, "quart", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
-    {a94, "cup", {7, 1}, {7, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {175, 100}, {175, 100}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
-    {a111, "cup", {28, 3}, {28, 3}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a96, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a926, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
-constexpr recipe_part a931[] = {{a928, "quart", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
-    {a94, "cup", {7, 1}, {7, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {175, 100}, {175, 100}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
-    {a111, "cup", {28, 3}, {28, 3}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
-    {a581, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a96, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a926, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a115, "tsp", {25, 100}, {25, 100}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a929[] = {{a928, "cup", {10, 3}, {10, 3}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
+    {a94, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
+    {a111, "cup", {4, 3}, {4, 3}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a96, "tsp", {125, 1000}, {125, 1000}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a926, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "drop", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a930[] = {{a925, "quart", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
+    {a94, "cup", {7, 1}, {7, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {175, 100}, {175, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with fresh fruit"},
+    {a111, "cup", {28, 3}, {28, 3}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a96, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a926, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
+constexpr recipe_part a931[] = {{a928, "quart", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
+    {a94, "cup", {7, 1}, {7, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {175, 100}, {175, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "with frozen fruit"},
+    {a111, "cup", {28, 3}, {28, 3}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", "with frozen fruit the thaw juice counts as water"},
+    {a581, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a96, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a926, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a115, "tsp", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""}};
 constexpr tested_recipe a932[] = {{"1-quart", "", "quart", 1, 1, a927},
     {"1-quart-frozen", "", "quart", 1, 1, a929},
     {"7-quart", "", "quart", 7, 7, a930},
@@ -4434,19 +4434,19 @@ constexpr condition a937[] = {{"Keep to the printed recipe: neither the bottled 
 constexpr sv a938[] = {"citron",
     "lemon-peel",
     "orange-peel"};
-constexpr recipe_part a939[] = {{a529, "quart", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
-    {a91, "quart", {3, 1}, {3, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "tart, peeled, chopped"},
-    {a722, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", "dark, seedless"},
-    {a395, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
-    {a938, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::other, false, false, false, "", "", "minced"},
-    {a111, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a95, "cup", {25, 10}, {25, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a94, "cup", {25, 10}, {25, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
-    {a93, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a581, "cup", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a96, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a688, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a97, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a939[] = {{a529, "quart", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
+    {a91, "quart", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "tart, peeled, chopped"},
+    {a722, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", "dark, seedless"},
+    {a395, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, false, false, "", "", ""},
+    {a938, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::other, false, false, false, "", "", "minced"},
+    {a111, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a95, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a94, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
+    {a93, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a581, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a96, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a688, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a97, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a940[] = {{"", "", "quart", 7, 7, a939}};
 constexpr citation a941[] = {{"usda-guide-2", "2", "2-29"}};
 constexpr sv a942[] = {"peach pie filling",
@@ -4464,20 +4464,20 @@ constexpr condition a944[] = {{"Use fresh peaches only, not frozen ones.", {}, "
     {"Cook the water, the sugar and the starch until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained slices and heat 3 minutes more.", {}, "boiled before filling", "", false, false},
     {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false},
     {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false}};
-constexpr recipe_part a945[] = {{a498, "cup", {35, 10}, {35, 10}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, yellow flesh, 1/2 inch slices"},
-    {a94, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {3125, 10000}, {3125, 10000}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
-    {a111, "cup", {75, 100}, {75, 100}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a96, "tsp", {125, 1000}, {125, 1000}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a926, "tsp", {125, 1000}, {125, 1000}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a581, "cup", {25, 100}, {25, 100}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
-constexpr recipe_part a946[] = {{a498, "quart", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, yellow flesh, 1/2 inch slices"},
-    {a94, "cup", {7, 1}, {7, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a905, "cup", {21875, 10000}, {21875, 10000}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
-    {a111, "cup", {525, 100}, {525, 100}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a96, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a926, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
-    {a581, "cup", {175, 100}, {175, 100}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
+constexpr recipe_part a945[] = {{a498, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, yellow flesh, 1/2 inch slices"},
+    {a94, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {3125, 10000}, {3125, 10000}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
+    {a111, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a96, "tsp", {125, 1000}, {125, 1000}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a926, "tsp", {125, 1000}, {125, 1000}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a581, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
+constexpr recipe_part a946[] = {{a498, "quart", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, yellow flesh, 1/2 inch slices"},
+    {a94, "cup", {7, 1}, {7, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a905, "cup", {21875, 10000}, {21875, 10000}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
+    {a111, "cup", {525, 100}, {525, 100}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a96, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a926, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::other, false, true, false, "", "", ""},
+    {a581, "cup", {175, 100}, {175, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""}};
 constexpr tested_recipe a947[] = {{"1-quart", "", "quart", 1, 1, a945},
     {"7-quart", "", "quart", 7, 7, a946}};
 constexpr citation a948[] = {{"usda-guide-2", "2", "2-30"},
@@ -4692,18 +4692,18 @@ constexpr condition a986[] = {{"Peel the chayote and the pears.", {}, "peeled", 
     {"Allowed changes: more vinegar, fewer peppers, onions or chayote, more sugar. Not allowed: less vinegar, more water or more peppers, onions or chayote.", {}, "", "", false, false}};
 constexpr sv a987[] = {"seckel-pear"};
 constexpr sv a988[] = {"ground-pumpkin-pie-spice"};
-constexpr recipe_part a989[] = {{a357, "cup", {35, 10}, {35, 10}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, 1/2 inch cubes"},
-    {a987, "cup", {35, 10}, {35, 10}, part_limit::least, part_role::acid_food, false, false, false, "", "", "peeled, 1/2 inch cubes"},
-    {a338, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a660, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a223, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a458, "piece", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a93, "cup", {25, 10}, {25, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a94, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
-    {a158, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a224, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a988, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a989[] = {{a357, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, 1/2 inch cubes"},
+    {a987, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "peeled, 1/2 inch cubes"},
+    {a338, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a660, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a223, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a458, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a93, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a94, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "white"},
+    {a158, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a224, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a988, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a990[] = {{"", "", "pint", 5, 5, a989}};
 constexpr citation a991[] = {{"usda-guide-6", "6", "6-26"}};
 constexpr sv a992[] = {"corn relish",
@@ -4723,19 +4723,19 @@ constexpr condition a995[] = {{"Boil fresh ears 5 minutes and cut the kernels of
     {"Allowed changes: more vinegar, fewer vegetables, more sugar, no flour. Not allowed: less vinegar, more water, more vegetables.", {}, "", "", false, false}};
 constexpr sv a996[] = {"corn-kernels"};
 constexpr sv a997[] = {"wheat-flour"};
-constexpr recipe_part a998[] = {{a996, "cup", {10, 1}, {10, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "fresh, cut after boiling ears 5 min"},
-    {a338, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
-    {a669, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
-    {a734, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a223, "cup", {125, 100}, {125, 100}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
-    {a94, "cup", {175, 100}, {175, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {5, 1}, {5, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a158, "tbsp", {25, 10}, {25, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a183, "tsp", {25, 10}, {25, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a199, "tbsp", {25, 10}, {25, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tsp", {125, 100}, {125, 100}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a997, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::starch, false, true, false, "", "", ""},
-    {a111, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::water, false, true, false, "", "", ""}};
+constexpr recipe_part a998[] = {{a996, "cup", {10, 1}, {10, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "fresh, cut after boiling ears 5 min"},
+    {a338, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
+    {a669, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
+    {a734, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a223, "cup", {125, 100}, {125, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced"},
+    {a94, "cup", {175, 100}, {175, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a158, "tbsp", {25, 10}, {25, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a183, "tsp", {25, 10}, {25, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a199, "tbsp", {25, 10}, {25, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tsp", {125, 100}, {125, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a997, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::starch, false, true, false, "", "", ""},
+    {a111, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::water, false, true, false, "", "", ""}};
 constexpr tested_recipe a999[] = {{"", "", "pint", 9, 9, a998}};
 constexpr citation a1000[] = {{"usda-guide-6", "6", "6-28"}};
 constexpr sv a1001[] = {"green tomato relish",
@@ -4750,16 +4750,16 @@ constexpr condition a1003[] = {{"Use small, hard, green tomatoes; ripe ones are 
     {"Bring the relish to a boil and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Allowed changes: more vinegar, fewer peppers or onions, more sugar. Not allowed: less vinegar, added water, more peppers, onions or starch.", {}, "", "", false, false}};
 constexpr sv a1004[] = {"cornstarch"};
-constexpr recipe_part a1005[] = {{a529, "lb", {10, 1}, {10, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "small, hard; grated or finely chopped"},
-    {a338, "lb", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "grated or finely chopped"},
-    {a669, "lb", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "grated or finely chopped"},
-    {a223, "lb", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "grated or finely chopped"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, true, "", "", "brine, drained"},
-    {a111, "quart", {1, 1}, {1, 1}, part_limit::free, part_role::water, false, false, true, "", "", "brine, drained"},
-    {a94, "cup", {4, 1}, {4, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "quart", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a736, "cup", {1, 3}, {1, 3}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a1004, "tbsp", {2, 1}, {2, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "thickener"}};
+constexpr recipe_part a1005[] = {{a529, "lb", {10, 1}, {10, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "small, hard; grated or finely chopped"},
+    {a338, "lb", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "grated or finely chopped"},
+    {a669, "lb", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "grated or finely chopped"},
+    {a223, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "grated or finely chopped"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "brine, drained"},
+    {a111, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::water, false, false, true, "", "", "brine, drained"},
+    {a94, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a736, "cup", {1, 3}, {1, 3}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a1004, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", "thickener"}};
 constexpr tested_recipe a1006[] = {{"", "", "pint", 7, 9, a1005}};
 constexpr citation a1007[] = {{"usda-guide-6", "6", "6-29"}};
 constexpr sv a1008[] = {"pepper-onion relish",
@@ -4777,12 +4777,12 @@ constexpr condition a1010[] = {{"Wash the vegetables and chop them fine.", {}, "
     {"Boil it gently until the volume is half, about 30 minutes, and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Jars that are not processed keep only in the refrigerator, 1 month.", {}, "", "", false, false},
     {"Allowed changes: more vinegar, fewer onions or peppers, more sugar. Not allowed: less vinegar, added water or more onions or peppers.", {}, "", "", false, false}};
-constexpr recipe_part a1011[] = {{a223, "cup", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "finely chopped"},
-    {a338, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a669, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a94, "cup", {15, 10}, {15, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white preferred"},
-    {a158, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
+constexpr recipe_part a1011[] = {{a223, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "finely chopped"},
+    {a338, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a669, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a94, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white preferred"},
+    {a158, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
 constexpr tested_recipe a1012[] = {{"", "", "half-pint", 9, 9, a1011}};
 constexpr citation a1013[] = {{"usda-guide-6", "6", "6-30"}};
 constexpr sv a1014[] = {"pickle relish",
@@ -4800,19 +4800,19 @@ constexpr condition a1016[] = {{"Wash the cucumbers; cut 1/16 inch off the bloss
     {"Heat the vegetables in the boiling sweet vinegar and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water or more vegetables.", {}, "", "", false, false}};
 constexpr sv a1017[] = {"ice"};
-constexpr recipe_part a1018[] = {{a896, "quart", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "chopped"},
-    {a669, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a338, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a223, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a158, "cup", {75, 100}, {75, 100}, part_limit::free, part_role::salt, false, false, true, "", "", "soak, drained"},
-    {a1017, "cup", {4, 1}, {4, 1}, part_limit::free, part_role::other, false, false, true, "", "", "soak, drained"},
-    {a111, "cup", {8, 1}, {8, 1}, part_limit::free, part_role::water, false, false, true, "", "", "soak, drained"},
-    {a94, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a182, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a530, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a112, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a93, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"}};
+constexpr recipe_part a1018[] = {{a896, "quart", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "chopped"},
+    {a669, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a338, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a223, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a158, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "soak, drained"},
+    {a1017, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::other, false, false, true, "", "", "soak, drained"},
+    {a111, "cup", {8, 1}, {8, 1}, "", {0, 1}, part_limit::free, part_role::water, false, false, true, "", "", "soak, drained"},
+    {a94, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a182, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a530, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a112, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a93, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"}};
 constexpr tested_recipe a1019[] = {{"", "", "pint", 9, 9, a1018}};
 constexpr sv a1020[] = {"tangy tomatillo relish",
     "tomatillo relish",
@@ -4827,19 +4827,19 @@ constexpr condition a1022[] = {{"Husk and wash the tomatillos; chop all vegetabl
     {"Allowed changes: more vinegar, fewer peppers, onions or jicama, more sugar. Not allowed: less vinegar, added water, more of these vegetables, fewer tomatillos or tomatoes.", {}, "", "", false, false}};
 constexpr sv a1023[] = {"tomatillo"};
 constexpr sv a1024[] = {"plum-tomato"};
-constexpr recipe_part a1025[] = {{a1023, "cup", {12, 1}, {12, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
-    {a356, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a223, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a1024, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped"},
-    {a669, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a338, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a660, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a158, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "brine, drained"},
-    {a111, "quart", {2, 1}, {2, 1}, part_limit::free, part_role::water, false, false, true, "", "", "brine, drained"},
-    {a451, "tbsp", {6, 1}, {6, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
-    {a211, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a94, "cup", {6, 1}, {6, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {65, 10}, {65, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"}};
+constexpr recipe_part a1025[] = {{a1023, "cup", {12, 1}, {12, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
+    {a356, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a223, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a1024, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped"},
+    {a669, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a338, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a660, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a158, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "brine, drained"},
+    {a111, "quart", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::water, false, false, true, "", "", "brine, drained"},
+    {a451, "tbsp", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in spice bag"},
+    {a211, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a94, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {65, 10}, {65, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"}};
 constexpr tested_recipe a1026[] = {{"", "", "pint", 6, 7, a1025}};
 constexpr citation a1027[] = {{"usda-guide-6", "6", "6-31"}};
 constexpr sv a1028[] = {"rhubarb",
@@ -4902,12 +4902,12 @@ constexpr sv a1037[] = {"tomato",
     "green-tomato"};
 constexpr sv a1038[] = {"vinegar",
     "bottled-lemon-juice"};
-constexpr recipe_part a1039[] = {{a1037, "cup", {10, 1}, {10, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
-    {a676, "cup", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "seeded, chopped, mixed mild and hot"},
-    {a223, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a1038, "cup", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a198, "tsp", {3, 1}, {3, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a383, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a1039[] = {{a1037, "cup", {10, 1}, {10, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
+    {a676, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "seeded, chopped, mixed mild and hot"},
+    {a223, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a1038, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a198, "tsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a383, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a1040[] = {{"", "", "pint", 7, 9, a1039}};
 constexpr citation a1041[] = {{"usda-guide-3", "3", "3-22"},
     {"rutgers-salsa", "", ""},
@@ -4936,12 +4936,12 @@ constexpr condition a1044[] = {{"Take no diseased or over-ripe tomatoes, and non
     {"Bring it to a boil, simmer 10 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false},
     {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false}};
-constexpr recipe_part a1045[] = {{a1037, "lb", {5, 1}, {5, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "as purchased"},
-    {a676, "lb", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased"},
-    {a223, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased"},
-    {a1038, "cup", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a158, "tsp", {3, 1}, {3, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a383, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a1045[] = {{a1037, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "as purchased"},
+    {a676, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased"},
+    {a223, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased"},
+    {a1038, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a158, "tsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a383, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a1046[] = {{"", "", "pint", 6, 8, a1045}};
 constexpr citation a1047[] = {{"usda-guide-3", "3", "3-21"},
     {"rutgers-salsa", "", ""},
@@ -4979,10 +4979,10 @@ constexpr sv a1052[] = {"onion",
     "pepper"};
 constexpr sv a1053[] = {"bottled-lemon-juice",
     "bottled-lime-juice"};
-constexpr recipe_part a1054[] = {{a385, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, seeded, chopped 1/4 to 1/2 inch"},
-    {a1052, "cup", {9, 1}, {9, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/4 inch, any kind, any split"},
-    {a1053, "cup", {15, 10}, {15, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "not key lime"},
-    {a158, "tsp", {3, 1}, {3, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
+constexpr recipe_part a1054[] = {{a385, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, seeded, chopped 1/4 to 1/2 inch"},
+    {a1052, "cup", {9, 1}, {9, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/4 inch, any kind, any split"},
+    {a1053, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "not key lime"},
+    {a158, "tsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
 constexpr tested_recipe a1055[] = {{"", "", "pint", 6, 6, a1054}};
 constexpr citation a1056[] = {{"nchfp-choice-salsa", "", ""}};
 constexpr sv a1057[] = {"spicy cranberry salsa",
@@ -5009,14 +5009,14 @@ constexpr condition a1060[] = {{"Use fresh, whole cranberries.", {}, "", "", fal
     {"Boil it as the recipe says, with the cranberries going in last, and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false},
     {"Pint jars at most: no quart process is published.", {}, "", "", false, false}};
-constexpr recipe_part a1061[] = {{a223, "cup", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a458, "piece", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, finely chopped"},
-    {a111, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a93, "cup", {15, 10}, {15, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a158, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a94, "cup", {4, 3}, {4, 3}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a686, "tbsp", {6, 1}, {6, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a394, "cup", {12, 1}, {12, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, whole, rinsed"}};
+constexpr recipe_part a1061[] = {{a223, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a458, "piece", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, finely chopped"},
+    {a111, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a93, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a158, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a94, "cup", {4, 3}, {4, 3}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a686, "tbsp", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a394, "cup", {12, 1}, {12, 1}, "lb", {275, 100}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, whole, rinsed"}};
 constexpr tested_recipe a1062[] = {{"", "", "pint", 6, 6, a1061}};
 constexpr citation a1063[] = {{"usda-guide-2", "2", "2-23"},
     {"nchfp-cranberry-salsa", "", ""},
@@ -5041,15 +5041,15 @@ constexpr condition a1066[] = {{"Use only hard, green, unripe mangoes; ripe mang
     {"Bring it to a boil, simmer 5 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false},
     {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false}};
-constexpr recipe_part a1067[] = {{a404, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, green, unripe, 1/2 inch cubes"},
-    {a338, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/2 inch"},
-    {a223, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a211, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a156, "tsp", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a397, "tsp", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, finely chopped"},
-    {a95, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {125, 100}, {125, 100}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
+constexpr recipe_part a1067[] = {{a404, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, green, unripe, 1/2 inch cubes"},
+    {a338, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/2 inch"},
+    {a223, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a211, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a156, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a397, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, finely chopped"},
+    {a95, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {125, 100}, {125, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
 constexpr tested_recipe a1068[] = {{"", "", "half-pint", 6, 6, a1067}};
 constexpr citation a1069[] = {{"nchfp-mango-salsa", "", ""},
     {"rutgers-salsa", "", ""},
@@ -5061,7 +5061,7 @@ constexpr sv a1070[] = {"tomato salsa using paste tomatoes",
     "salsa using paste tomatoes",
     "roma tomato salsa",
     "plum tomato salsa"};
-constexpr table a1071[] = {{a86, "hot", "chopped peeled paste tomatoes, chiles, jalapenos, onions, lemon or lime juice", 500, a176, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: 15, 20 and 25 min, stated for all tomato-based salsas of the National Center. Not seen: the table of this recipe."}};
+constexpr table a1071[] = {{a86, "hot", "chopped peeled paste tomatoes, chiles, jalapenos, onions, lemon or lime juice", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 3-23."}};
 constexpr condition a1072[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Use tomatoes of a paste kind.", {}, "", "", false, false},
     {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false},
@@ -5080,17 +5080,17 @@ constexpr condition a1072[] = {{"Take no diseased or over-ripe tomatoes, and non
 constexpr sv a1073[] = {"paste-tomato"};
 constexpr sv a1074[] = {"long-green-chile"};
 constexpr sv a1075[] = {"cumin"};
-constexpr recipe_part a1076[] = {{a1073, "quart", {7, 1}, {7, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
-    {a1074, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a223, "cup", {5, 1}, {5, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a561, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
-    {a156, "clove", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a1053, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a198, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a383, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a1075, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
-    {a712, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a348, "tbsp", {2, 1}, {2, 1}, part_limit::most, part_role::spice, false, true, false, "", "", "fresh"}};
+constexpr recipe_part a1076[] = {{a1073, "quart", {7, 1}, {7, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
+    {a1074, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a223, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a561, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
+    {a156, "clove", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a1053, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a198, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a383, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a1075, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
+    {a712, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a348, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::spice, false, true, false, "", "", "fresh"}};
 constexpr tested_recipe a1077[] = {{"", "", "pint", 16, 18, a1076}};
 constexpr citation a1078[] = {{"usda-guide-3", "3", "3-23"},
     {"rutgers-salsa", "", ""},
@@ -5103,7 +5103,7 @@ constexpr sv a1079[] = {"peach apple salsa",
     "tomato peach apple salsa",
     "salsa de durazno y manzana",
     "salsa de melocotón y manzana"};
-constexpr table a1080[] = {{a86, "hot", "tomatoes, onions, bell peppers, hard unripe peaches, tart apples, cider vinegar, sugar", 500, a176, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: 15 min for pints. From memory: the steps above 1,000 ft. Two readings of the three times differed; the longer ones are kept."}};
+constexpr table a1080[] = {{a86, "hot", "tomatoes, onions, bell peppers, hard unripe peaches, tart apples, cider vinegar, sugar", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 2-25."}};
 constexpr condition a1081[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Peel the tomatoes and chop them in pieces of 1/2 inch.", {}, "peeled", "", false, false},
     {"Use only peaches with yellow flesh; white-fleshed peaches may be too low in acid, and no canning process fits them.", {}, "yellow flesh", "", true, false},
@@ -5119,16 +5119,16 @@ constexpr condition a1081[] = {{"Take no diseased or over-ripe tomatoes, and non
     {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false},
     {"Pint jars at most: no quart process is published.", {}, "", "", false, false}};
 constexpr sv a1082[] = {"tart-apple"};
-constexpr recipe_part a1083[] = {{a1024, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, chopped 1/2 inch"},
-    {a223, "cup", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/4 inch"},
-    {a669, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped 1/4 inch"},
-    {a498, "cup", {10, 1}, {10, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "hard, unripe, chopped 1/2 inch"},
-    {a1082, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped 1/2 inch"},
-    {a451, "tbsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in a bag"},
-    {a158, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a211, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a95, "cup", {375, 100}, {375, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", "packed"},
-    {a93, "cup", {225, 100}, {225, 100}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"}};
+constexpr recipe_part a1083[] = {{a1024, "cup", {6, 1}, {6, 1}, "lb", {225, 100}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, chopped 1/2 inch"},
+    {a223, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/4 inch"},
+    {a669, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped 1/4 inch"},
+    {a498, "cup", {10, 1}, {10, 1}, "lb", {35, 10}, part_limit::least, part_role::acid_food, false, false, false, "", "", "hard, unripe, chopped 1/2 inch"},
+    {a1082, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "chopped 1/2 inch"},
+    {a451, "tbsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "in a bag"},
+    {a158, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a211, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a95, "cup", {375, 100}, {375, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", "packed"},
+    {a93, "cup", {225, 100}, {225, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"}};
 constexpr tested_recipe a1084[] = {{"", "", "pint", 7, 7, a1083}};
 constexpr citation a1085[] = {{"nchfp-peach-apple-salsa", "", ""},
     {"wisconsin-white-peaches", "", ""},
@@ -5141,7 +5141,7 @@ constexpr sv a1086[] = {"peach salsa",
     "salsa de duraznos",
     "salsa de melocotón",
     "salsa de melocoton"};
-constexpr table a1087[] = {{a86, "hot", "hard unripe but yellow peaches 1/2 inch cubes, red bell pepper, onion, cider vinegar", 500, a391, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: recipe, jar and headspace; and 10, 15 and 20 min, stated for the Center's fruit salsas with peach named. Not seen: the table of this recipe."}};
+constexpr table a1087[] = {{a86, "hot", "hard unripe but yellow peaches 1/2 inch cubes, red bell pepper, onion, cider vinegar", 500, a391, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 2-24. The guide sends the reader from peach salsa to the table of mango salsa."}};
 constexpr condition a1088[] = {{"Use only peaches with yellow flesh; white-fleshed peaches may be too low in acid, and no canning process fits them.", {}, "yellow flesh", "", true, false},
     {"Take peaches that are hard and unripe, but already yellow.", {}, "under-ripe", "", false, false},
     {"Cut the peaches in cubes of 1/2 inch.", {}, "", "", false, false},
@@ -5154,15 +5154,15 @@ constexpr condition a1088[] = {{"Use only peaches with yellow flesh; white-flesh
     {"Bring it to a boil, simmer 5 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false},
     {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false}};
-constexpr recipe_part a1089[] = {{a498, "cup", {6, 1}, {6, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, unripe but yellow, 1/2 inch cubes"},
-    {a338, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/2 inch"},
-    {a223, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a211, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a156, "tsp", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a397, "tsp", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, finely chopped"},
-    {a95, "cup", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a93, "cup", {125, 100}, {125, 100}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
+constexpr recipe_part a1089[] = {{a498, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, unripe but yellow, 1/2 inch cubes"},
+    {a338, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/2 inch"},
+    {a223, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a211, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a156, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a397, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "fresh, finely chopped"},
+    {a95, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a93, "cup", {125, 100}, {125, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
 constexpr tested_recipe a1090[] = {{"", "", "half-pint", 6, 6, a1089}};
 constexpr citation a1091[] = {{"nchfp-peach-salsa", "", ""},
     {"wisconsin-white-peaches", "", ""},
@@ -5192,16 +5192,16 @@ constexpr condition a1094[] = {{"Take no diseased or over-ripe tomatoes, and non
 constexpr sv a1095[] = {"slicing-tomato",
     "tomatillo",
     "green-tomato"};
-constexpr recipe_part a1096[] = {{a1095, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
-    {a1074, "cup", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a561, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a223, "cup", {75, 100}, {75, 100}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a156, "clove", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a1038, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a1075, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
-    {a712, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a348, "tbsp", {1, 1}, {1, 1}, part_limit::most, part_role::spice, false, true, false, "", "", "fresh"},
-    {a198, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
+constexpr recipe_part a1096[] = {{a1095, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
+    {a1074, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a561, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a223, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a156, "clove", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a1038, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a1075, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
+    {a712, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a348, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::spice, false, true, false, "", "", "fresh"},
+    {a198, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
 constexpr tested_recipe a1097[] = {{"", "", "pint", 4, 4, a1096}};
 constexpr citation a1098[] = {{"usda-guide-3", "3", "3-24"},
     {"rutgers-salsa", "", ""},
@@ -5241,16 +5241,16 @@ constexpr condition a1102[] = {{"Take off the husks of the tomatillos and chop t
     {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false}};
 constexpr sv a1103[] = {"tomatillo",
     "green-tomato"};
-constexpr recipe_part a1104[] = {{a1103, "cup", {5, 1}, {5, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
-    {a1074, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a561, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
-    {a223, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a1053, "cup", {1, 1}, {1, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a156, "clove", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a1075, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
-    {a712, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "dried"},
-    {a198, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a383, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a1104[] = {{a1103, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
+    {a1074, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a561, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
+    {a223, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a1053, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a156, "clove", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a1075, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
+    {a712, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "dried"},
+    {a198, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a383, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a1105[] = {{"", "", "pint", 5, 5, a1104}};
 constexpr citation a1106[] = {{"usda-guide-3", "3", "3-22"},
     {"rutgers-salsa", "", ""},
@@ -5278,7 +5278,7 @@ constexpr sv a1108[] = {"salsa",
     "green chile salsa",
     "green chili salsa",
     "salsa de chile verde"};
-constexpr table a1109[] = {{a86, "hot", "chopped peeled tomatoes, long green chiles, onions, vinegar", 500, a176, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: 20 min, in a state where 1,001 to 6,000 ft is usual; and 15, 20 and 25 min, stated for all tomato-based salsas of the National Center. Not seen: the table of this recipe."}};
+constexpr table a1109[] = {{a86, "hot", "chopped peeled tomatoes, long green chiles, onions, vinegar", 500, a176, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 3-25."}};
 constexpr condition a1110[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false},
     {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false},
     {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false},
@@ -5291,15 +5291,15 @@ constexpr condition a1110[] = {{"Take no diseased or over-ripe tomatoes, and non
     {"Bring it to a boil, simmer 20 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false},
     {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false}};
-constexpr recipe_part a1111[] = {{a385, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
-    {a1074, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a223, "cup", {75, 100}, {75, 100}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a561, "piece", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
-    {a156, "clove", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a93, "cup", {15, 10}, {15, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a1075, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
-    {a712, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a198, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
+constexpr recipe_part a1111[] = {{a385, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
+    {a1074, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a223, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a561, "piece", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
+    {a156, "clove", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a93, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a1075, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
+    {a712, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a198, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
 constexpr tested_recipe a1112[] = {{"", "", "pint", 3, 3, a1111}};
 constexpr citation a1113[] = {{"usda-guide-3", "3", "3-24"},
     {"ndsu-green-chile-salsa", "", ""},
@@ -5325,18 +5325,18 @@ constexpr condition a1116[] = {{"Take no diseased or over-ripe tomatoes, and non
     {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false}};
 constexpr sv a1117[] = {"slicing-tomato"};
 constexpr sv a1118[] = {"tomato-paste"};
-constexpr recipe_part a1119[] = {{a1117, "quart", {3, 1}, {3, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
-    {a223, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a561, "piece", {6, 1}, {6, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
-    {a1074, "piece", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a156, "clove", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
-    {a1118, "oz", {24, 1}, {24, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "2 cans of 12 oz"},
-    {a1053, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a198, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a94, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a1075, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
-    {a712, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a383, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a1119[] = {{a1117, "quart", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
+    {a223, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a561, "piece", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, finely chopped"},
+    {a1074, "piece", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a156, "clove", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
+    {a1118, "oz", {24, 1}, {24, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "2 cans of 12 oz"},
+    {a1053, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a198, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a94, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a1075, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"},
+    {a712, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a383, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a1120[] = {{"", "", "pint", 7, 9, a1119}};
 constexpr citation a1121[] = {{"usda-guide-3", "3", "3-25"},
     {"rutgers-salsa", "", ""}};
@@ -5349,7 +5349,7 @@ constexpr sv a1122[] = {"sauerkraut",
 constexpr sv a1123[] = {"shredded"};
 constexpr jar_minutes a1124[] = {{"pint", a522},
     {"quart", a132}};
-constexpr table a1125[] = {{a1123, "hot", "shredded cabbage, fully fermented, kraut and juice brought slowly to a boil", 500, a1124, "", "", "boiling-water-4", {}, "seen-part", 1, true, "Read: the times at 0 to 1,000 ft and the headspace. From memory of the table: the three upper bands. Older pages give longer times near sea level, 15 minutes for pints and 20 for quarts; not used."},
+constexpr table a1125[] = {{a1123, "hot", "shredded cabbage, fully fermented, kraut and juice brought slowly to a boil", 500, a1124, "", "", "boiling-water-4", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-8. Older pages give longer hot-pack times near sea level, 15 minutes for pints and 20 for quarts; not used."},
     {a1123, "raw", "shredded cabbage, fully fermented, packed cold with its juice", 500, a141, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
 constexpr condition a1126[] = {{"Shred the cabbage and mix in 3 tbsp of canning salt to every 5 lb, 5 lb at a time; less is not tested, and too much stops the ferment.", {}, "", "", false, false},
     {"No salt substitute and no reduced-sodium salt.", {}, "", "", false, false},
@@ -5361,8 +5361,8 @@ constexpr condition a1126[] = {{"Shred the cabbage and mix in 3 tbsp of canning 
     {"Fill the jars rather firmly.", {}, "packed tightly", "", false, false},
     {"Cover with the juice.", {}, "covered with liquid", "", false, false},
     {"Low-temperature pasteurization is not for kraut.", {}, "", "", false, false}};
-constexpr recipe_part a1127[] = {{a833, "lb", {5, 1}, {5, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "shredded"},
-    {a158, "tbsp", {3, 1}, {3, 1}, part_limit::least, part_role::salt, false, false, false, "", "", "mixed into the cabbage"}};
+constexpr recipe_part a1127[] = {{a833, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "shredded"},
+    {a158, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::salt, false, false, false, "", "", "mixed into the cabbage"}};
 constexpr tested_recipe a1128[] = {{"", "", "", 0, 0, a1127}};
 constexpr citation a1129[] = {{"usda-guide-6", "6", "6-8"}};
 constexpr sv a1130[] = {"seafood soup",
@@ -5506,17 +5506,17 @@ constexpr sv a1148[] = {"ground-beef",
 constexpr sv a1149[] = {"celery",
     "green-bell-pepper"};
 constexpr sv a1150[] = {"fresh-parsley"};
-constexpr recipe_part a1151[] = {{a385, "lb", {30, 1}, {30, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
-    {a1148, "lb", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "browned"},
-    {a156, "clove", {5, 1}, {5, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "minced"},
-    {a223, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a1149, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a750, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "fresh, sliced"},
-    {a198, "tsp", {45, 10}, {45, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a712, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "dried"},
-    {a1150, "tbsp", {4, 1}, {4, 1}, part_limit::most, part_role::spice, false, false, false, "", "", "minced"},
-    {a383, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a95, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a1151[] = {{a385, "lb", {30, 1}, {30, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
+    {a1148, "lb", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "browned"},
+    {a156, "clove", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "minced"},
+    {a223, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a1149, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a750, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "fresh, sliced"},
+    {a198, "tsp", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a712, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "dried"},
+    {a1150, "tbsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::spice, false, false, false, "", "", "minced"},
+    {a383, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a95, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""}};
 constexpr tested_recipe a1152[] = {{"", "", "pint", 9, 9, a1151}};
 constexpr citation a1153[] = {{"usda-guide-3", "3", "3-14"}};
 constexpr sv a1154[] = {"spaghetti sauce without meat",
@@ -5533,17 +5533,17 @@ constexpr condition a1156[] = {{"Put the cooked tomatoes through a sieve or a fo
     {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false},
     {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false, false}};
 constexpr sv a1157[] = {"vegetable-oil"};
-constexpr recipe_part a1158[] = {{a385, "lb", {30, 1}, {30, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
-    {a156, "clove", {5, 1}, {5, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "minced"},
-    {a223, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a1149, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a750, "lb", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "fresh, sliced"},
-    {a198, "tsp", {45, 10}, {45, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a712, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "dried"},
-    {a1150, "tbsp", {4, 1}, {4, 1}, part_limit::most, part_role::spice, false, false, false, "", "", "minced"},
-    {a383, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a95, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a1157, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::fat, false, false, false, "", "", "for sauteing"}};
+constexpr recipe_part a1158[] = {{a385, "lb", {30, 1}, {30, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
+    {a156, "clove", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "minced"},
+    {a223, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a1149, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a750, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "fresh, sliced"},
+    {a198, "tsp", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a712, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "dried"},
+    {a1150, "tbsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::spice, false, false, false, "", "", "minced"},
+    {a383, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a95, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a1157, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::fat, false, false, false, "", "", "for sauteing"}};
 constexpr tested_recipe a1159[] = {{"", "", "pint", 9, 9, a1158}};
 constexpr citation a1160[] = {{"usda-guide-3", "3", "3-13"}};
 constexpr sv a1161[] = {"peach-pineapple spread",
@@ -5569,10 +5569,10 @@ constexpr sv a1165[] = {"peach",
     "apricot",
     "plum"};
 constexpr sv a1166[] = {"pineapple"};
-constexpr recipe_part a1167[] = {{a1165, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::acid_food, true, false, false, "", "", "drained pulp"},
-    {a1166, "cup", {2, 1}, {2, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "crushed, unsweetened, drained"},
-    {a581, "cup", {25, 100}, {25, 100}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {0, 1}, {2, 1}, part_limit::between, part_role::sugar, false, true, false, "", "", ""}};
+constexpr recipe_part a1167[] = {{a1165, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, true, false, false, "", "", "drained pulp"},
+    {a1166, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "crushed, unsweetened, drained"},
+    {a581, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {0, 1}, {2, 1}, "", {0, 1}, part_limit::between, part_role::sugar, false, true, false, "", "", ""}};
 constexpr tested_recipe a1168[] = {{"", "", "half-pint", 5, 6, a1167}};
 constexpr citation a1169[] = {{"usda-guide-7", "7", "7-11"},
     {"wisconsin-white-peaches", "", ""}};
@@ -5608,9 +5608,9 @@ constexpr condition a1176[] = {{"Use fresh green lima beans out of the pod, not 
     {"Fill the jars without shaking or pressing down.", a146, "packed loosely", "", false, false},
     {"Cover with fresh boiling water.", a146, "covered with liquid", "", false, false}};
 constexpr sv a1177[] = {"lima-bean"};
-constexpr recipe_part a1178[] = {{a996, "quart", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cut kernels"},
-    {a1177, "quart", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "green, shelled"},
-    {a385, "quart", {2, 1}, {2, 1}, part_limit::most, part_role::acid_food, false, true, false, "", "", "crushed or whole"}};
+constexpr recipe_part a1178[] = {{a996, "quart", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cut kernels"},
+    {a1177, "quart", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "green, shelled"},
+    {a385, "quart", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::acid_food, false, true, false, "", "", "crushed or whole"}};
 constexpr tested_recipe a1179[] = {{"", "", "quart", 7, 7, a1178}};
 constexpr sv a1180[] = {"pickled three-bean salad",
     "three-bean salad",
@@ -5632,18 +5632,18 @@ constexpr condition a1182[] = {{"Cut green or yellow beans in 1- to 2-inch piece
     {"Green and yellow beans may replace each other. Allowed: more vinegar, fewer vegetables, less oil. Not allowed: less vinegar or lemon juice, more water, oil, beans or vegetables.", {}, "", "", false, false}};
 constexpr sv a1183[] = {"canned-kidney-bean"};
 constexpr sv a1184[] = {"canned-garbanzo-bean"};
-constexpr recipe_part a1185[] = {{a209, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cut 1 to 2 inch, blanched 3 min"},
-    {a1183, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "canned, drained and rinsed"},
-    {a1184, "cup", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "canned, drained"},
-    {a223, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "peeled, thinly sliced"},
-    {a734, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "trimmed, thinly sliced"},
-    {a669, "cup", {5, 10}, {5, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced"},
-    {a93, "cup", {5, 10}, {5, 10}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a581, "cup", {25, 100}, {25, 100}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {75, 100}, {75, 100}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a1157, "cup", {25, 100}, {25, 100}, part_limit::most, part_role::fat, false, false, false, "", "", ""},
-    {a158, "tsp", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a111, "cup", {125, 100}, {125, 100}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
+constexpr recipe_part a1185[] = {{a209, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cut 1 to 2 inch, blanched 3 min"},
+    {a1183, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "canned, drained and rinsed"},
+    {a1184, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "canned, drained"},
+    {a223, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "peeled, thinly sliced"},
+    {a734, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "trimmed, thinly sliced"},
+    {a669, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced"},
+    {a93, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a581, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a1157, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::most, part_role::fat, false, false, false, "", "", ""},
+    {a158, "tsp", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a111, "cup", {125, 100}, {125, 100}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""}};
 constexpr tested_recipe a1186[] = {{"", "", "half-pint", 5, 6, a1185}};
 constexpr sv a1187[] = {"tomatillos",
     "tomatillo",
@@ -5744,16 +5744,16 @@ constexpr condition a1209[] = {{"Take no diseased or over-ripe tomatoes, and non
     {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false},
     {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false},
     {"Pint jars at most: no quart process is published.", {}, "", "", false, false}};
-constexpr recipe_part a1210[] = {{a385, "lb", {24, 1}, {24, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
-    {a223, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a226, "tsp", {75, 100}, {75, 100}, part_limit::free, part_role::spice, false, false, false, "", "", "ground"},
-    {a93, "cup", {3, 1}, {3, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a112, "tsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
-    {a114, "stick", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "crushed"},
-    {a530, "tsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
-    {a183, "tbsp", {3, 1}, {3, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a94, "cup", {15, 10}, {15, 10}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a198, "cup", {25, 100}, {25, 100}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
+constexpr recipe_part a1210[] = {{a385, "lb", {24, 1}, {24, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
+    {a223, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a226, "tsp", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "ground"},
+    {a93, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a112, "tsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
+    {a114, "stick", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "crushed"},
+    {a530, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "whole"},
+    {a183, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a94, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a198, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""}};
 constexpr tested_recipe a1211[] = {{"", "", "pint", 6, 7, a1210}};
 constexpr citation a1212[] = {{"usda-guide-3", "3", "3-17"}};
 constexpr sv a1213[] = {"tomato paste",
@@ -5778,11 +5778,11 @@ constexpr condition a1217[] = {{"Take no diseased or over-ripe tomatoes, and non
     {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false},
     {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false}};
 constexpr acid_choice a1218[] = {{"bottled-lemon-juice", 3000, "1 1/2 tsp of bottled lemon juice per half-pint"}};
-constexpr recipe_part a1219[] = {{a385, "quart", {8, 1}, {8, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped (about 48 large)"},
-    {a338, "cup", {15, 10}, {15, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a679, "piece", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a158, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a156, "clove", {1, 1}, {1, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "removed before filling"}};
+constexpr recipe_part a1219[] = {{a385, "quart", {8, 1}, {8, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped (about 48 large)"},
+    {a338, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a679, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a158, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a156, "clove", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "removed before filling"}};
 constexpr tested_recipe a1220[] = {{"", "", "half-pint", 9, 9, a1219}};
 constexpr citation a1221[] = {{"uga-bulletin-989", "", ""}};
 constexpr sv a1222[] = {"tomato sauce",
@@ -5839,17 +5839,17 @@ constexpr condition a1230[] = {{"Take no diseased or over-ripe tomatoes, and non
     {"Bring it to a boil, simmer about 1 hour until it is thick, stirring, and fill the jars hot.", {}, "boiled before filling", "", false, false},
     {"Let it thicken by cooking down alone; add no flour, starch or other thickener.", {}, "not thickened", "", false, false},
     {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false}};
-constexpr recipe_part a1231[] = {{a1073, "quart", {8, 1}, {8, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, finely chopped"},
-    {a156, "clove", {2, 1}, {2, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "crushed"},
-    {a223, "cup", {5, 1}, {5, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
-    {a561, "piece", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a1074, "piece", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
-    {a1038, "cup", {25, 10}, {25, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a198, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a383, "tbsp", {15, 10}, {15, 10}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a94, "tbsp", {1, 1}, {1, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a712, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
-    {a1075, "tsp", {1, 1}, {1, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"}};
+constexpr recipe_part a1231[] = {{a1073, "quart", {8, 1}, {8, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, finely chopped"},
+    {a156, "clove", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "crushed"},
+    {a223, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
+    {a561, "piece", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a1074, "piece", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
+    {a1038, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a198, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a383, "tbsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a94, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a712, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", ""},
+    {a1075, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, true, false, "", "", "ground"}};
 constexpr tested_recipe a1232[] = {{"", "", "pint", 16, 18, a1231}};
 constexpr citation a1233[] = {{"usda-guide-3", "3", "3-26"},
     {"ndsu-condiments", "", ""},
@@ -5884,8 +5884,8 @@ constexpr sv a1237[] = {"celery",
     "onion",
     "carrot",
     "pepper"};
-constexpr recipe_part a1238[] = {{a385, "lb", {22, 1}, {22, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, as purchased"},
-    {a1237, "cup", {3, 1}, {3, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "finely chopped"}};
+constexpr recipe_part a1238[] = {{a385, "lb", {22, 1}, {22, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, as purchased"},
+    {a1237, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "finely chopped"}};
 constexpr tested_recipe a1239[] = {{"", "", "quart", 7, 7, a1238}};
 constexpr citation a1240[] = {{"usda-guide-3", "3", "3-6"},
     {"psu-tomato-acid", "", ""}};
@@ -6198,16 +6198,16 @@ constexpr condition a1271[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or 
 constexpr sv a1272[] = {"okra",
     "zucchini"};
 constexpr sv a1273[] = {"onion-slice"};
-constexpr recipe_part a1274[] = {{a385, "lb", {12, 1}, {12, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
-    {a1272, "lb", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced or cubed"},
-    {a796, "piece", {35, 1}, {35, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
-    {a1273, "piece", {14, 1}, {14, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
-    {a198, "tsp", {7, 1}, {7, 1}, part_limit::free, part_role::salt, false, true, false, "", "", ""}};
-constexpr recipe_part a1275[] = {{a385, "lb", {7, 1}, {7, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
-    {a1272, "lb", {25, 10}, {25, 10}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced or cubed"},
-    {a796, "piece", {45, 1}, {45, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
-    {a1273, "piece", {18, 1}, {18, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
-    {a198, "tsp", {45, 10}, {45, 10}, part_limit::free, part_role::salt, false, true, false, "", "", ""}};
+constexpr recipe_part a1274[] = {{a385, "lb", {12, 1}, {12, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
+    {a1272, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced or cubed"},
+    {a796, "piece", {35, 1}, {35, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
+    {a1273, "piece", {14, 1}, {14, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
+    {a198, "tsp", {7, 1}, {7, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, true, false, "", "", ""}};
+constexpr recipe_part a1275[] = {{a385, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
+    {a1272, "lb", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "sliced or cubed"},
+    {a796, "piece", {45, 1}, {45, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
+    {a1273, "piece", {18, 1}, {18, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "onions", ""},
+    {a198, "tsp", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, true, false, "", "", ""}};
 constexpr tested_recipe a1276[] = {{"quart-load", "", "quart", 7, 7, a1274},
     {"pint-load", "", "pint", 9, 9, a1275}};
 constexpr citation a1277[] = {{"usda-guide-3", "3", "3-12"}};
@@ -6336,12 +6336,12 @@ constexpr condition a1296[] = {{"Wash the peppers and cut them in rings 1/4 inch
     {"Cover the rings with the boiling liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, fewer peppers. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false}};
 constexpr sv a1297[] = {"banana-pepper"};
-constexpr recipe_part a1298[] = {{a1297, "lb", {25, 10}, {3, 1}, part_limit::between, part_role::low_acid, true, false, false, "", "", "1/4 inch rings"},
-    {a93, "cup", {5, 1}, {5, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
-    {a111, "cup", {125, 100}, {125, 100}, part_limit::most, part_role::water, false, false, false, "", "", ""},
-    {a158, "tsp", {5, 1}, {5, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
-    {a183, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1/2 tbsp per pint"},
-    {a182, "tbsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tbsp per pint"}};
+constexpr recipe_part a1298[] = {{a1297, "lb", {25, 10}, {3, 1}, "", {0, 1}, part_limit::between, part_role::low_acid, true, false, false, "", "", "1/4 inch rings"},
+    {a93, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
+    {a111, "cup", {125, 100}, {125, 100}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
+    {a158, "tsp", {5, 1}, {5, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
+    {a183, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1/2 tbsp per pint"},
+    {a182, "tbsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 tbsp per pint"}};
 constexpr tested_recipe a1299[] = {{"", "", "pint", 4, 4, a1298}};
 constexpr sv a1300[] = {"bread-and-butter zucchini",
     "pickled bread-and-butter zucchini",
@@ -6356,14 +6356,14 @@ constexpr condition a1302[] = {{"Wash and slice the zucchini, and slice the onio
     {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false},
     {"Allowed changes: more vinegar, less zucchini or onion, more sugar. Not allowed: less vinegar, added water, more zucchini or onion.", {}, "", "", false, false}};
 constexpr sv a1303[] = {"zucchini"};
-constexpr recipe_part a1304[] = {{a1303, "cup", {16, 1}, {16, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "fresh, sliced"},
-    {a223, "cup", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
-    {a158, "cup", {5, 10}, {5, 10}, part_limit::free, part_role::salt, false, false, true, "", "", "2 h soak, drained"},
-    {a93, "cup", {4, 1}, {4, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
-    {a94, "cup", {2, 1}, {2, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
-    {a182, "tbsp", {4, 1}, {4, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a183, "tbsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
-    {a339, "tsp", {2, 1}, {2, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
+constexpr recipe_part a1304[] = {{a1303, "cup", {16, 1}, {16, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "fresh, sliced"},
+    {a223, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
+    {a158, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "2 h soak, drained"},
+    {a93, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
+    {a94, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
+    {a182, "tbsp", {4, 1}, {4, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a183, "tbsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
+    {a339, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""}};
 constexpr tested_recipe a1305[] = {{"", "", "pint", 8, 9, a1304}};
 constexpr sv a1306[] = {"zucchini-pineapple",
     "pineapple zucchini",
@@ -6382,10 +6382,10 @@ constexpr condition a1309[] = {{"Keep to the printed recipe: the ratio of zucchi
     {"Fill the jars with the hot zucchini and cover with the hot cooking liquid.", {}, "covered with liquid", "", false, false},
     {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false}};
 constexpr sv a1310[] = {"pineapple-juice"};
-constexpr recipe_part a1311[] = {{a1303, "quart", {4, 1}, {4, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, 1/2 inch cubes or shredded"},
-    {a1310, "floz", {46, 1}, {46, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "canned, unsweetened"},
-    {a581, "cup", {15, 10}, {15, 10}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
-    {a94, "cup", {3, 1}, {3, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""}};
+constexpr recipe_part a1311[] = {{a1303, "quart", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, 1/2 inch cubes or shredded"},
+    {a1310, "floz", {46, 1}, {46, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "canned, unsweetened"},
+    {a581, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
+    {a94, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""}};
 constexpr tested_recipe a1312[] = {{"", "", "pint", 8, 9, a1311}};
 constexpr citation a1313[] = {{"usda-guide-2", "2", "2-22"},
     {"florida-zucchini-pineapple", "", ""}};
@@ -6395,7 +6395,7 @@ constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples c
     {"apples-sliced", "sliced apples", a119, {}, "Peeled and cored slices of apple in water or syrup.", food_class::acid, recipe_kind::plain, a126, a127, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a128},
     {"applesauce", "applesauce", a129, a130, "Apples cooked to a smooth or chunky sauce, with or without sugar.", food_class::acid, recipe_kind::plain, a136, a137, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a128},
     {"apricots", "apricots", a138, {}, "Apricots in halves or slices, peeled or not, in water, juice or syrup.", food_class::acid, recipe_kind::plain, a145, a147, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a148},
-    {"asparagus-pickled", "pickled asparagus", a149, {}, "Whole asparagus spears in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a153, a154, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a162, "The times for 12 oz jars rest on a partial reading of the USDA table; those for pints were read.", "", a163},
+    {"asparagus-pickled", "pickled asparagus", a149, {}, "Whole asparagus spears in equal parts of vinegar and water, by the printed recipe.", food_class::acid, recipe_kind::fixed, a153, a154, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a162, "", "", a163},
     {"asparagus", "asparagus", a164, {}, "Asparagus spears, whole or cut.", food_class::low_acid, recipe_kind::plain, a169, a170, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a171},
     {"baby-carrots-pickled", "pickled baby carrots", a172, a173, "Whole peeled baby carrots in sweet vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a179, a180, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a185, "The USDA table, read once, names pints; half-pints with the same times are printed by University of Missouri Extension.", "", a186},
     {"beans-baked", "baked beans", a187, a188, "Dried beans baked in the printed molasses sauce.", food_class::low_acid, recipe_kind::fixed, a192, a193, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a201, "", "", a202},
@@ -6439,11 +6439,11 @@ constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples c
     {"grape-juice", "grape juice", a511, a102, "Strained grape juice, sweetened to taste or not; not whole grapes put in water.", food_class::acid, recipe_kind::plain, a512, a513, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a514},
     {"grapefruit-orange-sections", "grapefruit and orange sections", a515, {}, "Peeled sections of grapefruit alone, or of grapefruit and orange in equal parts.", food_class::acid, recipe_kind::plain, a518, a519, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a520},
     {"grapes-whole", "whole grapes", a521, {}, "Whole tight-skinned seedless grapes in syrup.", food_class::acid, recipe_kind::plain, a524, a525, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a407},
-    {"green-tomatoes-sweet-pickled", "sweet pickled green tomatoes", a526, {}, "Sliced green tomatoes and onions in sweet spiced vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a527, a528, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a532, "The USDA guide lists this pickle, but its table could not be read in any copy; the numbers are from memory.", "", a533},
+    {"green-tomatoes-sweet-pickled", "sweet pickled green tomatoes", a526, {}, "Sliced green tomatoes and onions in sweet spiced vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a527, a528, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a532, "", "", a533},
     {"greens", "spinach and other greens", a534, {}, "Spinach, chard, kale, collards, mustard, turnip and beet greens; not head cabbage.", food_class::low_acid, recipe_kind::plain, a537, a538, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a539},
     {"ground-meat", "ground or chopped meat", a540, a541, "Ground or chopped bear, beef, lamb, pork, veal and venison, and fresh sausage.", food_class::low_acid, recipe_kind::plain, a543, a544, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a545},
     {"hot-peppers-pickled", "pickled hot peppers", a546, a547, "Long hot peppers with sweet peppers, whole and slit or quartered, in vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a549, a550, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a554, "", "", a555},
-    {"jalapeno-rings-pickled", "pickled jalapeño rings", a556, a557, "Jalapeño peppers in 1/4-inch rings, soaked in pickling lime and rinsed, in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a559, a560, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a564, "The recipe was read; the times rest on memory of the USDA table.", "", a565},
+    {"jalapeno-rings-pickled", "pickled jalapeño rings", a556, a557, "Jalapeño peppers in 1/4-inch rings, soaked in pickling lime and rinsed, in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a559, a560, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a564, "", "", a565},
     {"jam-blueberry-spice", "blueberry-spice jam", a566, a567, "Crushed blueberries with powdered pectin, lemon juice and a spice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a568, a569, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a575, "", "", a576},
     {"jam-pear-apple", "pear-apple jam", a577, a578, "Finely chopped pears and apples with liquid pectin and bottled lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a579, a580, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a584, "", "", a585},
     {"jam-without-added-pectin", "jam without added pectin", a586, a587, "Crushed apricots, peaches or the listed berries boiled with sugar to the jellying point, without pectin; or jam with bought pectin by the directions in its package.", food_class::acid, recipe_kind::fixed, a588, a589, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a597, "", "", a598},
@@ -6451,7 +6451,7 @@ constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples c
     {"jelly-golden-pepper", "golden pepper jelly", a609, a610, "Strained juice of yellow bell and serrano peppers with vinegar, sugar and liquid pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a615, a616, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a619, "The table for sterile jars is in the USDA guide; the longer one for clean jars is printed by the National Center for Home Food Preservation and was read in part.", "", a620},
     {"jelly-grape-plum", "grape-plum jelly", a621, a600, "Juice of ripe plums and Concord-type grapes with powdered pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a622, a623, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a627, "", "", a620},
     {"jelly-strawberry-rhubarb", "strawberry-rhubarb jelly", a628, a600, "Juice of ripe strawberries and red rhubarb with liquid pectin, by the printed recipe.", food_class::acid, recipe_kind::fixed, a579, a629, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a633, "", "", a585},
-    {"jelly-without-added-pectin", "jelly without added pectin", a634, a635, "Strained juice of apples, blackberries, crab apples, grapes or plums boiled with sugar to the jellying point; or jelly with bought pectin by the directions in its package.", food_class::acid, recipe_kind::fixed, a636, a637, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a648, "The time at 0 to 1,000 ft and the headspace rest on memory of the USDA table; the upper bands were read.", "", a649},
+    {"jelly-without-added-pectin", "jelly without added pectin", a634, a635, "Strained juice of apples, blackberries, crab apples, grapes or plums boiled with sugar to the jellying point; or jelly with bought pectin by the directions in its package.", food_class::acid, recipe_kind::fixed, a636, a637, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a648, "", "", a649},
     {"jicama-bread-and-butter", "bread-and-butter pickled jicama", a650, {}, "Cubed jicama with onion and red bell pepper in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a652, a653, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a655, "", "", a656},
     {"jicama-relish-spicy", "spicy jicama relish", a657, {}, "Diced jicama with bell peppers, onions, hot peppers, white vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a658, a659, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a663, "", "", a664},
     {"ketchup-blender", "blender ketchup", a665, a666, "Blended tomatoes, onions and sweet peppers with vinegar and sugar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a667, a668, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a671, "", "", a672},
@@ -6480,12 +6480,12 @@ constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples c
     {"peppers-marinated", "marinated peppers", a815, a816, "Peeled bell, Hungarian, banana or jalapeño peppers in vinegar, bottled lemon juice and oil, by the printed recipe.", food_class::acid, recipe_kind::fixed, a818, a819, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a823, "", "", a799},
     {"peppers", "peppers", a824, a376, "Hot or sweet peppers, with chiles, jalapenos, pimientos and bell peppers; unpickled.", food_class::low_acid, recipe_kind::plain, a826, a827, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a828},
     {"piccalilli", "piccalilli", a829, a830, "Chopped green tomatoes, peppers, onions and cabbage in sweet vinegar; not the mustard pickle of that name.", food_class::acid, recipe_kind::fixed, a831, a832, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a835, "", "", a836},
-    {"pickles-14-day-sweet", "14-day sweet pickles", a837, a838, "Cucumbers of 2 to 5 inches, whole, in strips or sliced, cured 14 days in brine and sweet vinegar.", food_class::acid, recipe_kind::fixed, a840, a841, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a843, "The recipe was read; the times rest on memory of the USDA table.", "", a844},
+    {"pickles-14-day-sweet", "14-day sweet pickles", a837, a838, "Cucumbers of 2 to 5 inches, whole, in strips or sliced, cured 14 days in brine and sweet vinegar.", food_class::acid, recipe_kind::fixed, a840, a841, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a843, "", "", a844},
     {"pickles-bread-and-butter-squash", "squash bread-and-butter pickles", a845, a846, "Slender zucchini or yellow summer squash in place of the cucumbers of bread-and-butter pickles.", food_class::acid, recipe_kind::fixed, a847, a848, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a851, "", "", a852},
     {"pickles-bread-and-butter", "bread-and-butter pickles", a853, a854, "Sliced cucumbers and onions in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a855, a856, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a858, "", "", a852},
     {"pickles-no-sugar-sweet-slices", "no-sugar-added sweet pickle slices", a859, a854, "Cucumbers in 1/4-inch slices in cider vinegar and water with sucralose, by the printed recipe.", food_class::acid, recipe_kind::fixed, a860, a861, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a863, "", "", a864},
     {"pickles-quick-fresh-pack-dill", "quick fresh-pack dill pickles", a865, a445, "Whole cucumbers of 3 to 5 inches, brined 12 hours, in vinegar and water with dill, by the printed recipe.", food_class::acid, recipe_kind::fixed, a866, a867, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a869, "", "", a870},
-    {"pickles-quick-sweet", "quick sweet pickles", a871, a854, "Cucumbers of 3 to 4 inches in slices or strips, in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a874, a875, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a877, "A part of the USDA table was read; which times near sea level go with which pack and jar rests on memory.", "", a878},
+    {"pickles-quick-sweet", "quick sweet pickles", a871, a854, "Cucumbers of 3 to 4 inches in slices or strips, in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a874, a875, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a877, "", "", a878},
     {"pickles-reduced-sodium-sliced-dill", "reduced-sodium sliced dill pickles", a879, a880, "Cucumbers in 1/4-inch slices with dill in sweet undiluted vinegar, with little salt, by the printed recipe.", food_class::acid, recipe_kind::fixed, a881, a882, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a884, "", "", a885},
     {"pickles-reduced-sodium-sliced-sweet", "reduced-sodium sliced sweet pickles", a886, a887, "Cucumbers in 1/4-inch slices simmered in vinegar, then covered with sweet vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a888, a889, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a891, "", "", a885},
     {"pickles-sweet-gherkin", "sweet gherkin pickles", a892, a893, "Whole cucumbers of at most 1 1/2 inches, cured four days in sweet vinegar syrup, by the printed recipe.", food_class::acid, recipe_kind::fixed, a894, a895, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a900, "", "", a870},
@@ -6512,15 +6512,15 @@ constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples c
     {"salsa-chile", "chile salsa", a1042, a1034, "Tomatoes, chiles and onions with vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1043, a1044, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1046, "", "", a1047},
     {"salsa-choice", "choice salsa", a1048, a1049, "Seeded tomatoes with onions and peppers, split as the cook likes, and lemon or lime juice.", food_class::acid, recipe_kind::fixed, a1050, a1051, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1055, "Published by the National Center for Home Food Preservation, not in the USDA guide; the times above 1,000 ft could not be read again.", "", a1056},
     {"salsa-cranberry-spicy", "spicy cranberry salsa", a1057, a1058, "Cranberries with red onions, Serrano peppers, cider vinegar, sugar and honey, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1059, a1060, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1062, "The numbers rest on a single reading, on a page of the National Center for Home Food Preservation.", "", a1063},
-    {"salsa-mango", "mango salsa", a1064, a1058, "Hard green mangoes with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1065, a1066, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1068, "Read on pages of the National Center for Home Food Preservation, once.", "", a1069},
-    {"salsa-paste-tomatoes", "tomato salsa with paste tomatoes", a1070, a1049, "Paste tomatoes with chiles, jalapenos, onions and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1071, a1072, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1077, "The times are stated for all tomato salsas of the National Center for Home Food Preservation; the table of this recipe was not seen.", "", a1078},
-    {"salsa-peach-apple", "peach apple salsa", a1079, a1058, "Roma tomatoes, hard peaches and tart apples with onions, bell peppers and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1080, a1081, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1084, "Read on pages of the National Center for Home Food Preservation, in part; the times above 1,000 ft are from memory.", "", a1085},
-    {"salsa-peach", "peach salsa", a1086, a1058, "Hard, unripe yellow peaches with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1087, a1088, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1090, "Read on pages of the National Center for Home Food Preservation; the times are from a general statement there.", "", a1091},
+    {"salsa-mango", "mango salsa", a1064, a1058, "Hard green mangoes with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1065, a1066, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1068, "", "", a1069},
+    {"salsa-paste-tomatoes", "tomato salsa with paste tomatoes", a1070, a1049, "Paste tomatoes with chiles, jalapenos, onions and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1071, a1072, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1077, "", "", a1078},
+    {"salsa-peach-apple", "peach apple salsa", a1079, a1058, "Roma tomatoes, hard peaches and tart apples with onions, bell peppers and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1080, a1081, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1084, "", "", a1085},
+    {"salsa-peach", "peach salsa", a1086, a1058, "Hard, unripe yellow peaches with red bell pepper, onion and cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1087, a1088, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1090, "", "", a1091},
     {"salsa-slicing-tomatoes", "tomato salsa with slicing tomatoes", a1092, a1049, "Slicing tomatoes with chiles, jalapenos, onions and vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1093, a1094, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1097, "", "", a1098},
     {"salsa-tomatillo-green", "tomatillo green salsa", a1099, a1100, "Tomatillos or green tomatoes with green chiles, jalapenos, onions and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1101, a1102, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1105, "", "", a1106},
-    {"salsa-tomato-green-chile", "tomato and green chile salsa", a1107, a1108, "Tomatoes with as many long green chiles, onions and vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1109, a1110, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1112, "The times rest on a partial reading; the table of this recipe was not seen whole.", "", a1113},
+    {"salsa-tomato-green-chile", "tomato and green chile salsa", a1107, a1108, "Tomatoes with as many long green chiles, onions and vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1109, a1110, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1112, "", "", a1113},
     {"salsa-tomato-tomato-paste", "tomato and tomato paste salsa", a1114, a1049, "Slicing tomatoes with canned tomato paste, onions, peppers and lemon or lime juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1115, a1116, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1120, "", "", a1121},
-    {"sauerkraut", "sauerkraut", a1122, {}, "Shredded cabbage, fully fermented with canning salt.", food_class::acid, recipe_kind::fixed, a1125, a1126, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1128, "The raw pack was read; of the hot pack only the times at 0 to 1,000 ft were, the higher bands rest on memory.", "", a1129},
+    {"sauerkraut", "sauerkraut", a1122, {}, "Shredded cabbage, fully fermented with canning salt.", food_class::acid, recipe_kind::fixed, a1125, a1126, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1128, "", "", a1129},
     {"soups-with-seafood", "soup with seafood", a1130, a1131, "Soup with any fish or shellfish, of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a1133, a1134, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a1135, {}, "", "", a1136},
     {"soups", "soup without seafood", a1137, a1131, "Vegetable, dried bean or pea, meat or poultry soup of the cook's own choice inside these rules.", food_class::low_acid, recipe_kind::frame, a1139, a1140, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 50, 0, {}}, a1141, {}, "", "", a1142},
     {"spaghetti-sauce-with-meat", "spaghetti sauce with meat", a1143, a1144, "Tomato sauce with ground beef or sausage and vegetables, by the printed recipe.", food_class::low_acid, recipe_kind::fixed, a1146, a1147, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1152, "", "", a1153},
@@ -6545,7 +6545,7 @@ constexpr process a1314[] = {{"apple-butter", "apple butter", a85, {}, "Apples c
     {"wild-game-ground", "ground or chopped wild game", a1284, a1285, "Ground or chopped bear and venison.", food_class::low_acid, recipe_kind::plain, a1286, a1287, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a545},
     {"wild-game-strips", "wild game in strips, cubes or chunks", a1288, a1289, "Bear and venison in strips, cubes or chunks; elk by university Extension.", food_class::low_acid, recipe_kind::plain, a1290, a1291, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, {}, "", "", a1292},
     {"yellow-pepper-rings-pickled", "pickled yellow pepper rings", a1293, a1294, "Yellow banana peppers in 1/4-inch rings in cider vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1295, a1296, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1299, "", "", a533},
-    {"zucchini-bread-and-butter", "bread-and-butter zucchini", a1300, a846, "Sliced zucchini and onions in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1301, a1302, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1305, "", "", a991},
+    {"zucchini-bread-and-butter", "bread-and-butter zucchini", a1300, a846, "Sliced zucchini and onions in sweet undiluted vinegar, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1301, a1302, {30, 180, 185, a38}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1305, "", "", a991},
     {"zucchini-pineapple", "zucchini-pineapple", a1306, {}, "Peeled zucchini in cubes or shreds, simmered in pineapple juice and lemon juice, by the printed recipe.", food_class::acid, recipe_kind::fixed, a1308, a1309, {0, 0, 0, {}}, {}, {0, 0, 0, 0, 0, 0, 0, 0, {}}, {}, a1312, "", "", a1313}};
 constexpr sv a1315[] = {"vinegar",
     "table vinegar",
@@ -13608,423 +13608,580 @@ constexpr ph_entry a2898[] = {{"Abalone", {}, 610, 650, "", "seen", a2746},
     {"Zwieback", {}, 484, 494, "", "memory", a2746}};
 constexpr citation a2899[] = {{"psu-tomato-acid", "", ""},
     {"usda-guide-3", "3", ""}};
-constexpr example a2900[] = {{"citric acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per quart\n", {}}};
+constexpr example a2900[] = {{"citric acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per quart\n", {}},
+    {"ascorbic acid for the color beside the lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart and 1/4 tsp ascorbic acid\n", {}}};
 constexpr sv a2901[] = {"7:7 acid-does-not-count"};
 constexpr example a2902[] = {{"ascorbic acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp ascorbic acid per quart\n", a2901},
-    {"cream of tartar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tsp cream of tartar per quart\n", a2901}};
-constexpr citation a2903[] = {{"usda-guide-1", "1", ""},
-    {"usda-guide-5", "5", "5-9"}};
-constexpr example a2904[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
+    {"cream of tartar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tsp cream of tartar per quart\n", a2901},
+    {"vinegar in figs", "food: figs\npack: hot\njar: pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp vinegar per pint\n", a2901}};
+constexpr citation a2903[] = {{"usda-guide-3", "3", ""},
+    {"usda-guide-5", "5", ""},
+    {"psu-tomato-acid", "", ""},
+    {"rutgers-salsa", "", ""}};
+constexpr example a2904[] = {{"king crab with citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}},
+    {"tomatoes with lemon juice in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}},
+    {"salsa with all of its vinegar", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
 constexpr sv a2905[] = {"9:7 acid-missing"};
-constexpr example a2906[] = {{"king crab without acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: none\n", a2905}};
-constexpr example a2907[] = {{"bottled lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}}};
-constexpr sv a2908[] = {"7:7 acid-not-bottled"};
-constexpr example a2909[] = {{"fresh lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp fresh lemon juice per quart\n", a2908},
-    {"bottled or not is not said", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp lemon juice per quart\n", a2908}};
-constexpr example a2910[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}}};
-constexpr sv a2911[] = {"9:7 acid-too-little"};
-constexpr example a2912[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a2911}};
-constexpr example a2913[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
+constexpr sv a2906[] = {"7:7 acid-missing"};
+constexpr sv a2907[] = {"3:5 acid-missing"};
+constexpr example a2908[] = {{"king crab without acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: none\n", a2905},
+    {"tomatoes without acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: none\n", a2906},
+    {"salsa without its vinegar", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2907}};
+constexpr citation a2909[] = {{"psu-tomato-acid", "", ""},
+    {"usda-guide-3", "3", ""},
+    {"njaes-salsa", "", ""}};
+constexpr example a2910[] = {{"bottled lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}},
+    {"bottled lemon juice in a jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2911[] = {"7:7 acid-not-bottled"};
+constexpr sv a2912[] = {"6:5 acid-not-bottled"};
+constexpr example a2913[] = {{"fresh lemon juice", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp fresh lemon juice per quart\n", a2911},
+    {"bottled or not is not said", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp lemon juice per quart\n", a2911},
+    {"lemon juice of an unsaid kind in a jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a2912}};
+constexpr example a2914[] = {{"king crab with 4 tablespoons of lemon juice to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 4 tbsp bottled lemon juice per pint\n", {}},
+    {"a quart of tomatoes with half a teaspoon of citric acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per quart\n", {}}};
+constexpr sv a2915[] = {"9:7 acid-too-little"};
+constexpr sv a2916[] = {"7:7 acid-too-little"};
+constexpr sv a2917[] = {"6:5 acid-too-little"};
+constexpr example a2918[] = {{"king crab with half of the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1/2 tsp citric acid per pint\n", a2915},
+    {"the lemon juice of a pint in a quart of tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per quart\n", a2916},
+    {"salsa with three quarters of its vinegar", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 3/4 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2917}};
+constexpr example a2919[] = {{"a dial at 4,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
     {"a weighted gauge at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", {}}};
-constexpr sv a2914[] = {"8:11 altitude-by-extension"};
-constexpr example a2915[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a2914}};
-constexpr citation a2916[] = {{"usda-guide-4", "4", ""},
+constexpr sv a2920[] = {"8:11 altitude-by-extension"};
+constexpr example a2921[] = {{"a dial at 8,600 ft", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 30 min\naltitude: 8600 ft\n", a2920}};
+constexpr citation a2922[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"sdsu-onion", "", ""}};
-constexpr example a2917[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2918[] = {"8:11 altitude-outside-table"};
-constexpr example a2919[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a2918}};
-constexpr example a2920[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}}};
-constexpr sv a2921[] = {"9:7 amount-unknown"};
-constexpr example a2922[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a2921}};
-constexpr citation a2923[] = {{"usda-guide-4", "4", "4-5"},
+constexpr example a2923[] = {{"carrots at 4,600 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2924[] = {"8:11 altitude-outside-table"};
+constexpr sv a2925[] = {"7:11 altitude-outside-table"};
+constexpr example a2926[] = {{"carrots in a hut at 10,400 ft", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 10400 ft\n", a2924},
+    {"salsa in a hut at 10,400 ft", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 40 min\naltitude: 10400 ft\n", a2925}};
+constexpr citation a2927[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-3", "3", ""}};
+constexpr example a2928[] = {{"a teaspoon of citric acid to the pint", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: 1 tsp citric acid per pint\n", {}},
+    {"onions in pounds, as the salsa recipe has them", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2929[] = {"9:7 amount-unknown"};
+constexpr sv a2930[] = {"5:5 amount-unknown"};
+constexpr example a2931[] = {{"some citric acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\nacid: some citric acid\n", a2929},
+    {"onions without an amount", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2930}};
+constexpr citation a2932[] = {{"usda-guide-4", "4", "4-5"},
     {"clemson-soups", "", ""},
     {"extension-beans-answer", "", ""}};
-constexpr example a2924[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
-constexpr sv a2925[] = {"9:12 beans-not-rehydrated"};
-constexpr sv a2926[] = {"1:1 beans-not-rehydrated"};
-constexpr example a2927[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a2925},
-    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2926}};
-constexpr citation a2928[] = {{"nchfp-smoked-fish", "", ""},
+constexpr example a2933[] = {{"white beans, soaked and boiled", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", {}}};
+constexpr sv a2934[] = {"9:12 beans-not-rehydrated"};
+constexpr sv a2935[] = {"1:1 beans-not-rehydrated"};
+constexpr example a2936[] = {{"white beans put in dry", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans not rehydrated]\n", a2934},
+    {"white beans with no word on soaking", "food: white beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2935}};
+constexpr citation a2937[] = {{"nchfp-smoked-fish", "", ""},
     {"pnw-450", "", ""}};
-constexpr example a2929[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
-constexpr sv a2930[] = {"10:18 canner-too-large"};
-constexpr example a2931[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a2930}};
-constexpr citation a2932[] = {{"nchfp-pop-quiz", "", ""},
+constexpr example a2938[] = {{"smoked trout in a canner of 22 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 22 qt}\n", {}}};
+constexpr sv a2939[] = {"10:18 canner-too-large"};
+constexpr example a2940[] = {{"smoked trout in a canner of 23 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 23 qt}\n", a2939}};
+constexpr citation a2941[] = {{"nchfp-pop-quiz", "", ""},
     {"clemson-pressure-saucepan", "", ""},
     {"nchfp-multi-cooker", "", ""}};
-constexpr example a2933[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
-constexpr sv a2934[] = {"9:18 canner-too-small"};
-constexpr sv a2935[] = {"10:18 canner-too-small"};
-constexpr example a2936[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a2934},
-    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a2934},
-    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a2935}};
-constexpr citation a2937[] = {{"usda-guide-3", "3", ""},
-    {"usda-guide-4", "4", ""}};
-constexpr example a2938[] = {{"the recipe as printed", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2939[] = {"8:5 dairy-in-jar"};
-constexpr example a2940[] = {{"with dairy", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup heavy cream\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2939}};
-constexpr sv a2941[] = {"8:5 egg-in-jar"};
-constexpr example a2942[] = {{"with egg", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 eggs\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2941}};
-constexpr citation a2943[] = {{"usda-guide-1", "1", ""},
-    {"nchfp-process-time", "", ""}};
-constexpr example a2944[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2945[] = {"1:1 fact-missing"};
-constexpr example a2946[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a2945},
-    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a2945},
-    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a2945}};
-constexpr citation a2947[] = {{"usda-guide-6", "6", ""},
-    {"usda-guide-3", "3", ""}};
-constexpr example a2948[] = {{"no fat, as tested", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2949[] = {"8:5 fat-in-jar"};
-constexpr example a2950[] = {{"oil in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1/2 cup olive oil\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2949}};
-constexpr example a2951[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2952[] = {"1:7 food-ambiguous"};
-constexpr sv a2953[] = {"1:15 food-ambiguous"};
-constexpr example a2954[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2952},
-    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2953}};
-constexpr example a2955[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2956[] = {"2:7 form-not-tested"};
-constexpr example a2957[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2956}};
-constexpr citation a2958[] = {{"usda-guide-1", "1", ""},
-    {"pnw-421", "", ""}};
-constexpr example a2959[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2960[] = {"6:11 gauge-cannot-hold"};
-constexpr example a2961[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2960}};
-constexpr citation a2962[] = {{"iowa-gauges", "", ""},
-    {"missouri-gauges", "", ""}};
-constexpr example a2963[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2964[] = {"6:14 gauge-error-too-large"};
-constexpr example a2965[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a2964}};
-constexpr citation a2966[] = {{"missouri-gauges", "", ""},
-    {"pnw-421", "", ""}};
-constexpr example a2967[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2968[] = {"6:14 gauge-error-unused"};
-constexpr example a2969[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2968}};
-constexpr citation a2970[] = {{"usda-guide-4", "4", ""},
-    {"usda-guide-5", "5", ""},
-    {"kstate-ten-tips", "", ""}};
-constexpr example a2971[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
-constexpr sv a2972[] = {"9:12 headspace-too-large"};
-constexpr example a2973[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a2972}};
-constexpr example a2974[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}}};
-constexpr sv a2975[] = {"9:12 headspace-too-small"};
-constexpr example a2976[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a2975}};
-constexpr citation a2977[] = {{"usda-guide-5", "5", ""},
-    {"uaf-fish-quarts", "", ""}};
-constexpr example a2978[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2979[] = {"1:7 table-not-verified",
-    "9:10 heat-up-too-short"};
-constexpr example a2980[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a2979}};
-constexpr citation a2981[] = {{"missouri-leftovers", "", ""},
-    {"nal-leftovers", "", ""},
-    {"illinois-leftovers", "", ""}};
-constexpr example a2982[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2983[] = {"12:7 held-cold"};
-constexpr example a2984[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a2983}};
-constexpr citation a2985[] = {{"nal-leftovers", "", ""},
-    {"illinois-leftovers", "", ""}};
-constexpr sv a2986[] = {"12:7 held-too-long"};
-constexpr example a2987[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a2986}};
-constexpr example a2988[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
-constexpr sv a2989[] = {"11:7 held-too-warm"};
-constexpr example a2990[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a2989}};
-constexpr example a2991[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2992[] = {"1:1 holds-either-way"};
-constexpr example a2993[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2992},
-    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2992}};
-constexpr citation a2994[] = {{"usda-guide-1", "1", ""},
-    {"wisconsin-mixtures", "", ""}};
-constexpr example a2995[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a2996[] = {"2:3 ingredient-unknown"};
-constexpr sv a2997[] = {"3:5 ingredient-unknown"};
-constexpr example a2998[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2996},
-    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a2997}};
-constexpr citation a2999[] = {{"nchfp-jar-sizes", "", ""},
-    {"nchfp-process-time", "", ""},
-    {"kstate-odd-jars", "", ""}};
-constexpr example a3000[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3001[] = {"3:6 jar-in-between"};
-constexpr example a3002[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a3001},
-    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a3001}};
-constexpr citation a3003[] = {{"usda-guide-1", "1", ""},
-    {"usda-guide-7", "7", ""}};
-constexpr example a3004[] = {{"jars boiled for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", {}},
-    {"ten minutes instead", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 900 ft\n", {}}};
-constexpr sv a3005[] = {"13:12 jar-sterilization"};
-constexpr sv a3006[] = {"1:1 jar-sterilization"};
-constexpr example a3007[] = {{"clean jars for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars not sterilized]\n", a3005},
-    {"nothing said about the jars", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", a3006}};
-constexpr citation a3008[] = {{"nchfp-jar-sizes", "", ""},
-    {"kstate-odd-jars", "", ""}};
-constexpr example a3009[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3010[] = {"5:6 jar-too-large"};
-constexpr sv a3011[] = {"3:6 jar-too-large"};
-constexpr example a3012[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a3010},
-    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a3011},
-    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a3011}};
-constexpr example a3013[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3014[] = {"4:9 low-acid-needs-pressure"};
-constexpr example a3015[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a3014},
-    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a3014}};
-constexpr citation a3016[] = {{"usda-guide-4", "4", ""},
-    {"nchfp-pumpkin-butter", "", ""},
-    {"kstate-pumpkin", "", ""}};
-constexpr example a3017[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3018[] = {"2:7 low-acid-puree"};
-constexpr example a3019[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a3018},
-    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a3018}};
-constexpr citation a3020[] = {{"usda-guide-3", "3", ""},
-    {"usda-guide-6", "6", ""},
-    {"rutgers-salsa", "", ""}};
-constexpr example a3021[] = {{"exactly the tested onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}},
-    {"one pepper for another", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb jalapeno peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3022[] = {"5:5 low-acid-share-too-high"};
-constexpr sv a3023[] = {"8:5 low-acid-share-too-high"};
-constexpr example a3024[] = {{"a quarter more onion", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 1/4 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3022},
-    {"corn in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups corn\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3023}};
-constexpr citation a3025[] = {{"usda-guide-1", "1", ""},
-    {"nchfp-equipment", "", ""},
-    {"psu-equipment", "", ""}};
-constexpr example a3026[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3027[] = {"4:9 method-not-accepted"};
-constexpr example a3028[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a3027},
-    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a3027},
-    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3027}};
-constexpr example a3029[] = {{"bread-and-butter pickles at 182 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", {}}};
-constexpr sv a3030[] = {"4:9 method-not-for-food"};
-constexpr example a3031[] = {{"chile salsa at 182 F", "food: chile salsa\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", a3030}};
-constexpr citation a3032[] = {{"usda-guide-1", "1", ""},
-    {"wisconsin-mixtures", "", ""},
-    {"clemson-soups", "", ""}};
-constexpr example a3033[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3034[] = {"1:7 no-tested-process"};
-constexpr sv a3035[] = {"2:5 no-tested-process"};
-constexpr sv a3036[] = {"4:3 no-tested-process"};
-constexpr example a3037[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3034},
-    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3035},
-    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3036}};
-constexpr example a3038[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a3039[] = {"9:12 not-in-process"};
-constexpr example a3040[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a3039}};
-constexpr citation a3041[] = {{"usda-guide-3", "3", ""},
+constexpr example a2942[] = {{"a canner for seven quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 7, pints: 9, volume: 16 qt}\n", {}}};
+constexpr sv a2943[] = {"9:18 canner-too-small"};
+constexpr sv a2944[] = {"10:18 canner-too-small"};
+constexpr example a2945[] = {{"a pot for three quart jars", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {quarts: 3}\n", a2943},
+    {"a pot of eight quarts", "food: white potatoes\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\ncanner: {volume: 8 qt}\n", a2943},
+    {"smoked trout in a canner of 12 quarts", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {volume: 12 qt}\n", a2944}};
+constexpr citation a2946[] = {{"clemson-dairy", "", ""},
+    {"kentucky-dairy", "", ""},
+    {"kstate-creamed-soup", "", ""}};
+constexpr example a2947[] = {{"the recipe as printed", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2948[] = {"8:5 dairy-in-jar"};
+constexpr example a2949[] = {{"with dairy", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup heavy cream\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2948}};
+constexpr citation a2950[] = {{"nchfp-pickled-eggs", "", ""},
     {"usda-guide-6", "6", ""}};
-constexpr example a3042[] = {{"the recipe as printed", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3043[] = {"7:5 not-in-recipe"};
-constexpr example a3044[] = {{"apples in the pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups apples, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3043}};
-constexpr citation a3045[] = {{"usda-guide-5", "5", ""},
-    {"clemson-soups", "", ""}};
-constexpr example a3046[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
-constexpr sv a3047[] = {"9:40 not-reheated"};
-constexpr sv a3048[] = {"11:7 not-reheated"};
-constexpr example a3049[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a3047},
-    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a3048}};
-constexpr example a3050[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3051[] = {"1:7 numbers-by-extension"};
-constexpr example a3052[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3051}};
-constexpr citation a3053[] = {{"kstate-soup-note", "", ""},
-    {"wisconsin-mixtures", "", ""}};
-constexpr example a3054[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3055[] = {"3:29 other-position"};
-constexpr example a3056[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a3055}};
-constexpr example a3057[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3058[] = {"6:11 over-required",
-    "7:7 over-required"};
-constexpr example a3059[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a3058}};
-constexpr example a3060[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3061[] = {"3:7 pack-not-tested"};
-constexpr example a3062[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3061}};
-constexpr sv a3063[] = {"8:5 pasta-or-grain-in-jar"};
-constexpr example a3064[] = {{"with pasta or grain", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups macaroni\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3063}};
-constexpr citation a3065[] = {{"usda-guide-1", "1", ""},
-    {"nist-sp811", "", ""}};
-constexpr example a3066[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3067[] = {"6:1 plan-unreadable",
-    "7:7 plan-unreadable"};
-constexpr sv a3068[] = {"4:1 plan-unreadable"};
-constexpr example a3069[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a3067},
-    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3068}};
-constexpr citation a3070[] = {{"nchfp-equipment", "", ""},
-    {"sdsu-how-not-to-can", "", ""}};
-constexpr example a3071[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3072[] = {"6:11 pressure-too-high"};
-constexpr example a3073[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a3072}};
-constexpr citation a3074[] = {{"usda-guide-4", "4", ""},
-    {"usda-guide-5", "5", ""},
-    {"pnw-421", "", ""}};
-constexpr example a3075[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
-    {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3076[] = {"6:11 pressure-too-low"};
-constexpr sv a3077[] = {"7:11 pressure-too-low"};
-constexpr example a3078[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a3076},
-    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a3076},
-    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3077}};
-constexpr citation a3079[] = {{"usda-guide-4", "4", ""},
-    {"clemson-soups", "", ""},
-    {"wisconsin-mixtures", "", ""}};
-constexpr example a3080[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}}};
-constexpr sv a3081[] = {"1:1 recipe-not-shown"};
-constexpr sv a3082[] = {"2:15 recipe-not-shown"};
-constexpr example a3083[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a3081},
-    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a3082}};
-constexpr citation a3084[] = {{"usda-guide-2", "2", ""},
-    {"usda-guide-7", "7", ""}};
-constexpr example a3085[] = {{"one measure of pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3086[] = {"7:5 recipe-part-too-large"};
-constexpr example a3087[] = {{"too much pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 9 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3086}};
-constexpr citation a3088[] = {{"usda-guide-2", "2", ""},
-    {"usda-guide-3", "3", ""},
-    {"usda-guide-7", "7", ""}};
-constexpr example a3089[] = {{"all of the fruit", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3090[] = {"4:5 recipe-part-too-small"};
-constexpr example a3091[] = {{"half of the apples", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3090}};
-constexpr citation a3092[] = {{"usda-guide-6", "6", ""}};
-constexpr example a3093[] = {{"3 tbsp to each 5 lb", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", {}}};
-constexpr sv a3094[] = {"4:5 salt-reduced-in-ferment"};
-constexpr example a3095[] = {{"one tablespoon short", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 14 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", a3094}};
-constexpr example a3096[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
-constexpr sv a3097[] = {"11:9 solids-over-half"};
-constexpr example a3098[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a3097}};
-constexpr citation a3099[] = {{"nchfp-steam-canner", "", ""},
-    {"wisconsin-steam-canner", "", ""}};
-constexpr example a3100[] = {{"sliced apples for 30 minutes", "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3101[] = {"4:9 steam-time-too-long"};
-constexpr example a3102[] = {{"quarts of tomatoes in water", "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", a3101}};
-constexpr example a3103[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
-constexpr sv a3104[] = {"9:12 step-left-out"};
-constexpr sv a3105[] = {"12:3 step-left-out"};
-constexpr example a3106[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a3104},
-    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a3105}};
-constexpr citation a3107[] = {{"usda-guide-1", "1", ""},
+constexpr sv a2951[] = {"8:5 egg-in-jar"};
+constexpr example a2952[] = {{"with egg", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 eggs\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2951}};
+constexpr citation a2953[] = {{"usda-guide-1", "1", ""},
+    {"nchfp-process-time", "", ""}};
+constexpr example a2954[] = {{"everything said", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"tomatoes with their acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}}};
+constexpr sv a2955[] = {"1:1 fact-missing"};
+constexpr example a2956[] = {{"no altitude", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\n", a2955},
+    {"13 psi on a gauge that is not named", "food: green beans\npack: hot\njar: pint\nmethod: pressure\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a2955},
+    {"king crab with no word on the acid", "food: king crab\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 80 min\naltitude: 4600 ft\n", a2955},
+    {"tomatoes with no word on the acid", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n", a2955},
+    {"salsa at an altitude that is not named", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\n", a2955}};
+constexpr citation a2957[] = {{"psu-oil", "", ""},
+    {"psu-fats-oils", "", ""},
+    {"usda-guide-6", "6", ""}};
+constexpr example a2958[] = {{"no fat, as tested", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"the oil of a tested salad", "food: pickled three-bean salad\ningredients:\n  - 1 1/2 cups green beans, cut\n  - 1 1/2 cups canned kidney beans, drained\n  - 1 cup canned garbanzo beans, drained\n  - 1/2 cup onion, thinly sliced\n  - 1/2 cup celery, sliced\n  - 1/2 cup green bell pepper, sliced\n  - 1/2 cup vinegar\n  - 1/4 cup bottled lemon juice\n  - 3/4 cup sugar\n  - 1/4 cup vegetable oil\n  - 1 1/4 cups water\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2959[] = {"8:5 fat-in-jar"};
+constexpr sv a2960[] = {"12:5 fat-in-jar"};
+constexpr example a2961[] = {{"oil in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1/2 cup olive oil\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2959},
+    {"twice the oil of a tested salad", "food: pickled three-bean salad\ningredients:\n  - 1 1/2 cups green beans, cut\n  - 1 1/2 cups canned kidney beans, drained\n  - 1 cup canned garbanzo beans, drained\n  - 1/2 cup onion, thinly sliced\n  - 1/2 cup celery, sliced\n  - 1/2 cup green bell pepper, sliced\n  - 1/2 cup vinegar\n  - 1/4 cup bottled lemon juice\n  - 3/4 cup sugar\n  - 1/2 cup vegetable oil\n  - 1 1/4 cups water\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2960}};
+constexpr citation a2962[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""}};
-constexpr example a3108[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
-constexpr sv a3109[] = {"1:1 step-reminder"};
-constexpr example a3110[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a3109}};
-constexpr citation a3111[] = {{"usda-guide-7", "7", ""}};
-constexpr example a3112[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3113[] = {"5:5 sugar-reduced-in-jam"};
-constexpr example a3114[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3113}};
-constexpr citation a3115[] = {{"usda-guide-5", "5", ""},
-    {"usda-guide-1", "1", ""}};
-constexpr example a3116[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3117[] = {"1:7 table-not-verified"};
-constexpr example a3118[] = {{"trout in quart jars", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 20 min\nwater: 3 qt\n", a3117}};
-constexpr example a3119[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", {}}};
-constexpr sv a3120[] = {"8:14 temperature-too-low"};
-constexpr example a3121[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", a3120}};
-constexpr citation a3122[] = {{"clemson-soups", "", ""},
+constexpr example a2963[] = {{"chicken off the bone", "food: boneless chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}},
+    {"salsa by the name of its recipe", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2964[] = {"1:7 food-ambiguous"};
+constexpr sv a2965[] = {"1:15 food-ambiguous"};
+constexpr example a2966[] = {{"chicken, with or without bones", "food: chicken\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2964},
+    {"beans of some kind", "ingredients: [7 lb beans]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a2965},
+    {"salsa of some kind", "food: salsa\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a2964}};
+constexpr citation a2967[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""}};
+constexpr example a2968[] = {{"potatoes in half-inch cubes", "food: white potatoes\nform: half-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", {}},
+    {"pears in halves", "food: pears\nform: halved\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2969[] = {"2:7 form-not-tested"};
+constexpr example a2970[] = {{"sliced potatoes", "food: white potatoes\nform: sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2969},
+    {"pears left whole", "food: pears\nform: whole\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", a2969}};
+constexpr citation a2971[] = {{"usda-guide-1", "1", ""},
+    {"pnw-421", "", ""}};
+constexpr example a2972[] = {{"the 15 psi weight at 4,600 ft", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2973[] = {"6:11 gauge-cannot-hold"};
+constexpr example a2974[] = {{"a dial number on a weighted gauge", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\n", a2973}};
+constexpr citation a2975[] = {{"iowa-gauges", "", ""},
+    {"missouri-gauges", "", ""}};
+constexpr example a2976[] = {{"a dial that reads 2 psi high, run 2 psi higher", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +2 psi\npressure: 15 psi\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2977[] = {"6:14 gauge-error-too-large"};
+constexpr example a2978[] = {{"a dial that reads 3 psi high", "food: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\ngauge-error: +3 psi\npressure: 16 psi\ntime: 35 min\naltitude: 4600 ft\n", a2977}};
+constexpr citation a2979[] = {{"missouri-gauges", "", ""},
+    {"pnw-421", "", ""}};
+constexpr example a2980[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2981[] = {"6:14 gauge-error-unused"};
+constexpr example a2982[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a2981}};
+constexpr citation a2983[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"kstate-ten-tips", "", ""}};
+constexpr example a2984[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", {}}};
+constexpr sv a2985[] = {"9:12 headspace-too-large"};
+constexpr sv a2986[] = {"7:12 headspace-too-large"};
+constexpr example a2987[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", a2985},
+    {"applesauce with 1 1/2 inches", "food: applesauce\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1 1/2 in\n", a2986}};
+constexpr example a2988[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", {}},
+    {"salsa with 1/2 inch", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1/2 in\n", {}}};
+constexpr sv a2989[] = {"9:12 headspace-too-small"};
+constexpr sv a2990[] = {"8:12 headspace-too-small"};
+constexpr example a2991[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", a2989},
+    {"salsa with the 1/4 inch of jam", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1/4 in\n", a2990}};
+constexpr citation a2992[] = {{"usda-guide-5", "5", ""},
+    {"uaf-fish-quarts", "", ""}};
+constexpr example a2993[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2994[] = {"9:10 heat-up-too-short"};
+constexpr example a2995[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", a2994}};
+constexpr citation a2996[] = {{"missouri-leftovers", "", ""},
+    {"nal-leftovers", "", ""},
+    {"illinois-leftovers", "", ""}};
+constexpr example a2997[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a2998[] = {"12:7 held-cold"};
+constexpr example a2999[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", a2998}};
+constexpr citation a3000[] = {{"nal-leftovers", "", ""},
+    {"illinois-leftovers", "", ""}};
+constexpr sv a3001[] = {"12:7 held-too-long"};
+constexpr example a3002[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", a3001}};
+constexpr example a3003[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", {}}};
+constexpr sv a3004[] = {"11:7 held-too-warm"};
+constexpr example a3005[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", a3004}};
+constexpr example a3006[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3007[] = {"1:1 holds-either-way"};
+constexpr example a3008[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3007},
+    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3007}};
+constexpr citation a3009[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-3", "3", ""},
+    {"wisconsin-mixtures", "", ""}};
+constexpr example a3010[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3011[] = {"2:3 ingredient-unknown"};
+constexpr sv a3012[] = {"3:5 ingredient-unknown"};
+constexpr sv a3013[] = {"8:5 ingredient-unknown"};
+constexpr example a3014[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3011},
+    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3012},
+    {"a seasoning that nobody can look into", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp secret seasoning\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3013}};
+constexpr citation a3015[] = {{"nchfp-jar-sizes", "", ""},
+    {"nchfp-process-time", "", ""},
+    {"kstate-odd-jars", "", ""}};
+constexpr example a3016[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3017[] = {"3:6 jar-in-between"};
+constexpr example a3018[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a3017},
+    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", a3017}};
+constexpr citation a3019[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-7", "7", ""}};
+constexpr example a3020[] = {{"jars boiled for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", {}},
+    {"ten minutes instead", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 900 ft\n", {}},
+    {"apple juice in boiled jars", "food: apple juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", {}}};
+constexpr sv a3021[] = {"13:12 jar-sterilization"};
+constexpr sv a3022[] = {"1:1 jar-sterilization"};
+constexpr example a3023[] = {{"clean jars for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars not sterilized]\n", a3021},
+    {"nothing said about the jars", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", a3022},
+    {"apple juice with no word on the jars", "food: apple juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", a3022}};
+constexpr citation a3024[] = {{"nchfp-jar-sizes", "", ""},
+    {"kstate-odd-jars", "", ""},
+    {"njaes-salsa", "", ""}};
+constexpr example a3025[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}},
+    {"salsa in pints", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3026[] = {"5:6 jar-too-large"};
+constexpr sv a3027[] = {"3:6 jar-too-large"};
+constexpr sv a3028[] = {"4:6 jar-too-large"};
+constexpr example a3029[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", a3026},
+    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", a3027},
+    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", a3027},
+    {"salsa in quarts", "food: chile salsa\nas-published: true\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", a3028}};
+constexpr example a3030[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3031[] = {"4:9 low-acid-needs-pressure"};
+constexpr example a3032[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", a3031},
+    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", a3031}};
+constexpr citation a3033[] = {{"usda-guide-4", "4", ""},
+    {"nchfp-pumpkin-butter", "", ""},
+    {"kstate-pumpkin", "", ""},
+    {"nchfp-fruit-puree", "", ""}};
+constexpr example a3034[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", {}},
+    {"applesauce by its own table", "food: applesauce\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3035[] = {"2:7 low-acid-puree"};
+constexpr sv a3036[] = {"8:5 low-acid-puree"};
+constexpr example a3037[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", a3035},
+    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a3035},
+    {"pumpkin puree in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup pumpkin puree\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3036},
+    {"mashed apples by the table of slices", "food: sliced apples\nform: mashed\npack: hot\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", a3035}};
+constexpr citation a3038[] = {{"rutgers-salsa", "", ""},
+    {"usda-guide-3", "3", ""},
+    {"usda-guide-6", "6", ""},
+    {"njaes-salsa", "", ""}};
+constexpr example a3039[] = {{"exactly the tested onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"one pepper for another", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb jalapeno peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"half of the onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1/2 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3040[] = {"5:5 low-acid-share-too-high"};
+constexpr sv a3041[] = {"8:5 low-acid-share-too-high"};
+constexpr sv a3042[] = {"4:5 low-acid-share-too-high"};
+constexpr example a3043[] = {{"a quarter more onion", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 1/4 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3040},
+    {"corn in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups corn\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3041},
+    {"more cucumbers and onions than the vinegar was tested for", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 10 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3042},
+    {"fresh cilantro cooked in", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup cilantro, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3041}};
+constexpr citation a3044[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-7", "7", ""},
+    {"nchfp-equipment", "", ""},
+    {"psu-equipment", "", ""}};
+constexpr example a3045[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3046[] = {"4:9 method-not-accepted"};
+constexpr sv a3047[] = {"5:9 method-not-accepted"};
+constexpr example a3048[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", a3046},
+    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", a3046},
+    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3046},
+    {"hot jam turned upside down", "food: pear-apple jam\nas-published: true\npack: hot\njar: half-pint\nmethod: inversion\ntime: 10 min\naltitude: 4600 ft\n", a3047}};
+constexpr example a3049[] = {{"bread-and-butter pickles at 182 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", {}}};
+constexpr sv a3050[] = {"4:9 method-not-for-food"};
+constexpr example a3051[] = {{"chile salsa at 182 F", "food: chile salsa\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", a3050},
+    {"sauerkraut at 182 F", "food: sauerkraut\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\nprepared: [fully fermented]\n", a3050}};
+constexpr citation a3052[] = {{"usda-guide-1", "1", ""},
+    {"nchfp-pumpkin-butter", "", ""},
+    {"wisconsin-mixtures", "", ""},
+    {"clemson-soups", "", ""}};
+constexpr example a3053[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3054[] = {"1:7 no-tested-process"};
+constexpr sv a3055[] = {"2:5 no-tested-process"};
+constexpr sv a3056[] = {"4:3 no-tested-process"};
+constexpr example a3057[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3054},
+    {"onions and carrots in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3055},
+    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3056},
+    {"pumpkin butter", "food: pumpkin butter\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3054}};
+constexpr citation a3058[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"wisconsin-white-peaches", "", ""}};
+constexpr example a3059[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a3060[] = {"9:12 not-in-process"};
+constexpr sv a3061[] = {"8:12 not-in-process"};
+constexpr example a3062[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a3060},
+    {"smoke in the salsa", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", a3061}};
+constexpr citation a3063[] = {{"usda-guide-3", "3", ""},
+    {"usda-guide-6", "6", ""},
+    {"njaes-salsa", "", ""}};
+constexpr example a3064[] = {{"the recipe as printed", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}},
+    {"the recipe with another dried spice", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 1 tsp ground cinnamon\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3065[] = {"7:5 not-in-recipe"};
+constexpr sv a3066[] = {"8:5 not-in-recipe"};
+constexpr example a3067[] = {{"apples in the pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups apples, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3065},
+    {"raisins in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup raisins\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3066}};
+constexpr citation a3068[] = {{"usda-guide-5", "5", ""},
+    {"clemson-soups", "", ""}};
+constexpr example a3069[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", {}}};
+constexpr sv a3070[] = {"9:40 not-reheated"};
+constexpr sv a3071[] = {"11:7 not-reheated"};
+constexpr example a3072[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", a3070},
+    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", a3071}};
+constexpr example a3073[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3074[] = {"1:7 numbers-by-extension"};
+constexpr example a3075[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", a3074}};
+constexpr citation a3076[] = {{"kstate-soup-note", "", ""},
+    {"wisconsin-mixtures", "", ""}};
+constexpr example a3077[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3078[] = {"3:29 other-position"};
+constexpr example a3079[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a3078}};
+constexpr citation a3080[] = {{"usda-guide-3", "3", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"usda-guide-6", "6", ""}};
+constexpr example a3081[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3082[] = {"6:11 over-required",
+    "7:7 over-required"};
+constexpr sv a3083[] = {"6:7 over-required"};
+constexpr sv a3084[] = {"8:14 over-required"};
+constexpr example a3085[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", a3082},
+    {"salsa for five minutes more", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 25 min\naltitude: 4600 ft\n", a3083},
+    {"pickles at 190 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 190 F\n", a3084}};
+constexpr example a3086[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", {}},
+    {"sliced apples in a hot pack", "food: sliced apples\npack: hot\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3087[] = {"3:7 pack-not-tested"};
+constexpr sv a3088[] = {"2:7 pack-not-tested"};
+constexpr example a3089[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", a3087},
+    {"sliced apples packed raw", "food: sliced apples\npack: raw\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", a3088}};
+constexpr citation a3090[] = {{"clemson-soups", "", ""},
+    {"kstate-creamed-soup", "", ""},
+    {"usda-guide-3", "3", ""}};
+constexpr sv a3091[] = {"8:5 pasta-or-grain-in-jar"};
+constexpr example a3092[] = {{"with pasta or grain", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups macaroni\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3091}};
+constexpr citation a3093[] = {{"usda-guide-1", "1", ""},
+    {"nist-sp811", "", ""}};
+constexpr example a3094[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3095[] = {"6:1 plan-unreadable",
+    "7:7 plan-unreadable"};
+constexpr sv a3096[] = {"4:1 plan-unreadable"};
+constexpr example a3097[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", a3095},
+    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3096}};
+constexpr citation a3098[] = {{"nchfp-equipment", "", ""},
+    {"sdsu-how-not-to-can", "", ""}};
+constexpr example a3099[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3100[] = {"6:11 pressure-too-high"};
+constexpr example a3101[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", a3100}};
+constexpr citation a3102[] = {{"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"usda-guide-3", "3", ""},
+    {"pnw-421", "", ""}};
+constexpr example a3103[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"crushed tomatoes at 8 psi with the time of that pressure", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 20 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}}};
+constexpr sv a3104[] = {"6:11 pressure-too-low"};
+constexpr sv a3105[] = {"7:11 pressure-too-low"};
+constexpr example a3106[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", a3104},
+    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", a3104},
+    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3105},
+    {"tomato juice below the lowest pressure of its table", "food: tomato juice\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 7 psi\ntime: 20 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", a3104}};
+constexpr citation a3107[] = {{"usda-guide-3", "3", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-6", "6", ""},
+    {"clemson-soups", "", ""},
+    {"wisconsin-mixtures", "", ""}};
+constexpr example a3108[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", {}},
+    {"salsa with its ingredients", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}},
+    {"salsa made as published", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3109[] = {"1:1 recipe-not-shown"};
+constexpr sv a3110[] = {"2:15 recipe-not-shown"};
+constexpr sv a3111[] = {"3:5 recipe-not-shown"};
+constexpr example a3112[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", a3109},
+    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", a3110},
+    {"salsa by its name alone", "food: chile salsa\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3109},
+    {"salsa without its main food", "food: chile salsa\ningredients:\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3111}};
+constexpr citation a3113[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-7", "7", ""}};
+constexpr example a3114[] = {{"one measure of pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3115[] = {"7:5 recipe-part-too-large"};
+constexpr sv a3116[] = {"4:5 recipe-part-too-large"};
+constexpr example a3117[] = {{"too much pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 9 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3115},
+    {"peach jam with more sugar than printed", "food: jam without added pectin\ningredients:\n  - 5 1/2 cups peaches, crushed\n  - 6 cups sugar\n  - 2 tbsp lemon juice\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3116}};
+constexpr citation a3118[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-3", "3", ""},
+    {"usda-guide-7", "7", ""}};
+constexpr example a3119[] = {{"all of the fruit", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}},
+    {"half a batch", "food: jam-pear-apple\ningredients:\n  - 1 cup pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 3 1/4 cups sugar\n  - 2 2/3 tbsp bottled lemon juice\n  - 3 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3120[] = {"4:5 recipe-part-too-small"};
+constexpr sv a3121[] = {"3:5 recipe-part-too-small"};
+constexpr example a3122[] = {{"half of the apples", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3120},
+    {"pie filling without its apple juice", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", a3121}};
+constexpr citation a3123[] = {{"usda-guide-6", "6", ""}};
+constexpr example a3124[] = {{"3 tbsp to each 5 lb", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", {}}};
+constexpr sv a3125[] = {"4:5 salt-reduced-in-ferment"};
+constexpr sv a3126[] = {"3:5 salt-reduced-in-ferment"};
+constexpr example a3127[] = {{"one tablespoon short", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 14 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", a3125},
+    {"no salt at all", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", a3126}};
+constexpr example a3128[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", {}}};
+constexpr sv a3129[] = {"11:9 solids-over-half"};
+constexpr example a3130[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", a3129}};
+constexpr citation a3131[] = {{"nchfp-steam-canner", "", ""},
+    {"wisconsin-steam-canner", "", ""}};
+constexpr example a3132[] = {{"sliced apples for 30 minutes", "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n", {}},
+    {"figs in pints at 900 ft", "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 45 min\naltitude: 900 ft\nacid: 1 tbsp bottled lemon juice per pint\n", {}}};
+constexpr sv a3133[] = {"4:9 steam-time-too-long"};
+constexpr example a3134[] = {{"quarts of tomatoes in water", "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", a3133},
+    {"figs in pints at 4,600 ft", "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", a3133},
+    {"quarts of tomatoes packed raw", "food: tomatoes-whole-raw-no-liquid\npack: raw\njar: quart\nmethod: steam\ntime: 95 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", a3133}};
+constexpr citation a3135[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""},
+    {"usda-guide-6", "6", ""}};
+constexpr example a3136[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", {}}};
+constexpr sv a3137[] = {"9:12 step-left-out"};
+constexpr sv a3138[] = {"12:3 step-left-out"};
+constexpr sv a3139[] = {"1:1 step-left-out"};
+constexpr example a3140[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", a3137},
+    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", a3138},
+    {"sauerkraut with no word on its ferment", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", a3139}};
+constexpr citation a3141[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-4", "4", ""},
+    {"usda-guide-5", "5", ""}};
+constexpr example a3142[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", {}}};
+constexpr sv a3143[] = {"1:1 step-reminder"};
+constexpr example a3144[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", a3143}};
+constexpr citation a3145[] = {{"usda-guide-7", "7", ""}};
+constexpr example a3146[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3147[] = {"5:5 sugar-reduced-in-jam"};
+constexpr sv a3148[] = {"3:5 sugar-reduced-in-jam"};
+constexpr example a3149[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3147},
+    {"jam with no sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", a3148}};
+constexpr citation a3150[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-2", "2", ""},
+    {"uga-bulletin-989", "", ""},
+    {"oregon-mangoes", "", ""}};
+constexpr example a3151[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", {}},
+    {"crushed tomatoes, whose table is read", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", {}}};
+constexpr sv a3152[] = {"1:7 table-not-verified"};
+constexpr example a3153[] = {{"tomato paste by an old bulletin", "food: tomato paste\nas-published: true\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n", a3152}};
+constexpr example a3154[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", {}}};
+constexpr sv a3155[] = {"8:14 temperature-too-low"};
+constexpr example a3156[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", a3155}};
+constexpr citation a3157[] = {{"clemson-soups", "", ""},
+    {"iowa-thickeners", "", ""},
+    {"usda-guide-2", "2", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a3123[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}}};
-constexpr sv a3124[] = {"9:12 thickener-in-jar"};
-constexpr example a3125[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a3124}};
-constexpr citation a3126[] = {{"usda-guide-4", "4", ""},
+constexpr example a3158[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", {}},
+    {"apple pie filling with its tested starch", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3159[] = {"9:12 thickener-in-jar"};
+constexpr sv a3160[] = {"8:5 thickener-in-jar"};
+constexpr sv a3161[] = {"5:5 thickener-in-jar"};
+constexpr example a3162[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", a3159},
+    {"cornstarch in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp cornstarch\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", a3160},
+    {"too much starch in apple pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", a3161}};
+constexpr citation a3163[] = {{"usda-guide-2", "2", ""},
+    {"usda-guide-3", "3", ""},
+    {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"nchfp-process-time", "", ""}};
-constexpr example a3127[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3128[] = {"7:7 time-too-short"};
-constexpr sv a3129[] = {"9:7 time-too-short"};
-constexpr example a3130[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3128},
-    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a3129}};
-constexpr citation a3131[] = {{"usda-guide-1", "1", ""},
+constexpr example a3164[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", {}},
+    {"salsa for the 20 minutes of 4,600 ft", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3165[] = {"7:7 time-too-short"};
+constexpr sv a3166[] = {"9:7 time-too-short"};
+constexpr sv a3167[] = {"11:7 time-too-short"};
+constexpr example a3168[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", a3165},
+    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", a3166},
+    {"salsa for the 15 minutes of sea level", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3167},
+    {"crushed tomatoes with the time of one pressure and another pressure", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 15 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", a3165}};
+constexpr citation a3169[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
     {"pnw-421", "", ""}};
-constexpr example a3132[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
-constexpr sv a3133[] = {"9:7 vent-too-short"};
-constexpr example a3134[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a3133}};
-constexpr example a3135[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3136[] = {"7:7 vinegar-homemade"};
-constexpr example a3137[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", a3136}};
-constexpr example a3138[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", {}}};
-constexpr sv a3139[] = {"8:10 vinegar-too-weak"};
-constexpr sv a3140[] = {"5:5 vinegar-too-weak"};
-constexpr example a3141[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", a3139},
-    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3140}};
-constexpr citation a3142[] = {{"usda-guide-5", "5", ""},
+constexpr example a3170[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", {}}};
+constexpr sv a3171[] = {"9:7 vent-too-short"};
+constexpr example a3172[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", a3171}};
+constexpr example a3173[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3174[] = {"7:7 vinegar-homemade"};
+constexpr sv a3175[] = {"5:5 vinegar-homemade"};
+constexpr example a3176[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", a3174},
+    {"homemade vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups homemade vinegar\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3175}};
+constexpr example a3177[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", {}},
+    {"5 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3178[] = {"8:10 vinegar-too-weak"};
+constexpr sv a3179[] = {"5:5 vinegar-too-weak"};
+constexpr example a3180[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", a3178},
+    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3179}};
+constexpr citation a3181[] = {{"usda-guide-5", "5", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr example a3143[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
-constexpr sv a3144[] = {"9:8 water-too-little"};
-constexpr example a3145[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a3144}};
-constexpr example a3146[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}}};
-constexpr sv a3147[] = {"7:5 water-too-much"};
-constexpr example a3148[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3147}};
-constexpr example a3149[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
-constexpr sv a3150[] = {"2:7 word-unknown",
+constexpr example a3182[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", {}}};
+constexpr sv a3183[] = {"9:8 water-too-little"};
+constexpr example a3184[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", a3183}};
+constexpr citation a3185[] = {{"usda-guide-6", "6", ""},
+    {"usda-guide-2", "2", ""}};
+constexpr example a3186[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", {}},
+    {"all of the water of a tested filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", {}}};
+constexpr sv a3187[] = {"7:5 water-too-much"};
+constexpr sv a3188[] = {"6:5 water-too-much"};
+constexpr example a3189[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", a3187},
+    {"more water in a pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 3 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", a3188}};
+constexpr example a3190[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", {}}};
+constexpr sv a3191[] = {"2:7 word-unknown",
     "4:6 word-unknown",
     "10:12 word-unknown"};
-constexpr example a3151[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a3150}};
-constexpr example a3152[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
-constexpr sv a3153[] = {"9:12 word-without-place"};
-constexpr example a3154[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a3153}};
-constexpr check_rule a3155[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.11.2", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid (vitamin C) keeps fruit from turning brown and hardly lowers the pH. Tablets sold for tomatoes do not do it either. A table counts only the acids that were tested, in their own amounts, and some foods take lemon juice alone.", "Add to each jar: {required}.", a2899, a2900, a2902},
-    {"acid-missing", "Each jar gets an acid that the process names", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this: {required}.", "", "Where a published process adds acid, to every jar or in its recipe, the kind of acid and its amount are part of what was tested. The process was never tried without it, so pressure alone does not replace it. Acids are not alike: citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar is weaker, and vitamin C keeps the color and hardly makes food sour. An acid that the process does not name is a guess.", "Add the tested acid: {required}.", a2903, a2904, a2906},
-    {"acid-not-bottled", "Lemon and lime juice is the bottled kind that was tested", "error", "rejects", "2026.11.2", "\"{found}\" is not bottled juice; the process for {food} was tested with it.", "\"{found}\" does not say whether the juice is bottled, and only bottled juice was tested. {instead}", "Bottled lemon and lime juice are made to an even strength. A fresh lemon may be strong or weak, depending on kind, season and ripeness, and key limes are weaker still. The tested amount of acid is an amount of bottled juice, so another juice leaves the acid of the jar unknown.", "Use bottled juice in the same amount. {required}", a2899, a2907, a2909},
-    {"acid-too-little", "Each jar gets as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more: {required}.", "", "Where acid goes into every jar, its amount belongs to the size of the jar: a quart needs twice what a pint needs. In a tested recipe it belongs to the amount of the other food. With less, the food in the jar is not the food that was tested, and no one can say how it keeps. More acid than the table asks for does no harm, and a little sugar at the table takes the sharpness off.", "Add this much: {required}.", a2903, a2910, a2912},
-    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a3, a2913, a2915},
-    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler the steam at the same reading on the gauge. The tables answer this with more pressure, band by band. The USDA tables for a dial stop at 8,000 ft, and one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a2916, a2917, a2919},
-    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" is not clear, so it cannot be compared with the published one.", "", "A pinch, a splash or \"to taste\" is fine for salt. It is not enough where an amount decides how the food keeps, such as the acid that goes into each jar. For that the plan needs a number, a unit and the size of the jar it is meant for, because a quart needs twice as much as a pint. Once it is written that way it can be compared, and you can measure it again next time.", "Write a number with its unit, and what it is meant for. {instead}", a23, a2920, a2922},
-    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a2923, a2924, a2927},
-    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a2928, a2929, a2931},
-    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a2932, a2933, a2936},
-    {"dairy-in-jar", "Milk, cream, butter and cheese stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Milk products are low-acid, and their fat and protein thicken and protect spores from heat. No home canning process has been tested with them.", "Leave it out, and stir it in when you heat the food for the table.", a2937, a2938, a2940},
-    {"egg-in-jar", "Eggs stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Eggs are low-acid and dense, and heat reaches their middle late. Home-pickled eggs kept warm have caused botulism. No home canning process has been tested with them.", "Leave them out; pickled eggs keep in the refrigerator only.", a2937, a2938, a2942},
-    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method, the gauge and the altitude; to compare the plan with it, the pressure and the time. Some foods need a little more, such as the acid or the water in the canner. This check never fills a gap with what is usual, because the usual value may not be yours: 11 psi on a dial is right at sea level and too low in a mountain town. Where every possible answer would pass, the plan is accepted with a note; where one of them would not, it waits for you to say.", "Add a line for it, with what is true in your kitchen. {instead}", a2943, a2944, a2946},
-    {"fat-in-jar", "Fat and oil stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\": the tested recipe for {food} has {required}.", "", "Fat coats spores and shields them from heat and from acid, and it can keep the lid from sealing. A few tested recipes hold a measured amount of oil; nowhere else does it belong in a jar.", "Keep to this: {required}. Add oil or butter when you serve the food.", a2947, a2948, a2950},
-    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. Chicken on the bone needs less time than chicken off the bone. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a3, a2951, a2954},
-    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a3, a2955, a2957},
-    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a2958, a2959, a2961},
-    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a2962, a2963, a2965},
-    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a2966, a2967, a2969},
-    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a2970, a2971, a2973},
-    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room, food and liquid are pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch; poultry and rabbit take 1 1/4 inches. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a2970, a2974, a2976},
-    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a2977, a2978, a2980},
-    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a2981, a2982, a2984},
-    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a2985, a2982, a2987},
-    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a2985, a2988, a2990},
-    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a3, a2991, a2993},
-    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" is not understood. {instead}", "", "Everything in the jar counts. A spoon of flour or a cup of rice makes the liquid thick, so that the heat comes later to the middle; a vegetable may have no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "Write the amount, the food by its plain name, and behind a comma how it is cut, as in `2 cups onions, chopped`. Leave out what is not in the jar.", a2994, a2995, a2998},
-    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a2999, a3000, a3002},
-    {"jar-sterilization", "Jars are boiled empty before filling where the process is under 10 minutes", "error", "rejects", "2026.11.2", "The process for {food} is shorter than {instead}, and the plan says {found}: the empty jars must be boiled {required} first.", "The process for {food} is shorter than {instead}, and the plan does not say that the empty jars were boiled {required} first.", "A process of ten minutes or more also sterilizes the jar. A shorter one does not, and mold or yeast in the jar can live on and spoil the food. So the empty jars are boiled first, covered by an inch of water: 10 minutes up to 1,000 ft and a minute more for each further 1,000 ft. Or the filled jars are processed for ten minutes, and clean hot jars will do.", "Boil the empty jars {required} and write `prepared: [jars sterilized]`, or process the filled jars for at least {instead}.", a3003, a3004, a3007},
-    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a3008, a3009, a3012},
-    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner. {reason}", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a34, a3013, a3015},
-    {"low-acid-puree", "Low-acid food is not mashed or pureed", "error", "rejects", "2026.11.1", "The plan says {found}, and no published process covers {food} in that form. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, so the heat creeps, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested; a puree is made from them when the jar is opened.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree.", a3016, a3017, a3019},
-    {"low-acid-share-too-high", "Low-acid vegetables, herbs and meat stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\" is more than the tested recipe for {food} has: {required}.", "", "A tested recipe balances low-acid food, such as onions, peppers, corn, garlic and fresh herbs, against tomatoes, fruit, vinegar or lemon juice. More of the one without more of the other raises the pH and lets botulism spores grow. It also makes the mixture thicker, so heat reaches the middle later. Less of them is always allowed, and one kind of pepper or onion may stand for another.", "Keep to this: {required}. Stir more in when you open the jar.", a3020, a3021, a3024},
-    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a3025, a3026, a3028},
-    {"method-not-for-food", "A method is used only for the foods whose publication names it", "error", "rejects", "2026.11.2", "The publication for {food} does not name {method}. {instead}", "", "Low-temperature pasteurization was tested for a few cucumber pickles with a known amount of vinegar, and only their recipes name it. Sauerkraut, beets, beans, salsa and fruit need the full heat of boiling water.", "Use a published method for this food. {instead}", a38, a3029, a3031},
-    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick the food is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as the ones for soup or mixed vegetables. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead}", a3032, a3033, a3037},
-    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a3, a3038, a3040},
-    {"not-in-recipe", "Only what the tested recipe has, or what is known to change nothing, goes in", "error", "untested", "2026.11.2", "\"{found}\" is not in the tested recipe for {food}. {reason}", "", "A process time belongs to one mixture. Salt, sugar and dried spices may change, and more acid is allowed; what else goes in may change how thick the mixture is or how acid, and nobody has tested it.", "Leave it out and add it when you open the jar, or look for a tested recipe that has it.", a3041, a3042, a3044},
-    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a3045, a3046, a3049},
-    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a23, a3050, a3052},
-    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a3053, a3054, a3056},
-    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, or a higher pressure up to 15 psi or warmer water, costs texture and color and does not make the process weaker. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, because the times cannot be worked out from one pressure to another.", "Keep it if you like, but never shorten the time for a higher pressure or lower the pressure for a longer time.", a3, a3057, a3059},
-    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a3, a3060, a3062},
-    {"pasta-or-grain-in-jar", "Pasta, rice and other grains stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Pasta, rice and grains swell in the jar, take up the liquid and set to a dense mass that heat passes through slowly. No home canning process has been tested with them.", "Leave it out, cook it fresh, and combine it with the food when you open the jar.", a2937, a2938, a3064},
-    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a3065, a3066, a3069},
-    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a3070, a3071, a3073},
-    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "Heat is what makes the food keep, and in a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam. That is why the tables ask for more pressure the higher the kitchen lies. With too little pressure the whole load stays too cool for the whole time, and botulism spores in the middle of the jars can live on. A weighted gauge has no steps between 10 and 15 psi, so above 1,000 ft low-acid food takes the 15 psi weight. A dial that reads high shows more than the canner has, so its error is added to what the table asks for.", "For the whole time, hold at least {required}.", a3074, a3075, a3078},
-    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as chile con carne or spaghetti sauce: their time was tested with those amounts, and more onion or less tomato makes another food of it. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone tells neither. A family recipe under the same name has no tested time, and the freezer is the place for it.", "List the ingredients with their amounts, so that they can be compared; or, if you follow the published recipe and its rules exactly, write `as-published: true`. If you do not, freeze the dish.", a3079, a3080, a3083},
-    {"recipe-part-too-large", "What thickens or sweetens a tested recipe stays within it", "error", "rejects", "2026.11.2", "\"{found}\" is more than the tested recipe for {food} has: {required}.", "", "Dried fruit, ketchup, molasses and pectin make a mixture thicker. Heat then takes longer to reach the middle of the jar than it did in the test, and the printed time may be too short.", "Use no more than this: {required}.", a3084, a3085, a3087},
-    {"recipe-part-too-small", "What makes a tested recipe acid or thin enough is not cut", "error", "rejects", "2026.11.2", "\"{found}\": the tested recipe for {food} has {required}.", "", "Fruit, tomatoes and juices bring acid into a mixture, and thin liquids let the heat through. A recipe with less of them is more low-acid or thicker than the one that was tested, and the printed time no longer belongs to it.", "Use {required}.", a3088, a3089, a3091},
-    {"salt-reduced-in-ferment", "The salt of a ferment is not cut", "error", "rejects", "2026.11.2", "\"{found}\" is less salt than the tested ferment has: {required}.", "", "In sauerkraut and fermented pickles salt decides which bacteria grow. With enough of it the ones that make acid win; with less, others may, and the acid that the canning process counts on never forms. Salt substitutes do not do the same. In vinegar pickles salt is only taste.", "Use {required}, and let it ferment fully before canning.", a3092, a3093, a3095},
-    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a1136, a3096, a3098},
-    {"steam-time-too-long", "An atmospheric steam canner runs for at most 45 minutes, altitude included", "error", "rejects", "2026.11.2", "A steam canner runs for {required}, and this is {found}.", "", "A steam canner holds only a few quarts of water. After 45 minutes it can boil dry, the temperature falls, and nobody sees it. The limit counts the minutes that the altitude adds, so food that fits at sea level may not fit in the mountains.", "Use a boiling-water canner with the same time, or a pressure option of the table.", a3099, a3100, a3102},
-    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, or hold more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a3, a3103, a3106},
-    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a3107, a3108, a3110},
-    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.11.2", "\"{found}\" is less sugar than the tested jam has: {required}.", "", "In jam, sugar binds the water that mold and yeast need, and it makes the set. A jam with less sugar, or with a sweetener instead, is another product that the short process was not tested for. Recipes for less sugar exist, with pectin made for them.", "Use {required}, or follow the directions of a pectin made for less sugar.", a3111, a3112, a3114},
-    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not verified. {reason}", "", "Every number in this edition is meant to be read again in a publication before anybody cans by it. For a few tables that was not possible: the page could not be opened, or only somebody's memory of it was at hand. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a3115, a3116, a3118},
-    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.11.2", "The water is at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp and has little to spare: below 180 F at any moment the spoilage organisms of pickles live on. Above 185 F the pickles only get softer. So a thermometer stands in the water for the whole 30 minutes.", "Hold the water at {required} for the full time, checked by a thermometer, or use the boiling-water process.", a38, a3119, a3121},
-    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than any tested time allows for. Botulism spores can live on there. How thick a batch turns out differs from cook to cook, so no home process was ever tested for food thickened this way, save a few tested pie fillings and relishes with a measured amount.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind in its own amount. {required}", a3122, a3123, a3125},
-    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and to stay hot long enough. It was tested for that food, that pack and that size of jar. With less time, botulism spores in the middle can live on, and the jar will look and seal like any other. The minutes count only once the canner has reached its pressure, or the water its full boil; heating up and venting come on top. If it drops below that, the whole time starts again. In a pressure canner the altitude changes the pressure and never the time; in boiling water it changes the time.", "Run the canner for at least {required}, counted from its pressure or its full boil. {reason}", a3126, a3127, a3130},
-    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a3131, a3132, a3134},
-    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.11.2", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "The acid of homemade vinegar differs from batch to batch, and no kitchen test tells it well enough. Pickles and salsas rest on a known, even strength in every jar.", "Use bought vinegar labeled 5 % or more. Keep the homemade one for the table.", a3092, a3135, a3137},
-    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.11.2", "\"{found}\": the tested amounts are those of vinegar with {required}.", "", "Recipes count on vinegar of 5 % (50 grain). Weaker vinegar, such as many wine and rice vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. Where 4 % vinegar was used by mistake: within 24 hours of canning move the jars to the refrigerator, later throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", a3092, a3138, a3141},
-    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a3142, a3143, a3145},
-    {"water-too-much", "Water that stays in the jar does not thin the acid", "error", "rejects", "2026.11.2", "\"{found}\" is more water than the tested recipe for {food} has: {required}.", "", "Water thins the vinegar or lemon juice, and the food in the jar takes up weaker acid than in the test. Water for soaking that is poured off does not count; say so on its line.", "Use no more than this: {required}. For milder pickles take more sugar, not more water.", a3092, a3146, a3148},
-    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a23, a3149, a3151},
-    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a3, a3152, a3154}};
+constexpr example a3192[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", a3191}};
+constexpr example a3193[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", {}}};
+constexpr sv a3194[] = {"9:12 word-without-place"};
+constexpr sv a3195[] = {"8:12 word-without-place"};
+constexpr example a3196[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", a3194},
+    {"salsa pressed into the jar", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [packed tightly]\n", a3195}};
+constexpr check_rule a3197[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.11.2", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid, which is vitamin C, keeps fruit from turning brown and hardly lowers the pH. It is easily mistaken for citric acid. Tablets sold for canning tomatoes do not do it either. A table counts only the acids that were tested, each in its own amount: tomatoes have three, figs two, and Asian pears bottled lemon juice alone. An acid that the table leaves out may be strong or weak; for this food nobody has measured what it does in the jar. You may add it for color or taste, on top of an acid that counts.", "Add to each jar an acid that counts: {required}.", a2899, a2900, a2902},
+    {"acid-missing", "The acid that a process names goes in", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this: {required}.", "", "Where a published process adds acid, to every jar or in its recipe, that acid is part of what was tested, and no heat in the tables replaces it: tomatoes need it in a pressure canner too. Acids are not alike. Citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar of 5 % is weaker, and vitamin C keeps the color and hardly makes food sour. Without the acid, a jar that gets only the heat for acid food can let botulism spores grow.", "Add the tested acid: {required}.", a2903, a2904, a2908},
+    {"acid-not-bottled", "Lemon and lime juice is the bottled kind that was tested", "error", "rejects", "2026.11.2", "\"{found}\" is not bottled juice, and the process for {food} was tested with bottled juice.", "\"{found}\" does not say whether the juice is bottled, and only bottled juice was tested. {instead}", "Bottled lemon and lime juice are made to an even strength. A fresh lemon may be strong or weak, and nobody can taste the difference well enough. The tested amount is an amount of bottled juice, so the same amount of another juice leaves the acid of the jar unknown. That matters most in food near the line of pH 4.6, such as tomatoes, figs and salsa: too little acid there lets botulism spores grow. Squeeze fresh lemon over the food when you serve it.", "Use bottled juice, at least as much as the process asks for, and write \"bottled\" in the plan.", a2909, a2910, a2913},
+    {"acid-too-little", "There is as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more: {required}.", "", "Where acid goes into every jar, its amount belongs to the size of the jar: a quart needs twice what a pint needs. In a tested recipe it goes into the batch and belongs to the amount of the main food. With less, the food in the jar is not the food that was tested, and its pH may rise above 4.6, where botulism spores can grow. More acid than the process asks for does no harm. Where it tastes too sharp, a little sugar takes the edge off.", "Add this much: {required}.", a2903, a2914, a2918},
+    {"altitude-by-extension", "It is said where a number for this altitude does not come from USDA", "note", "none", "2026.11.1", "At {found} the pressure on a dial is {required}. {reason}", "", "The USDA tables raise the dial pressure by 1 psi for every 2,000 ft and stop at 8,000 ft with 14 psi. One university Extension goes a step further, in a leaflet of its own, with 15 psi up to 10,000 ft. That fits the row and is accepted, and you should know whose number it is. For a weighted gauge the question does not come up: the USDA table has 15 psi for everything above 1,000 ft.", "Use a weighted gauge at 15 psi if you have one, or ask your local Extension office.", a3, a2919, a2921},
+    {"altitude-outside-table", "The tables reach the altitude of the kitchen", "error", "untested", "2026.11.1", "The kitchen lies at {found}; the published tables are used for {required}.", "", "The higher the kitchen, the cooler boiling water, and the cooler the steam at the same reading on the gauge. The tables answer this band by band: with more minutes in boiling water, with more pressure in a pressure canner. The USDA columns for a dial stop at 8,000 ft; for low-acid food one university goes on to 10,000 ft with 15 psi. Higher up there is no published number, and 15 psi is the most that home canners are run at, so there is no room left to add any. Nobody has tested what a longer time would do there instead.", "Freeze or refrigerate the food, or can it in a kitchen that lies lower.", a2922, a2923, a2926},
+    {"amount-unknown", "An amount that decides can be read", "error", "incomplete", "2026.11.1", "The amount in \"{found}\" cannot be compared with the published one, which is given as {required}.", "", "A pinch, a splash or \"to taste\" is fine for dried spices. It is not enough where an amount decides how the food keeps: the acid in each jar, the vinegar, onions or peppers of a recipe, the salt of a ferment. There the plan needs a number and a unit, and for acid in each jar also the size of the jar. Cups and pounds are turned into each other only where a published weight for that food and cut is known; \"2 large onions\" may be too vague. Written in the measure of the publication it can be compared, and you can measure it again next time.", "Write a number with its unit, in the measure of the publication. {instead}", a2927, a2928, a2931},
+    {"beans-not-rehydrated", "Dried beans and peas have taken up their water before filling", "error", "rejects", "2026.11.1", "The plan says \"{found}\". The process for {food} needs dried beans or peas that were soaked and boiled first. {reason}", "The plan does not say whether the dried beans or peas were soaked and boiled first. {reason}", "A dry bean drinks more than its own size in water. In the jar it takes that water from the liquid that should carry the heat, swells, and fills the jar tightly, so the middle heats too late. Only beans that were soaked and boiled first have been tested. A jar of beans that went in dry may look fine and still carry botulism; an Extension expert told the owner of such jars to throw them away. \"1 lb dry beans\" in a plan says how they were bought and not how they were filled, so the plan has to say it.", "Soak and boil the beans or peas as the process says, and list `beans rehydrated` under `prepared`.", a2932, a2933, a2936},
+    {"canner-too-large", "The canner is no larger than the one the process was tested in", "error", "rejects", "2026.11.1", "The plan's canner holds {found}; the process for {food} was tested in {required}.", "", "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. In another canner the same water heats at another pace. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here.", "Use {required}, or freeze the fish.", a2937, a2938, a2940},
+    {"canner-too-small", "The canner is as large as the process needs", "error", "rejects", "2026.11.1", "The canner in the plan is too small: it holds {found}, and the published size is {required}.", "", "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts.", "Use a larger pressure canner; the published size is {required}.", a2941, a2942, a2945},
+    {"dairy-in-jar", "Milk, cream, butter and cheese stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Milk, cream, butter and cheese are low in acid, and their fat and protein thicken a mixture and shield germs from heat. In a salsa or a soup they undo what the recipe does to let heat and acid reach every part. No process for canning them at home is published, neither in boiling water nor under pressure, and no time can be borrowed from a food without them. The dish itself is fine: the milk just joins it later.", "Leave it out, and stir it in when you heat the food for the table.", a2946, a2947, a2949},
+    {"egg-in-jar", "Eggs stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Eggs are low in acid, and a whole egg is so dense that vinegar takes long to reach its middle. A person fell ill with botulism from home-pickled eggs that had stood at room temperature. No process for the shelf is published, neither for plain nor for pickled eggs, and beaten eggs thicken a sauce besides. Pickled eggs are a food for the refrigerator, out of it for two hours at most.", "Leave them out, and add boiled eggs when you serve the food; keep pickled eggs in the refrigerator.", a2950, a2947, a2952},
+    {"fact-missing", "The plan says everything that decides", "error", "incomplete", "2026.11.1", "", "The plan does not say {reason}.", "To find the right line in a table one needs the food, the pack, the jar, the method and the altitude, and the gauge for a pressure canner; to compare the plan with it, the time and the pressure or temperature. Some foods need a little more, such as the acid for tomatoes. This check never fills a gap with what is usual, because the usual value may not be yours: 15 minutes for salsa are right at sea level and too short in a mountain town. Where every possible answer would pass, the plan is accepted with a note.", "Add a line for it, with what is true in your kitchen. {instead}", a2953, a2954, a2956},
+    {"fat-in-jar", "Fat and oil stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\" is more fat than the tested recipe for {food} allows: {required}.", "", "Fat coats germs and shields them from heat and from acid, and it can creep under the lid and keep the jar from sealing. Under a layer of oil there is also no air, which is what botulism spores like. A few pickles were tested with a measured amount of oil: marinated peppers, marinated mushrooms and three-bean salad. There that much is part of the recipe, and less of it is fine. Nowhere else does oil, butter or lard go in.", "Allowed in the jar: {required}. Stir oil or butter in when you serve the food.", a2957, a2958, a2961},
+    {"food-ambiguous", "The name of the food means one table", "error", "incomplete", "2026.11.1", "\"{found}\" can mean several foods, and each has a table of its own: {choices}.", "", "Everyday names cover foods that heat very differently, or that hold very different acid. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. \"Salsa\" may mean a dozen tested recipes, each with its own balance of tomatoes, vegetables and acid. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table.", "Write as `food` the one you have, by a name that fits it alone.", a2962, a2963, a2966},
+    {"form-not-tested", "The food is cut or prepared in a form that its table covers", "error", "rejects", "2026.11.1", "For {food} the table covers these forms: {choices}. The plan says {found}.", "", "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar.", "Prepare the food in one of these forms: {choices}.", a2967, a2968, a2970},
+    {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", a2971, a2972, a2974},
+    {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", a2975, a2976, a2978},
+    {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may not agree by a pound or more. The weight decides then, and the dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", a2979, a2980, a2982},
+    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", a2983, a2984, a2987},
+    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room it is pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch, raw poultry 1 1/4, fruit, tomatoes, salsa and pickles mostly 1/2, jams 1/4. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", a2983, a2988, a2991},
+    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", a2992, a2993, a2995},
+    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. Every step of cooling and waiting lets in something the process was not tested with. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", a2996, a2997, a2999},
+    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. No time in the tables makes old food young again.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", a3000, a2997, a3002},
+    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", a3000, a3003, a3005},
+    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", a3, a3006, a3008},
+    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" is not understood. {instead}", "", "Everything in the jar counts. A spoon of flour makes the liquid thick, so that the heat comes later to the middle; a vegetable takes acid away from a salsa or has no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "Write the amount, the food by its plain name, and behind a comma how it is cut, as in `2 cups onions, chopped`. Leave out what is not in the jar.", a3009, a3010, a3014},
+    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The food in it gets a little more than it needs, and never less. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", a3015, a3016, a3018},
+    {"jar-sterilization", "Jars are boiled empty before filling where the process is under 10 minutes", "error", "rejects", "2026.11.2", "The process for {food} is shorter than {instead}, and the plan says \"{found}\". Such a process needs jars that were boiled empty before filling: {required}.", "The process for {food} is shorter than {instead}, and the plan does not say that the jars were boiled empty before filling: {required}.", "A process of ten minutes or more also takes care of the jar itself. A shorter one does not, and mold or yeast left in the jar can spoil the food. So the empty jars are boiled first, covered by an inch of water: 10 minutes up to 1,000 ft and a minute more for each further 1,000 ft. Five-minute processes are those of jams, apple juice and some pickles up to 1,000 ft; higher up their times reach ten minutes, and clean hot jars are enough.", "Boil the empty jars for the time named and add `jars sterilized` to `prepared`; or leave the filled jars in the canner for ten minutes instead.", a3019, a3020, a3023},
+    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner: salsa, for one, has no process in quarts. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", a3024, a3025, a3029},
+    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner. {reason}", "", "Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", a34, a3030, a3032},
+    {"low-acid-puree", "Food is not mashed or pureed unless its table says so", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; no published process for {food} has that. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so for low-acid food no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested. Acid fruit is another matter: applesauce and other fruit purees have tables of their own, with their own times.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree. For acid fruit use the table of its sauce or puree.", a3033, a3034, a3037},
+    {"low-acid-share-too-high", "Low-acid vegetables, herbs and meat stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\" is more low-acid food than the tested recipe for {food} allows: {required}.", "", "A tested recipe balances low-acid food, such as onions, peppers, corn, garlic, meat and fresh herbs, against tomatoes, fruit, vinegar or lemon juice. More of the one without more of the other raises the pH, and above 4.6 botulism spores can grow. It can make the mixture thicker too, so that heat reaches the middle later. Fewer onions or peppers are fine, as long as nothing else fills the gap. One kind of pepper may stand for another, and one kind of onion for another, with the total unchanged.", "Allowed in the jar: {required}. Stir more in when you open it.", a3038, a3039, a3043},
+    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", a3044, a3045, a3048},
+    {"method-not-for-food", "A method is used only for the foods whose publication names it", "error", "rejects", "2026.11.2", "The publication for {food} does not name {method}.", "", "Low-temperature pasteurization holds jars at 180 to 185 F instead of boiling them. It was tested for a few cucumber pickles whose recipes name it, such as bread-and-butter pickles and fresh-pack dills; their vinegar or their ferment does much of the work. Sauerkraut, beets, beans, salsa, fruit and pickles with reduced salt are not among them. For those the milder heat was never shown to be enough, however sour the food tastes.", "Use a method that is published for this food. {instead}", a38, a3049, a3051},
+    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick it is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as a tested recipe for salsa or the rules for soup. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead}", a3052, a3053, a3057},
+    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. White-fleshed peaches can be too low in acid for the times of yellow ones. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", a3058, a3059, a3062},
+    {"not-in-recipe", "Nothing goes in that the tested recipe does not have and no rule allows", "error", "untested", "2026.11.2", "No test is known of {food} with \"{found}\". {reason}", "", "A process time belongs to one mixture. Dried spices may be changed, more vinegar or bottled lemon juice is allowed, and outside of jams and ferments so are salt and sugar. Other things, such as fruit, pectin or a firming salt, may change how thick the mixture is, how acid it is, or how the pieces take up the vinegar. It may do no harm; nobody has measured it, and so the time cannot be lent to it. \"Untested\" does not mean that it tastes bad: it is a dish for the refrigerator.", "Leave it out and add it when you open the jar, or look for a tested recipe that has it.", a3063, a3064, a3067},
+    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", a3068, a3069, a3072},
+    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read in one place only. Such numbers are used, and it is said that they are not the guide's own.", "Ask your local Extension office if you want the guide's own word.", a23, a3073, a3075},
+    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", a3076, a3077, a3079},
+    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, a higher pressure up to 15 psi, or water above 185 F in low-temperature pasteurization makes the process no weaker; it costs texture and color. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, unless the table itself prints a shorter time for that pressure, as it does for tomatoes.", "Keep it if you like, but never trade the time against the pressure or the temperature.", a3080, a3081, a3085},
+    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", a2967, a3086, a3089},
+    {"pasta-or-grain-in-jar", "Pasta, rice and other grains stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Pasta, rice, barley and other grains are starchy and low in acid. In the jar they swell, take up the liquid that should carry the heat, and set to a dense mass. Heat passes through it slowly, so the middle stays cool for longer than the tested time allows, and botulism spores can live on there. They come out of the jar soft in any case. No home process is published for a jar with them.", "Leave it out, cook it fresh, and combine it with the food when you open the jar.", a3090, a2947, a3092},
+    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", a3093, a3094, a3097},
+    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", a3098, a3099, a3101},
+    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "In a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more pressure the higher the kitchen lies. With too little the whole load stays too cool, and botulism spores in low-acid food can live on. A weight has no steps between 10 and 15 psi. A dial that reads high shows more than the canner has, so its error is added. Tomatoes and fruit have lower pressures of their own; where a table offers several, each belongs to its own time.", "For the whole time, hold at least {required}.", a3102, a3103, a3106},
+    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as salsa, pickles, jam or chile con carne: their time was tested with those amounts, and more onion or less vinegar makes another food of it. So the ingredients are compared with the recipe line by line, at the scale of its main food. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone shows neither, and a family recipe under the same name has no tested time.", "For a printed recipe list the ingredients with their amounts, the main food too. For a dish by rules, such as soup, or where you follow the publication exactly, write `as-published: true`; a dish of your own goes into the freezer.", a3107, a3108, a3112},
+    {"recipe-part-too-large", "What thickens a tested recipe or makes it denser stays within it", "error", "rejects", "2026.11.2", "\"{found}\" is more than the tested recipe for {food} allows: {required}.", "", "Dried fruit, ketchup, molasses, pectin and, in a jam with a printed range, sugar make a mixture thicker. Heat then takes longer to reach the middle of the jar than it did in the test, and the printed time may be too short. Too much pectin or sugar also spoils the set. Where a recipe prints a range, both of its ends count. For a larger batch make the recipe again, because a doubled jam may not set.", "Allowed here: {required}.", a3113, a3114, a3117},
+    {"recipe-part-too-small", "What a tested recipe needs to be acid or thin enough is there in full", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "Tomatoes, fruit and their juices bring acid into a mixture, thin liquids carry the heat inward, and pectin makes the set. With less of one of them the mixture may be less acid, thicker or softer than the one that was tested, and the printed time no longer belongs to it. What is missing cannot be made up for with something else, nor with a longer time. A smaller batch is no trouble: cut every part of the recipe alike.", "Use {required}.", a3118, a3119, a3122},
+    {"salt-reduced-in-ferment", "The salt of a ferment is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested ferment has {required}.", "", "In sauerkraut and fermented pickles salt decides which bacteria grow. With enough of it, those that make acid win; with less, others may, and the acid that the canning process counts on never forms. So this salt is part of the process and not a seasoning. Salt substitutes and reduced-sodium salts do not do the same, and the salt of a brine poured on top does not make up for salt missing in the cabbage. In pickles made with vinegar, salt is only taste.", "Use {required}, and can the ferment only when it has ended.", a3123, a3124, a3127},
+    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", a1136, a3128, a3130},
+    {"steam-time-too-long", "An atmospheric steam canner runs for at most 45 minutes", "error", "rejects", "2026.11.2", "A steam canner runs for {required}, altitude included; this takes {found}.", "", "A steam canner holds only a few quarts of water, and it may not be opened to add more. In a longer run it can boil dry; then the steam fails, the jars cool, and nobody sees it. So it takes only food whose whole time, with the minutes that the altitude adds, fits into 45. Figs in pints just fit up to 1,000 ft and no longer above. Tomatoes packed raw without liquid take 85 minutes and more anywhere.", "Use a boiling-water canner for the same time, kept filled over the jars, or the pressure process of the table if it has one.", a3131, a3132, a3134},
+    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. A ferment that has ended has made its acid. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, hold less acid, or more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", a3135, a3136, a3140},
+    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", a3141, a3142, a3144},
+    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "In jam and jelly, sugar holds the water that mold and yeast need, and together with fruit acid and pectin it makes the set. The short process counts on that. With less sugar, or with a sweetener in its place, it is another product: it may stay runny, and it may mold. Recipes with less sugar exist; they use a pectin made for it, and its directions are then the recipe. In canned fruit and most pickles sugar is only taste and may be left out.", "Use {required}, or follow the directions of a pectin made for less sugar.", a3145, a3146, a3149},
+    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not used. {reason}", "", "Every number in this edition is meant to be read again in a current publication before anybody cans by it. For a few tables that did not work out: only an old copy was at hand, or another publication speaks against it, and then the stricter one counts. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", a3150, a3151, a3153},
+    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.11.2", "The plan holds the water at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp, and it has no heat to spare. Below 180 F, if only for a moment, the germs that spoil pickles can live on. Above 185 F nothing is lost but crispness. So a thermometer stands in the water, which covers the jars by an inch, and the full 30 minutes count only while it shows at least 180 F. Boiling water does the same job without a thermometer.", "Hold the water at {required} for the whole time, by a thermometer, or use the boiling-water process.", a38, a3154, a3156},
+    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar unless the tested recipe has it", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than the tested time allows; botulism spores can live on there. How thick a batch turns out differs from cook to cook. Only a few tested recipes have a thickener: fruit pie fillings take cook-type modified corn starch, corn relish a little flour, green tomato relish a little cornstarch. There the kind and the amount were tested too, and another starch behaves differently.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind, never more than printed.", a3157, a3158, a3162},
+    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and stay hot long enough. It was tested for that food, that pack and that size of jar. With less, germs in the middle can live on, in low-acid food botulism spores, and the jar will look and seal like any other. Minutes count from the moment the canner reaches its pressure or the water its full boil, and start again if it drops. In boiling water the time grows with the altitude, because water boils cooler up there; under pressure the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from its pressure or its full boil.", a3163, a3164, a3168},
+    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", a3169, a3170, a3172},
+    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.11.2", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "Homemade vinegar turns out differently from batch to batch, and its strength is not known. Pickles, salsas and tomatoes rest on enough acid, evenly, in every part of every jar; too little lets botulism spores grow. A sour taste says little about strength. Vinegar from a shop carries its strength on the label, and the tested recipes count on 5 %.", "Use bought vinegar labeled 5 % or more, in the full amount, and keep the homemade one for the table.", a3123, a3173, a3176},
+    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.11.2", "The plan has {found}; the tested amounts are amounts of vinegar with {required} acid.", "", "Recipes count on vinegar of 5 % acid, also labeled 50 grain. Weaker vinegar, such as some rice and wine vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. More of the weak vinegar is no way out: it brings more water too, and nobody has tested that. Where 4 % vinegar went in by mistake: less than 24 hours after canning move the jars to the refrigerator; later than that throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", a3123, a3177, a3180},
+    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", a3181, a3182, a3184},
+    {"water-too-much", "No more water goes into the jar than was tested", "error", "rejects", "2026.11.2", "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}.", "", "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and where the pH rises above 4.6 botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list.", "Allowed here: {required}. Where the taste is too sharp, add sugar and not water.", a3185, a3186, a3189},
+    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a23, a3190, a3192},
+    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a2962, a3193, a3196}};
 
-constexpr edition data = {"jarproof tested processes", "2026.11.2", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a1314, a2538, a2745, a2898, a3155};
+constexpr edition data = {"jarproof tested processes", "2026.11.2", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a1314, a2538, a2745, a2898, a3197};
 
 }  // namespace
 

@@ -13,15 +13,14 @@ namespace {
 class writer {
  public:
   [[nodiscard]] std::string write(const edition& e) {
-    const std::string whole = braces(
-        {value(e.name), value(e.version), value(e.scope), value(e.caution),
-         value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
-         array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
-         array("form_word", e.forms), array("prepared_word", e.prepared), words(e.plain_words),
-         words(e.line_words),
-         array("process", e.processes), array("ingredient", e.ingredients),
-         array("untested_food", e.untested_foods), array("ph_entry", e.ph),
-         array("check_rule", e.checks)});
+    const std::string whole =
+        braces({value(e.name), value(e.version), value(e.scope), value(e.caution),
+                value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
+                array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
+                array("form_word", e.forms), array("prepared_word", e.prepared),
+                words(e.plain_words), words(e.line_words), array("process", e.processes),
+                array("ingredient", e.ingredients), array("untested_food", e.untested_foods),
+                array("ph_entry", e.ph), array("check_rule", e.checks)});
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
@@ -95,8 +94,8 @@ class writer {
                    value(m.instead), value(m.vent_min), value(m.highest_psi),
                    array("int", m.weights_psi), array("int", m.weights_kpa),
                    value(m.smallest_canner_quarts), value(m.smallest_canner_volume_qt),
-                   value(m.gauge_error_psi), value(m.longest_min),
-                   value(m.sterilize_under_min), value(m.sterilize_min), cited(m.sources)});
+                   value(m.gauge_error_psi), value(m.longest_min), value(m.sterilize_under_min),
+                   value(m.sterilize_min), cited(m.sources)});
   }
   [[nodiscard]] static std::string value(const form_word& f) {
     return braces({value(f.id), value(f.says), value(f.refused_by)});
@@ -111,13 +110,12 @@ class writer {
   [[nodiscard]] std::string value(const table& t) {
     return braces({words(t.forms), value(t.pack), value(t.style), value(t.headspace_thousandths_in),
                    array("jar_minutes", t.minutes), value(t.dial), value(t.weighted),
-                   value(t.boiling_water), cited(t.sources), value(t.evidence), value(t.entries), value(t.use),
-                   value(t.note)});
+                   value(t.boiling_water), cited(t.sources), value(t.evidence), value(t.entries),
+                   value(t.use), value(t.note)});
   }
   [[nodiscard]] std::string value(const condition& c) {
-    return braces(
-        {value(c.says), words(c.packs), value(c.prepared), value(c.check), value(c.must_be_said),
-         value(c.instead_of_recipe)});
+    return braces({value(c.says), words(c.packs), value(c.prepared), value(c.check),
+                   value(c.must_be_said), value(c.instead_of_recipe)});
   }
   [[nodiscard]] static std::string value(const acid_choice& a) {
     return braces({value(a.acid), value(a.thousandths_tsp_per_pint), value(a.says)});
@@ -132,7 +130,8 @@ class writer {
                    value(p.covers), value(p.kind), value(p.recipe), array("table", p.tables),
                    array("condition", p.conditions), value(p.low_temperature),
                    array("acid_choice", p.acids), value(p.needs), words(p.made_of),
-                   array("tested_recipe", p.recipes), value(p.source_note), value(p.added_by), cited(p.sources)});
+                   array("tested_recipe", p.recipes), value(p.source_note), value(p.added_by),
+                   cited(p.sources)});
   }
   [[nodiscard]] std::string value(const low_temperature_process& l) {
     return braces({value(l.minutes), value(l.least_f), value(l.most_f), cited(l.sources)});
@@ -150,9 +149,9 @@ class writer {
     return std::string("part_role::") + names[static_cast<int>(r)];
   }
   [[nodiscard]] std::string value(const recipe_part& p) {
-    return braces({words(p.foods), value(p.unit), value(p.low), value(p.high), value(p.limit),
-                   value(p.role), value(p.anchor), value(p.optional), value(p.discarded),
-                   value(p.swap), value(p.one_of), value(p.form)});
+    return braces({words(p.foods), value(p.unit), value(p.low), value(p.high), value(p.also_unit),
+                   value(p.also), value(p.limit), value(p.role), value(p.anchor), value(p.optional),
+                   value(p.discarded), value(p.swap), value(p.one_of), value(p.form)});
   }
   [[nodiscard]] std::string value(const tested_recipe& r) {
     return braces({value(r.variant), value(r.set), value(r.yield_jar), value(r.yield_from),
@@ -163,8 +162,8 @@ class writer {
     return std::string("acidity::") + names[static_cast<int>(a)];
   }
   [[nodiscard]] std::string value(const measure_weight& w) {
-    return braces({value(w.form), value(w.unit), value(w.low_mg), value(w.high_mg),
-                   cited(w.sources)});
+    return braces(
+        {value(w.form), value(w.unit), value(w.low_mg), value(w.high_mg), cited(w.sources)});
   }
   [[nodiscard]] std::string value(const ingredient& i) {
     return braces({value(i.id), words(i.names), value(i.kind), value(i.kind_of), words(i.traits),

@@ -454,11 +454,15 @@ class rule_entries : public rule_reader {
     return storage_.keep(std::move(out));
   }
 
+  static constexpr std::string_view part_units[] = {
+      "tsp", "tbsp", "floz", "cup",   "pint",  "quart", "gallon", "oz",
+      "lb",  "g",    "mL",   "piece", "clove", "head",  "stick",  "drop"};
+
   [[nodiscard]] recipe_part read_part(const node& n) {
-    only(n,
-         {"food",     "limit", "role", "anchor", "optional", "discarded", "swap",  "one_of", "form",
-          "evidence", "tsp",   "tbsp", "floz",   "cup",      "pint",      "quart", "gallon", "oz",
-          "lb",       "g",     "mL",   "piece",  "clove",    "head",      "stick", "drop"});
+    only(n, {"food",   "limit", "role",     "anchor", "optional", "discarded", "swap",
+             "one_of", "form",  "evidence", "also",   "tsp",      "tbsp",      "floz",
+             "cup",    "pint",  "quart",    "gallon", "oz",       "lb",        "g",
+             "mL",     "piece", "clove",    "head",   "stick",    "drop"});
     recipe_part p;
     std::vector<std::string_view> foods;
     if (const node* food = value(n, "food", true)) {
@@ -502,6 +506,20 @@ class rule_entries : public rule_reader {
       p.high = range ? printed(amount->items[1]) : p.low;
       if (p.low.over * p.high.under > p.high.over * p.low.under)
         fault(*amount, "the range ends before it begins", "swap the ends");
+    }
+    if (const node* also = value(n, "also", false)) {
+      for (const member& m : also->members) {
+        const auto known = std::find(std::begin(part_units), std::end(part_units), m.key);
+        if (known == std::end(part_units)) {
+          fault(file_, m.line, m.column, "`" + m.key + "` is no measure here",
+                "write `also: {lb: 3}`");
+          continue;
+        }
+        p.also_unit = *known;
+        p.also = printed(m.value);
+      }
+      if (also->kind != node_kind::map || also->members.size() != 1)
+        fault(*also, "a second measure is one amount with its unit", "write `also: {lb: 3}`");
     }
     if (units != 1 && n.kind == node_kind::map) {
       fault(n, units == 0 ? "the part has no amount" : "the part has several amounts",

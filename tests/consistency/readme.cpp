@@ -60,7 +60,10 @@ TEST_SUITE("consistency") {
         {"green-beans", jarproof::verdict::accepted},
         {"onions-metric", jarproof::verdict::accepted},
         {"beets-in-boiling-water", jarproof::verdict::rejected},
-        {"white-beans-left-open", jarproof::verdict::incomplete}};
+        {"white-beans-left-open", jarproof::verdict::incomplete},
+        {"chile-salsa", jarproof::verdict::accepted},
+        {"chile-salsa-own", jarproof::verdict::rejected},
+        {"tomatoes-metric", jarproof::verdict::accepted}};
     std::size_t files = 0;
     for (const auto& entry : std::filesystem::directory_iterator(std::string(JARPROOF_SOURCE_DIR) +
                                                                  "/examples/plans")) {

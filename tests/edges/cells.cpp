@@ -55,9 +55,10 @@ std::string form_of(const published_row& row) {
   return "";
 }
 
-/// Rows whose numbers are shown but not used, by food (facts: `use` = no), with the reason.
+/// Foods whose numbers are shown and not used: another publication speaks against the one, the
+/// other is no table of the guide.
 bool unused(const published_row& row) {
-  return row.entry == "copied" || row.food == "mango-sauce" || row.food == "tomato-paste";
+  return row.food == "mango-sauce" || row.food == "tomato-paste";
 }
 
 /// The numbers of a plan that a published row is compared with.
@@ -248,7 +249,7 @@ void edges_of(const published_row& row, const published_band& band, const units&
     bool has_pressure = false;
     for (const published_row& r : fixtures::published_rows())
       has_pressure = has_pressure || (r.food == row.food && r.column != "boiling-water");
-    if (!has_pressure && row.entry != "copied") {
+    if (!has_pressure) {
       expect({{"method", "pressure"}, {"gauge", "weighted"}, {"pressure", "15 psi"}}, false,
              {"no-tested-process"});
     }

@@ -141,10 +141,11 @@ TEST_SUITE("published") {
       CHECK_FALSE(like.front()->use);
     }
     for (const auto& [kind, count] : kinds) std::printf("%s: %zu rows\n", kind.c_str(), count);
-    CHECK(kinds.size() == 4);
-    CHECK(kinds.count("read") + kinds.count("read-part") + kinds.count("second-hand") +
-              kinds.count("copied") ==
-          4);
+    for (const auto& [kind, count] : kinds) {
+      CHECK((kind == "read" || kind == "read-part" || kind == "second-hand" || kind == "copied"));
+      CHECK(count > 0);
+    }
+    CHECK(kinds["read"] > 580);
   }
 }
 

@@ -89,6 +89,10 @@ std::vector<published_row> read() {
 
 }  // namespace
 
+std::vector<std::vector<std::string>> published_lines(const std::string& file) {
+  return csv(file_text("tests/published/" + file));
+}
+
 const std::vector<published_row>& published_rows() {
   static const std::vector<published_row> rows = read();
   return rows;

@@ -31,4 +31,7 @@ struct published_row {
 /// All rows of all files; a malformed line fails the test.
 const std::vector<published_row>& published_rows();
 
+/// Fields of the lines of a CSV file below tests/published (RFC 4180), header included.
+std::vector<std::vector<std::string>> published_lines(const std::string& file);
+
 }  // namespace fixtures

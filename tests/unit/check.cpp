@@ -440,15 +440,30 @@ TEST_SUITE("check") {
     CHECK(has(fish({{"water", "4 qt"}, {"canner", "{volume: 15 qt}"}}), "canner-too-small"));
   }
 
-  TEST_CASE("fish in quarts: shown, never accepted, because nobody could read its numbers again") {
-    const jarproof::report r = beans_with({{"food", "fish-quart-jars"},
-                                           {"jar", "quart"},
-                                           {"time", "160 min"},
+  TEST_CASE("a table that is not used is shown and accepts nothing") {
+    // Mango sauce: the guide prints it (part 2, page 2-18), Oregon State University has no guideline.
+    const jarproof::report r = beans_with({{"food", "mango-sauce"},
+                                           {"pack", "hot"},
+                                           {"jar", "half-pint"},
+                                           {"method", "boiling-water"},
+                                           {"gauge", ""},
+                                           {"pressure", ""},
+                                           {"time", "20 min"},
                                            {"as-published", "true"}});
     CHECK(r.verdict == verdict::untested);
     CHECK(has(r, "table-not-verified"));
     REQUIRE(r.required);
-    CHECK(r.required->time_min == 160);
+    CHECK(r.required->time_min == 20);
+    CHECK_FALSE(r.required->verified);
+  }
+
+  TEST_CASE("fish in quarts needs its heat-up and its water") {
+    const jarproof::report r = beans_with({{"food", "fish-quart-jars"},
+                                           {"jar", "quart"},
+                                           {"time", "160 min"},
+                                           {"heat-up", "20 min"},
+                                           {"water", "3 qt"}});
+    CHECK(r.verdict == verdict::accepted);
     CHECK(has(beans_with({{"food", "fish-quart-jars"},
                           {"jar", "quart"},
                           {"time", "160 min"},

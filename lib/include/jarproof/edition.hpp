@@ -164,6 +164,8 @@ struct recipe_part {
   std::string_view unit;         ///< `cup`, `lb`, `piece`, ... (jarproof/recipe_amount.hpp)
   printed_amount low;
   printed_amount high;
+  std::string_view also_unit;  ///< of an amount that is printed in a second measure; may be empty
+  printed_amount also;
   part_limit limit = part_limit::free;
   part_role role = part_role::other;
   bool anchor = false;     ///< the main food: the recipe is scaled by it

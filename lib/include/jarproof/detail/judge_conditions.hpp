@@ -275,7 +275,7 @@ inline void judge_recipe(judging& j, const process& p) {
     reason = "The cook may choose what goes in, but only inside the published rules";
   } else if (p.recipe == recipe_kind::fixed && !what.ingredients.empty()) {
     reason =
-        "It lists ingredients of its own, and these rules hold no proportions to compare them with";
+        "It lists ingredients, and the amounts of this recipe are not on file to compare them with";
   } else {
     return;
   }

@@ -24,6 +24,15 @@ struct plan_line {
   line_reading reading;
 };
 
+/// Water of a soak counts as such only where the line says so.
+[[nodiscard]] inline bool says_discarded(const plan_line& l) {
+  constexpr std::string_view said[] = {"soak", "soaking", "brine", "discarded", "drained", "bath"};
+  return std::any_of(std::begin(said), std::end(said), [&](std::string_view word) {
+    const std::vector<std::string>& words = l.reading.words;
+    return std::find(words.begin(), words.end(), word) != words.end();
+  });
+}
+
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
   for (const word& w : j.what.ingredients) {
@@ -163,15 +172,6 @@ class recipe_comparison {
       }
     }
   }
-  /// Water of a soak counts as such only where the line says so.
-  [[nodiscard]] static bool says_discarded(const plan_line& l) {
-    constexpr std::string_view said[] = {"soak",      "soaking", "brine",
-                                         "discarded", "drained", "bath"};
-    return std::any_of(std::begin(said), std::end(said), [&](std::string_view word) {
-      const std::vector<std::string>& words = l.reading.words;
-      return std::find(words.begin(), words.end(), word) != words.end();
-    });
-  }
   [[nodiscard]] bool has_part(std::size_t line, nearness wanted, bool discarded) const {
     return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& p) {
       return p.discarded == discarded && near_to(j_.rules, *lines_[line].reading.what, p) == wanted;
@@ -187,14 +187,12 @@ class recipe_comparison {
   /// What the lines of a part hold together, in the measure that the recipe prints.
   [[nodiscard]] std::optional<measured> sum_of(const recipe_part& part,
                                                bool& without_amount) const {
-    const measure_unit& unit = *unit_named(part.unit);
     measured sum;
     bool any = false;
     for (std::size_t i = 0; i < lines_.size(); ++i) {
       if (part_of_[i] != &part) continue;
       const line_reading& r = lines_[i].reading;
-      std::optional<measured> one =
-          r.amount ? converted(j_.rules, *r.what, *r.amount, unit, r.words) : std::nullopt;
+      std::optional<measured> one = in_printed_measure(part, r);
       if (one && !r.per_jar.empty()) {
         // So much in each jar: the number of jars makes it an amount of the batch.
         const int jars = j_.what.jars ? j_.what.jars->value : 0;
@@ -219,6 +217,25 @@ class recipe_comparison {
     }
     if (!any) return std::nullopt;
     return sum;
+  }
+
+  /// A line's amount in the measure of its part. Where the recipe prints the amount in a second
+  /// measure, the two printed amounts say how they go together.
+  [[nodiscard]] std::optional<measured> in_printed_measure(const recipe_part& part,
+                                                           const line_reading& r) const {
+    if (!r.amount) return std::nullopt;
+    const measure_unit& unit = *unit_named(part.unit);
+    const measure_unit* also = part.also_unit.empty() ? nullptr : unit_named(part.also_unit);
+    if (also != nullptr && r.amount->kind == also->kind && r.amount->kind != unit.kind) {
+      const base_amount main = base_of(part.high, unit);
+      const base_amount second = base_of(part.also, *also);
+      measured out;
+      out.kind = unit.kind;
+      out.low = scaled(main, r.amount->low, second, rounding::down);
+      out.high = scaled(main, r.amount->high, second, rounding::up);
+      return out;
+    }
+    return converted(j_.rules, *r.what, *r.amount, unit, r.words);
   }
 
   [[nodiscard]] const plan_line* line_of(const recipe_part& part) const {
@@ -332,6 +349,7 @@ class recipe_comparison {
       sentence_facts facts;
       facts.found = "none";
       facts.required = least;
+      if (part.role == part_role::acid && has_unfit_acid()) return;  // said about that line
       hold(part.role == part_role::acid ? "acid-missing" : check_below(part),
            place_of("ingredients", j_.what.ingredients.front()), std::move(facts));
       return;
@@ -354,8 +372,20 @@ class recipe_comparison {
       hold(check_above(part), at(*line),
            {line->said->text, "one of the alternatives alone", {}, {}, {}});
     } else if (limits && sum->high > b.most && !exchanged(part)) {
-      hold(check_above(part), at(*line), {line->said->text, most, {}, {}, {}});
+      hold(check_above(part), at(*line),
+           {line->said->text, most, "The tested recipe has " + most + ".", {}, {}});
     }
+  }
+
+  /// True where fresh juice or homemade vinegar stands for the acid.
+  [[nodiscard]] bool has_unfit_acid() const {
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] == nullptr && readable(lines_[i]) &&
+          (is_a(j_.rules, *lines_[i].reading.what, "not-bottled") ||
+           is_a(j_.rules, *lines_[i].reading.what, "homemade")))
+        return true;
+    }
+    return false;
   }
 
   /// Of parts with the same `one_of` word one alone suffices.
@@ -472,7 +502,9 @@ inline void judge_stranger(judging& j, const process& p, const plan_line& l) {
   const auto say = [&](std::string_view id) {
     sentence_facts facts;
     facts.found = l.said->text;
-    facts.required = "none of it";
+    facts.required = is("not-bottled") ? "bottled juice, in the amount that was tested"
+                     : is("homemade")  ? "vinegar of 5 %"
+                                       : "none of it";
     facts.reason = "The tested recipe has none.";
     finding& f = j.say(id, at, std::move(facts));
     cite_first(j.rules, p.sources, f);
@@ -492,6 +524,7 @@ inline void judge_stranger(judging& j, const process& p, const plan_line& l) {
   if (is("homemade")) return say("vinegar-homemade");
   if (is("salt") || is("sugar") || (is("spice") && !much)) return;
   if (is("acidifier") && l.reading.vinegar_percent.value_or(5) >= 5) return;
+  if (is("water") && says_discarded(l)) return;
   if (is("water") || (is("liquid") && i.kind == acidity::neutral)) return say("water-too-much");
   if (i.kind == acidity::low_acid || i.kind == acidity::borderline || is("fresh-herb"))
     return say("low-acid-share-too-high");

@@ -235,14 +235,33 @@ struct base_amount {
                 amount.under * anchor_printed.over, r);
 }
 
-/// Base units in a unit of the recipe, for a reader: `1 1/2 cup`. Rounded to the strict side.
+/// Base units in a unit of the recipe, for a reader: `1 1/2 cups`, `2/3 cup`. Rounded to the strict
+/// side where no kitchen fraction fits.
 [[nodiscard]] inline std::string measure_text(std::int64_t base, const measure_unit& u,
                                               rounding r) {
-  std::int64_t thousandths = divide(base * 1'000 * u.divisor, u.factor, r);
-  // Two decimals are as fine as a kitchen measures.
-  if (thousandths % 125 != 0) thousandths = divide(thousandths, 10, r) * 10;
-  return kitchen_fraction(static_cast<int>(thousandths)) + " " +
-         std::string(u.name == "floz" ? std::string_view("fl oz") : u.name);
+  std::string amount;
+  const std::int64_t thirds = base * 3 * u.divisor;
+  const bool exact_third = thirds % u.factor == 0 && (thirds / u.factor) % 3 != 0;
+  // Rounded to whole base units, a third is one unit off.
+  const std::int64_t near = thirds + (r == rounding::up ? -2 : 2) * u.divisor;
+  const bool near_third = !exact_third && u.factor % 3 == 0 && near % u.factor == 0;
+  if (exact_third || near_third) {
+    const std::int64_t count = (exact_third ? thirds : near) / u.factor;
+    if (count >= 3) amount = std::to_string(count / 3);
+    if (count % 3 != 0) amount += (amount.empty() ? "" : " ") + std::to_string(count % 3) + "/3";
+  } else {
+    std::int64_t thousandths = divide(base * 1'000 * u.divisor, u.factor, r);
+    // Two decimals are as fine as a kitchen measures.
+    if (thousandths % 125 != 0) thousandths = divide(thousandths, 10, r) * 10;
+    amount = kitchen_fraction(static_cast<int>(thousandths));
+  }
+  const bool several = base * u.divisor > u.factor;
+  constexpr std::string_view plural[] = {"cup",   "pint", "quart", "gallon", "piece",
+                                         "clove", "head", "stick", "drop"};
+  const bool takes_s =
+      several && std::find(std::begin(plural), std::end(plural), u.name) != std::end(plural);
+  return amount + " " + std::string(u.name == "floz" ? std::string_view("fl oz") : u.name) +
+         (takes_s ? "s" : "");
 }
 
 }  // namespace jarproof::detail

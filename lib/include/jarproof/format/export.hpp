@@ -304,6 +304,10 @@ class edition_writer {
         w_.member("unit", part.unit);
         w_.member("low", printed_text(part.low));
         w_.member("high", printed_text(part.high));
+        if (!part.also_unit.empty()) {
+          w_.member("also_unit", part.also_unit);
+          w_.member("also", printed_text(part.also));
+        }
         w_.member("limit", detail::name_of(part.limit));
         w_.member("role", detail::name_of(part.role));
         if (part.anchor) flag("anchor");
