@@ -48,7 +48,7 @@ class rule_reader {
   edition edition_;
   std::vector<std::function<void()>> later_;  // what can be checked only when all files are read
   std::string file_;
-  bool extends_ = false;  // the folder adds to an edition that is there already
+  bool extends_ = false;          // the folder adds to an edition that is there already
   std::set<std::string> unread_;  // files that gave no entries; what rests on them is not checked
 
   /// The file in which an entry of a list of the edition stands.

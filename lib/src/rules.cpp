@@ -67,14 +67,14 @@ class loader : public rule_entries {
   /// Whether the folder adds to the built-in edition; decides what its files have to hold.
   void begin_extension(const edition* base) {
     const auto file = documents_.find("edition.yaml");
-    const node* extends =
-        file == documents_.end() ? nullptr : find(file->second.root, "extends");
+    const node* extends = file == documents_.end() ? nullptr : find(file->second.root, "extends");
     if (extends == nullptr) return;
     extends_ = true;
     base_ = base;
     if (extends->text != "builtin") {
       fault("edition.yaml", extends->line, extends->column,
-            "`" + extends->text + "` is no edition that can be extended", "write `extends: builtin`");
+            "`" + extends->text + "` is no edition that can be extended",
+            "write `extends: builtin`");
     } else if (base == nullptr) {
       fault("edition.yaml", extends->line, extends->column,
             "there is no built-in edition here to extend", "give a whole edition");

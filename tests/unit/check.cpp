@@ -441,7 +441,8 @@ TEST_SUITE("check") {
   }
 
   TEST_CASE("a table that is not used is shown and accepts nothing") {
-    // Mango sauce: the guide prints it (part 2, page 2-18), Oregon State University has no guideline.
+    // Mango sauce: the guide prints it (part 2, page 2-18), Oregon State University has no
+    // guideline.
     const jarproof::report r = beans_with({{"food", "mango-sauce"},
                                            {"pack", "hot"},
                                            {"jar", "half-pint"},

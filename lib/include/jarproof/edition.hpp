@@ -72,7 +72,7 @@ struct method {
   list<int> weights_kpa;  ///< the same in kPa as marked on weights, two for each psi
   int smallest_canner_quarts = 0;
   int smallest_canner_volume_qt = 0;
-  int gauge_error_psi = 0;  ///< largest dial error that may be corrected for
+  int gauge_error_psi = 0;      ///< largest dial error that may be corrected for
   int longest_min = 0;          ///< of a steam canner, altitude included; 0 = no limit
   int sterilize_under_min = 0;  ///< jars are boiled empty for a process shorter than this
   int sterilize_min = 0;        ///< for so long up to 1,000 ft, and a minute more each 1,000 ft
@@ -111,8 +111,8 @@ struct table {
   std::string_view style;  ///< the preparation as the table describes it
   int headspace_thousandths_in = 0;
   list<jar_minutes> minutes;
-  std::string_view dial;      ///< band set of the dial column; empty where there is none
-  std::string_view weighted;  ///< band set of the weighted column; empty where there is none
+  std::string_view dial;           ///< band set of the dial column; empty where there is none
+  std::string_view weighted;       ///< band set of the weighted column; empty where there is none
   std::string_view boiling_water;  ///< band set of a boiling-water table; empty under pressure
   list<citation> sources;
   std::string_view evidence;
@@ -124,10 +124,10 @@ struct table {
 /// Something that belongs to a process beside its numbers.
 struct condition {
   std::string_view says;
-  list<std::string_view> packs;  ///< empty: both packs
-  std::string_view prepared;     ///< word by which a plan states it; may be empty
-  std::string_view check;        ///< check that finds it contradicted; may be empty
-  bool must_be_said = false;     ///< left unsaid, the plan is incomplete
+  list<std::string_view> packs;    ///< empty: both packs
+  std::string_view prepared;       ///< word by which a plan states it; may be empty
+  std::string_view check;          ///< check that finds it contradicted; may be empty
+  bool must_be_said = false;       ///< left unsaid, the plan is incomplete
   bool instead_of_recipe = false;  ///< stated, no proportions need to be shown
 };
 
@@ -168,10 +168,10 @@ struct recipe_part {
   printed_amount also;
   part_limit limit = part_limit::free;
   part_role role = part_role::other;
-  bool anchor = false;     ///< the main food: the recipe is scaled by it
+  bool anchor = false;  ///< the main food: the recipe is scaled by it
   bool optional = false;
-  bool discarded = false;  ///< soak water and the like: does not stay in the jar
-  std::string_view swap;   ///< parts with the same word may replace each other, total unchanged
+  bool discarded = false;   ///< soak water and the like: does not stay in the jar
+  std::string_view swap;    ///< parts with the same word may replace each other, total unchanged
   std::string_view one_of;  ///< of parts with the same word, one alone suffices
   std::string_view form;
 };
@@ -236,7 +236,7 @@ struct untested_food {
 
 /// A published pH: it explains why a food counts as acid or not, and never permits anything.
 struct ph_entry {
-  std::string_view food;           ///< as the list names it
+  std::string_view food;            ///< as the list names it
   list<std::string_view> explains;  ///< ids of processes and ingredients
   int low_hundredths = 0;
   int high_hundredths = 0;
@@ -267,7 +267,7 @@ struct process {
   list<acid_choice> acids;
   process_needs needs;
   list<std::string_view> made_of;  ///< of a frame: foods that may go in, by process id
-  list<tested_recipe> recipes;            ///< of a fixed recipe: its tested proportions
+  list<tested_recipe> recipes;     ///< of a fixed recipe: its tested proportions
   std::string_view source_note;    ///< where its numbers are not the USDA guide's; may be empty
   std::string_view added_by;       ///< rules that add it to the built-in edition; else empty
   list<citation> sources;

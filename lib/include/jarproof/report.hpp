@@ -96,7 +96,7 @@ struct requirement {
   std::optional<int> vent_min;
   std::optional<int> least_f;  ///< low-temperature pasteurization: the water is held between
   std::optional<int> most_f;   ///< these two, degrees Fahrenheit
-  bool verified = true;  ///< false where nobody could read the numbers again: not to be used
+  bool verified = true;        ///< false where nobody could read the numbers again: not to be used
   std::vector<std::string> sources;
 };
 
@@ -104,8 +104,8 @@ struct requirement {
 struct ingredient_line {
   int line = 0;
   std::string text;
-  std::string ingredient;  ///< name found in the edition; empty where the line is unknown
-  std::string amount;      ///< amount in front of it, as written; may be empty
+  std::string ingredient;           ///< name found in the edition; empty where the line is unknown
+  std::string amount;               ///< amount in front of it, as written; may be empty
   std::string kind;                 ///< `acid`, `low-acid`, `borderline` or `neutral`
   std::vector<std::string> traits;  ///< of the ingredient: `thickener`, `dairy`, ...
 };

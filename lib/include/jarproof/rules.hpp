@@ -36,8 +36,8 @@ class owned_edition {
 /// Reads and validates a whole rule folder. All errors of all files are reported together, each
 /// with file, line and column. The layout is described in rules/FORMAT.md.
 ///
-/// A folder whose edition.yaml says `extends: builtin` holds only what it adds to `base`, which must
-/// outlive the result; without `base` such a folder is refused.
+/// A folder whose edition.yaml says `extends: builtin` holds only what it adds to `base`, which
+/// must outlive the result; without `base` such a folder is refused.
 [[nodiscard]] result<owned_edition> load_edition(const std::vector<rule_file>& files,
                                                  const edition* base = nullptr);
 

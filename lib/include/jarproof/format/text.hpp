@@ -177,8 +177,8 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
       "1");
   w.row("food", std::string(r.process->title) + ": " + q.style);
   w.row("jar, pack", title_of_jar(q.jar) + " jars, " + q.pack + " pack");
-  w.row("canner", title_of_method(rules, q.method) +
-                      (q.gauge.empty() ? "" : ", " + q.gauge + " gauge"));
+  w.row("canner",
+        title_of_method(rules, q.method) + (q.gauge.empty() ? "" : ", " + q.gauge + " gauge"));
   if (q.pressure_psi) w.row("pressure", pressure_text(*q.pressure_psi, q.gauge));
   if (q.least_f && q.most_f) {
     w.row("water", "held at " + std::to_string(*q.least_f) + " to " + std::to_string(*q.most_f) +
