@@ -48,6 +48,17 @@ exit_code run_find(const arguments& args) {
     text += (text.empty() ? "" : " ") + word;
 
   const std::vector<const process*> foods = foods_matching(rules, text);
+  const untested_food* untested = untested_named(rules, text);
+  if (untested != nullptr && foods_named(rules, text).empty()) {
+    detail::text_writer w(style_of_output());
+    w.heading(std::string(untested->title) + ": no tested process", "1");
+    w.paragraph(untested->why, "  ", 2);
+    w.paragraph(untested->instead, "  Do: ", 6);
+    std::vector<std::string> sources;
+    detail::add_sources(rules, untested->sources, sources);
+    w.paragraph(detail::sources_text(sources), "  Source: ", 10);
+    return print(w.take()) ? not_accepted : not_done;
+  }
   if (foods.empty()) {
     const std::vector<std::string> near = names_near(rules, text);
     complain("no published process in this edition for `" + text + "`" +

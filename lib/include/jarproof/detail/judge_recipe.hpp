@@ -119,9 +119,8 @@ enum class nearness { other, more_general, kind, same };
 /// One tested recipe against the lines of a plan.
 class recipe_comparison {
  public:
-  recipe_comparison(const judging& j, const process& p, const tested_recipe& r,
-                    const std::vector<plan_line>& lines)
-      : j_(j), process_(p), recipe_(r), lines_(lines), part_of_(lines.size(), nullptr) {
+  recipe_comparison(const judging& j, const tested_recipe& r, const std::vector<plan_line>& lines)
+      : j_(j), recipe_(r), lines_(lines), part_of_(lines.size(), nullptr) {
     assign();
     if (!find_scale()) return;
     for (const recipe_part& part : recipe_.parts) {
@@ -141,7 +140,6 @@ class recipe_comparison {
 
  private:
   const judging& j_;
-  const process& process_;
   const tested_recipe& recipe_;
   const std::vector<plan_line>& lines_;
   std::vector<const recipe_part*> part_of_;  // of each line; null where it has no place
@@ -241,6 +239,30 @@ class recipe_comparison {
   [[nodiscard]] const plan_line* line_of(const recipe_part& part) const {
     for (std::size_t i = 0; i < lines_.size(); ++i) {
       if (part_of_[i] == &part) return &lines_[i];
+    }
+    return nullptr;
+  }
+
+  /// All lines of a part as written, for a sum that is wrong.
+  [[nodiscard]] std::string said_of(const recipe_part& part) const {
+    std::string out;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] == &part) out += (out.empty() ? "" : " + ") + lines_[i].said->text;
+    }
+    return out;
+  }
+
+  /// A line without a place that was meant for a missing part: rice vinegar for the vinegar,
+  /// another salt for the salt of a ferment.
+  [[nodiscard]] const plan_line* meant_for(const recipe_part& part) const {
+    const std::string_view trait = part.role == part_role::acid    ? "acidifier"
+                                   : part.role == part_role::salt  ? "salt"
+                                   : part.role == part_role::sugar ? "sweetener"
+                                                                   : "";
+    for (std::size_t i = 0; i < lines_.size() && !trait.empty(); ++i) {
+      if (part_of_[i] == nullptr && readable(lines_[i]) &&
+          is_a(j_.rules, *lines_[i].reading.what, trait))
+        return &lines_[i];
     }
     return nullptr;
   }
@@ -346,12 +368,14 @@ class recipe_comparison {
                              food_text(part) + " " + for_so_much();
     if (line == nullptr) {
       if (!needs || part.optional || b.least == 0 || alternative_is_there(part)) return;
+      const plan_line* meant = meant_for(part);
       sentence_facts facts;
-      facts.found = "none";
+      facts.found = meant == nullptr ? "none" : meant->said->text;
       facts.required = least;
       if (part.role == part_role::acid && has_unfit_acid()) return;  // said about that line
       hold(part.role == part_role::acid ? "acid-missing" : check_below(part),
-           place_of("ingredients", j_.what.ingredients.front()), std::move(facts));
+           meant == nullptr ? place_of("ingredients", j_.what.ingredients.front()) : at(*meant),
+           std::move(facts));
       return;
     }
     bool unknown = false;
@@ -365,7 +389,7 @@ class recipe_comparison {
       hold("acid-not-bottled", at(*line), {line->said->text, food_text(part), {}, {}, {}}, true);
     }
     if (needs && sum->low < b.least) {
-      hold(check_below(part), at(*line), {line->said->text, least, {}, {}, {}});
+      hold(check_below(part), at(*line), {said_of(part), least, {}, {}, {}});
     }
     const bool second = limits && !part.one_of.empty() && earlier_alternative(part);
     if (second) {
@@ -373,7 +397,7 @@ class recipe_comparison {
            {line->said->text, "one of the alternatives alone", {}, {}, {}});
     } else if (limits && sum->high > b.most && !exchanged(part)) {
       hold(check_above(part), at(*line),
-           {line->said->text, most, "The tested recipe has " + most + ".", {}, {}});
+           {said_of(part), most, "The tested recipe has " + most + ".", {}, {}});
     }
   }
 
@@ -591,7 +615,7 @@ inline void judge_tested_recipe(judging& j, const process& p) {
     int best_score = 0;
     for (const tested_recipe& r : p.recipes) {
       if (r.set != set) continue;
-      recipe_comparison c(j, p, r, lines);
+      recipe_comparison c(j, r, lines);
       // A recipe whose main food is not there is another recipe, whatever else fits.
       int score = c.has_main_food() ? 0 : 100'000;
       for (const held_finding& f : c.findings()) score += weight_of(f);
