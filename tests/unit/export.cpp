@@ -209,6 +209,10 @@ TEST_CASE("an addition changes nothing that is built in") {
   files.push_back({"jars.yaml", fixtures::file_text("rules/jars.yaml")});
   CHECK(errors_of(files).find("jars and methods belong to the built-in edition") !=
         std::string::npos);
+  files = addition(text);
+  files[0].text.replace(files[0].text.find("builtin"), 7, "last-year");
+  CHECK(errors_of(files).find("`last-year` is no edition that can be extended") !=
+        std::string::npos);
   const auto alone = jarproof::load_edition(addition(text));
   REQUIRE_FALSE(alone);
   CHECK(lines_of(alone.errors()).find("no built-in edition here to extend") != std::string::npos);
