@@ -99,6 +99,8 @@ void single_rows(detail::text_writer& w, const process& p, const edition& rules)
   for (const form_word& f : rules.forms) entry(f.id, std::string(f.says));
   begin("Words for `prepared`");
   for (const prepared_word& p : rules.prepared) entry(p.id, std::string(p.says));
+  begin("Ingredients (for recipes)");
+  for (const ingredient& i : rules.ingredients) entry(i.id, std::string(name_of(i.kind)));
   begin("Foods without a tested process");
   for (const untested_food& f : rules.untested_foods) entry(f.id, std::string(f.title));
   begin("Sources");

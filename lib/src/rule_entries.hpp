@@ -25,8 +25,25 @@ class rule_entries : public rule_reader {
     only(root, {"name", "version", "scope", "caution", "extends"});
     edition_.name = text(root, "name");
     edition_.version = text(root, "version");
+    if (!edition_.version.empty() && !is_version(edition_.version))
+      fault(*jarproof::find(root, "version"),
+            "`" + std::string(edition_.version) + "` is no version",
+            "write YEAR.MONTH.NUMBER, such as 2026.11.1");
     edition_.scope = text(root, "scope");
     edition_.caution = text(root, "caution");
+  }
+
+  /// `2026.11.1`: year, month, number.
+  [[nodiscard]] static bool is_version(std::string_view text) {
+    const std::size_t first = text.find('.');
+    const std::size_t second = first == std::string_view::npos ? first : text.find('.', first + 1);
+    if (first != 4 || second == std::string_view::npos || second + 1 == text.size()) return false;
+    for (const char c : text) {
+      if (c != '.' && !detail::is_digit(c)) return false;
+    }
+    if (text.find('.', second + 1) != std::string_view::npos) return false;
+    const std::string month(text.substr(first + 1, second - first - 1));
+    return !month.empty() && month.size() <= 2 && std::stoi(month) >= 1 && std::stoi(month) <= 12;
   }
 
   [[nodiscard]] source read_source(const node& n) {

@@ -68,7 +68,7 @@ class rule_reader {
     return "jars.yaml";
   }
   [[nodiscard]] static std::string file_of(const ingredient*, std::string_view) {
-    return "ingredients";
+    return "ingredients/GROUP.yaml";
   }
   [[nodiscard]] static std::string file_of(const untested_food*, std::string_view) {
     return "without-process.yaml";
@@ -288,7 +288,9 @@ class rule_reader {
       for (const T& e : edition_.*entries_of) known.push_back(e.id);
       const std::string near = detail::nearest(id, known);
       fault(at, "`" + std::string(id) + "` is not defined",
-            near.empty() ? "define it, or name one that is" : "did you mean `" + near + "`?");
+            near.empty() ? "define it in " + file_of(static_cast<const T*>(nullptr), id) +
+                               ", or name one that is"
+                         : "did you mean `" + near + "`?");
     });
   }
 

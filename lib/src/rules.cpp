@@ -28,8 +28,8 @@ class loader : public rule_entries {
       if (extends_ && name != "edition.yaml") continue;
       if (documents_.count(std::string(name)) == 0) {
         unread_.insert(std::string(name));
-        errors_.push_back(
-            {std::string(name), 1, 1, "", "this rule file is missing", "add it (rules/FORMAT.md)"});
+        errors_.push_back({std::string(name), 1, 1, "", "this rule file is missing",
+                           "add it, or say `extends: builtin` in edition.yaml (rules/FORMAT.md)"});
       }
     }
     for (const auto& [name, d] : documents_) read_document(name, d.root);
@@ -323,6 +323,11 @@ class loader : public rule_entries {
     };
     for (const char* key : {"id", "names", "title"}) {
       each(key, [&](const std::string& file, const node& n) {
+        // What built-in foods share may be shared with one more, and belongs to none alone.
+        if (base_ != nullptr && sharers.count(detail::folded(n.text)) != 0) {
+          fault(file, n.line, n.column, "built-in foods share the name `" + n.text + "`",
+                "list it under `shared_names`");
+        }
         own(owners, stem(file), file, n,
             "keep it in one place, or list it under `shared_names` in all");
       });

@@ -165,7 +165,7 @@ TEST_CASE("the acid of each jar is one of the table's, in its amount, in any of 
     INFO(good);
     CHECK(acid(good) == verdict::accepted);
   }
-  for (const auto& [bad, check] : std::vector<std::pair<const char*, const char*>>{
+  for (const auto& [text, check] : std::vector<std::pair<const char*, const char*>>{
            {"1 tbsp bottled lemon juice per quart", "acid-too-little"},
            {"29 mL bottled lemon juice per 946 mL jar", "acid-too-little"},
            {"1/4 tsp citric acid per quart", "acid-too-little"},
@@ -178,6 +178,7 @@ TEST_CASE("the acid of each jar is one of the table's, in its amount, in any of 
            {"4 tbsp vinegar (4%) per quart", "vinegar-too-weak"},
            {"4 tbsp homemade vinegar per quart", "vinegar-homemade"},
            {"none", "acid-missing"}}) {
+    const char* const bad = text;  // INFO keeps it, and a structured binding cannot be kept
     const jarproof::report r = tomatoes_with({{"acid", bad}});
     INFO(bad);
     CHECK(r.verdict == verdict::rejected);

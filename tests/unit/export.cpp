@@ -200,6 +200,8 @@ TEST_CASE("an addition changes nothing that is built in") {
   };
   CHECK(errors_of(addition(with("names: [valley plums,", "names: [plums,")))
             .find("belongs to `plums`") != std::string::npos);
+  CHECK(errors_of(addition(with("names: [valley plums,", "names: [salsa,")))
+            .find("built-in foods share the name `salsa`") != std::string::npos);
   CHECK(errors_of(addition(with("source_note: From a bulletin of the valley.\n", "")))
             .find("`source_note` is missing") != std::string::npos);
   auto files = addition(text);
