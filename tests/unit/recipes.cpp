@@ -64,6 +64,32 @@ TEST_CASE("the tested recipe is accepted at any size, and nothing beyond it") {
   CHECK(has(salsa_with(6, "1 cup water"), "water-too-much"));
 }
 
+TEST_CASE("an amount for each jar counts by the size and number of the jars") {
+  const auto with = [](const char* vinegar, const char* more) {
+    lines all = salsa();
+    all[3] = vinegar;
+    return judged(plan_of("salsa-chile", "pint", "20 min", all, more));
+  };
+  // 1 cup is 16 tbsp: 7 pints are 3 1/2 quarts, 5 tbsp per quart are 17 1/2 tbsp.
+  CHECK(with("5 tbsp vinegar per quart", "jars: 7\n").verdict == verdict::accepted);
+  CHECK(has(with("3 tbsp vinegar per quart", "jars: 7\n"), "acid-too-little"));
+  CHECK(with("8 tsp vinegar per pint", "jars: 6\n").verdict == verdict::accepted);
+  CHECK(has(with("7 tsp vinegar per pint", "jars: 6\n"), "acid-too-little"));
+  CHECK(with("8 tsp vinegar in each jar", "jars: 6\n").verdict == verdict::accepted);
+  CHECK(has(with("8 tsp vinegar per 500 mL jar", "jars: 6\n"), "acid-too-little"));
+  CHECK(has(with("8 tsp vinegar per pint", ""), "amount-unknown"));
+  lines onions = salsa();
+  onions.emplace_back("1 cup red onions, chopped, in each jar");
+  CHECK(has(judged(plan_of("salsa-chile", "pint", "20 min", onions, "jars: 6\n")),
+            "low-acid-share-too-high"));
+}
+
+TEST_CASE("only water that is said to be poured off does not count") {
+  CHECK(has(salsa_with(6, "2 cups water for brine"), "water-too-much"));
+  CHECK(has(salsa_with(6, "2 cups water for soaking"), "water-too-much"));
+  CHECK(salsa_with(6, "2 cups water for soaking, discarded").verdict == verdict::accepted);
+}
+
 TEST_CASE("allowed changes pass") {
   CHECK(salsa_with(1, "2 lb jalapeno peppers, seeded and chopped").verdict == verdict::accepted);
   CHECK(salsa_with(1, "1 lb chile peppers").verdict == verdict::accepted);

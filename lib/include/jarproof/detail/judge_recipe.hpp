@@ -22,15 +22,32 @@ namespace jarproof::detail {
 struct plan_line {
   const word* said;
   line_reading reading;
+  std::optional<measured> amount;  ///< of the whole batch; nothing where it cannot be known
 };
 
-/// Water of a soak counts as such only where the line says so.
+[[nodiscard]] inline bool says(const plan_line& l, std::string_view word) {
+  const std::vector<std::string>& words = l.reading.words;
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+/// Water that does not stay in the jar, where the line itself says so. Soaking water alone may end
+/// in the jar: that of dried chiles often does.
 [[nodiscard]] inline bool says_discarded(const plan_line& l) {
-  constexpr std::string_view said[] = {"soak", "soaking", "brine", "discarded", "drained", "bath"};
-  return std::any_of(std::begin(said), std::end(said), [&](std::string_view word) {
-    const std::vector<std::string>& words = l.reading.words;
-    return std::find(words.begin(), words.end(), word) != words.end();
-  });
+  return says(l, "discarded") || says(l, "drained");
+}
+
+/// An amount for each jar becomes one of the batch by the number of jars and their size; without
+/// both it says nothing.
+[[nodiscard]] inline std::optional<measured> batch_amount(const judging& j, const line_reading& r) {
+  if (!r.amount || r.per_jar.empty()) return r.amount;
+  const std::int64_t jars = j.what.jars ? j.what.jars->value : 0;
+  const std::int64_t meant = jar_in_words(j, r.per_jar) / 1000;  // 1/1000 fl oz
+  const std::int64_t own = jar_volume(j).value_or(0) / 1000;
+  if (jars <= 0 || meant <= 0 || own <= 0) return std::nullopt;
+  measured out = *r.amount;
+  out.low = divide(out.low * jars * own, meant, rounding::down);
+  out.high = divide(out.high * jars * own, meant, rounding::up);
+  return out;
 }
 
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
@@ -38,7 +55,9 @@ struct plan_line {
   for (const word& w : j.what.ingredients) {
     const std::string_view text = trim(w.text);
     if (!text.empty() && text.back() == ':') continue;  // a heading
-    out.push_back({&w, read_line(j.rules, w.text)});
+    line_reading reading = read_line(j.rules, w.text);
+    std::optional<measured> amount = batch_amount(j, reading);
+    out.push_back({&w, std::move(reading), amount});
   }
   return out;
 }
@@ -124,7 +143,11 @@ class recipe_comparison {
     assign();
     if (!find_scale()) return;
     for (const recipe_part& part : recipe_.parts) {
-      if (!part.discarded && !part.anchor && part.limit != part_limit::free) compare(part);
+      if (part.discarded) {
+        compare_discarded(part);
+      } else if (!part.anchor && part.limit != part_limit::free) {
+        compare(part);
+      }
     }
     compare_families();
   }
@@ -161,7 +184,7 @@ class recipe_comparison {
         if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
         for (const recipe_part& part : recipe_.parts) {
           if (near_to(j_.rules, *lines_[i].reading.what, part) != wanted) continue;
-          if (part.discarded != says_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
+          if (part.discarded != is_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
             continue;
           const bool taken = has_line(part);
           if (part_of_[i] == nullptr || !taken) part_of_[i] = &part;
@@ -169,6 +192,15 @@ class recipe_comparison {
         }
       }
     }
+  }
+  /// True where the line says that it does not stay in the jar. A brine does stay, unless the
+  /// recipe has one that is poured off.
+  [[nodiscard]] bool is_discarded(const plan_line& l) const {
+    if (says_discarded(l) || says(l, "soak") || says(l, "soaking")) return true;
+    return says(l, "brine") &&
+           std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [](const recipe_part& p) {
+             return p.discarded && p.form.find("brine") != std::string_view::npos;
+           });
   }
   [[nodiscard]] bool has_part(std::size_t line, nearness wanted, bool discarded) const {
     return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& p) {
@@ -189,15 +221,7 @@ class recipe_comparison {
     bool any = false;
     for (std::size_t i = 0; i < lines_.size(); ++i) {
       if (part_of_[i] != &part) continue;
-      const line_reading& r = lines_[i].reading;
-      std::optional<measured> one = in_printed_measure(part, r);
-      if (one && !r.per_jar.empty()) {
-        // So much in each jar: the number of jars makes it an amount of the batch.
-        const int jars = j_.what.jars ? j_.what.jars->value : 0;
-        one->low *= jars;
-        one->high *= jars;
-        if (jars == 0) one.reset();
-      }
+      const std::optional<measured> one = in_printed_measure(part, lines_[i]);
       if (!one) {
         without_amount = true;
         continue;
@@ -220,20 +244,20 @@ class recipe_comparison {
   /// A line's amount in the measure of its part. Where the recipe prints the amount in a second
   /// measure, the two printed amounts say how they go together.
   [[nodiscard]] std::optional<measured> in_printed_measure(const recipe_part& part,
-                                                           const line_reading& r) const {
-    if (!r.amount) return std::nullopt;
+                                                           const plan_line& l) const {
+    if (!l.amount) return std::nullopt;
     const measure_unit& unit = *unit_named(part.unit);
     const measure_unit* also = part.also_unit.empty() ? nullptr : unit_named(part.also_unit);
-    if (also != nullptr && r.amount->kind == also->kind && r.amount->kind != unit.kind) {
+    if (also != nullptr && l.amount->kind == also->kind && l.amount->kind != unit.kind) {
       const base_amount main = base_of(part.high, unit);
       const base_amount second = base_of(part.also, *also);
       measured out;
       out.kind = unit.kind;
-      out.low = scaled(main, r.amount->low, second, rounding::down);
-      out.high = scaled(main, r.amount->high, second, rounding::up);
+      out.low = scaled(main, l.amount->low, second, rounding::down);
+      out.high = scaled(main, l.amount->high, second, rounding::up);
       return out;
     }
-    return converted(j_.rules, *r.what, *r.amount, unit, r.words);
+    return converted(j_.rules, *l.reading.what, *l.amount, unit, l.reading.words);
   }
 
   [[nodiscard]] const plan_line* line_of(const recipe_part& part) const {
@@ -401,6 +425,28 @@ class recipe_comparison {
     }
   }
 
+  /// Water that is poured off may be any amount; a line that only looks like it, no more than
+  /// printed.
+  void compare_discarded(const recipe_part& part) {
+    const plan_line* line = line_of(part);
+    if (part.role != part_role::water || line == nullptr || is_discarded(*line)) return;
+    const measure_unit& unit = *unit_named(part.unit);
+    const std::int64_t most = at_scale(part).most;
+    bool unknown = false;
+    const std::optional<measured> sum = sum_of(part, unknown);
+    if (unknown || !sum) {
+      say_unknown(part, *line);
+    } else if (sum->high > most) {
+      hold("water-too-much", at(*line),
+           {said_of(part),
+            "at most " + measure_text(most, unit, rounding::down) + " " + food_text(part) + " " +
+                for_so_much(),
+            "Only what is poured off may be more: say `discarded` on that line.",
+            {},
+            {}});
+    }
+  }
+
   /// True where fresh juice or homemade vinegar stands for the acid.
   [[nodiscard]] bool has_unfit_acid() const {
     for (std::size_t i = 0; i < lines_.size(); ++i) {
@@ -500,10 +546,10 @@ class recipe_comparison {
         }
         for (std::size_t i = 0; i < lines_.size(); ++i) {
           if (part_of_[i] != &part) continue;
-          const line_reading& r = lines_[i].reading;
-          if (!r.amount) return std::nullopt;
-          const std::optional<measured> one =
-              converted(j_.rules, *r.what, *r.amount, pass == 0 ? *common : ounces, r.words);
+          const plan_line& l = lines_[i];
+          if (!l.amount) return std::nullopt;
+          const std::optional<measured> one = converted(
+              j_.rules, *l.reading.what, *l.amount, pass == 0 ? *common : ounces, l.reading.words);
           if (!one) {
             if (pass == 1) return std::nullopt;
             same = false;
