@@ -183,6 +183,20 @@ TEST_CASE("the scan of the code finds ids of every kind") {
   CHECK(said_ids().size() >= 30);
 }
 
+// A semicolon in a name splits a list of CMake, and the case would never run.
+TEST_CASE("no test case has a semicolon in its name") {
+  std::size_t names = 0;
+  for (const std::string& file : files_of("tests", {".cpp"})) {
+    for (const std::string& name :
+         matches(fixtures::file_text(file), "TEST_CASE\\(\\s*\"([^\"]*)\"")) {
+      ++names;
+      CAPTURE(file);
+      CHECK_MESSAGE(name.find(';') == std::string::npos, name);
+    }
+  }
+  CHECK(names > 300);
+}
+
 TEST_CASE("every check in use has a rule file and a page and an example in which it is found") {
   const jarproof::edition& rules = fixtures::loaded_edition();
   for (const std::string& id : ids_in_use()) {

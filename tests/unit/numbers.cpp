@@ -34,7 +34,7 @@ TEST_CASE("a decimal has no zeros at its end and no point without decimals") {
   CHECK(decimal_of_thousandths(-10) == "-0.01");
 }
 
-TEST_CASE("kitchen fractions are eighths; other shares stay decimals") {
+TEST_CASE("kitchen fractions are eighths, and other shares stay decimals") {
   CHECK(kitchen_fraction(0) == "0");
   CHECK(kitchen_fraction(125) == "1/8");
   CHECK(kitchen_fraction(250) == "1/4");

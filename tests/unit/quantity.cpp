@@ -235,7 +235,7 @@ TEST_CASE("the largest numbers of every unit stay within their integers") {
   CHECK(value("999,999 999/999 ft", dimension::altitude) == 1'000'000'000);
 }
 
-TEST_CASE("an altitude counts in whole feet, rounded up; below the sea it is 0") {
+TEST_CASE("an altitude counts in whole feet, rounded up, and below the sea it is 0") {
   static_assert(whole_feet(0) == 0);
   static_assert(whole_feet(-200'000) == 0);
   static_assert(whole_feet(1) == 1);

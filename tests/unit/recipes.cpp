@@ -90,6 +90,14 @@ TEST_CASE("only water that is said to be poured off does not count") {
   CHECK(salsa_with(6, "2 cups water for soaking, discarded").verdict == verdict::accepted);
 }
 
+TEST_CASE("acid that need not be there, or of unknown strength, does not count") {
+  CHECK(has(salsa_with(3, "1 cup vinegar, optional"), "acid-missing"));
+  CHECK(has(salsa_with(3, "1 cup vinegar, if desired"), "acid-missing"));
+  CHECK(has(salsa_with(3, "1 cup vinegar, discarded"), "acid-missing"));
+  CHECK(has(salsa_with(3, "1 cup vinegar solution"), "acid-missing"));
+  CHECK(salsa_with(3, "1 cup vinegar, for the pickling solution").verdict == verdict::accepted);
+}
+
 TEST_CASE("allowed changes pass") {
   CHECK(salsa_with(1, "2 lb jalapeno peppers, seeded and chopped").verdict == verdict::accepted);
   CHECK(salsa_with(1, "1 lb chile peppers").verdict == verdict::accepted);

@@ -39,7 +39,7 @@ TEST_CASE("bytes that are no UTF-8 are refused at the first one") {
   CHECK(begins(faults_of("food: corn \xE2\x82"), "1:12 | the text is not UTF-8"));
 }
 
-TEST_CASE("tabs that indent are refused, each with its line; other tabs are blanks") {
+TEST_CASE("tabs that indent are refused, each with its line, and other tabs are blanks") {
   const std::string message = " | a tab stands where the line is indented | indent with blanks\n";
   CHECK(faults_of("canner:\n\tquarts: 7\n  \tpints: 9\n") == "2:1" + message + "3:3" + message);
   CHECK(faults_of("food:\tcorn\npack: raw\t# note\n") == "");

@@ -93,13 +93,30 @@ namespace line {
   return std::find(std::begin(jars), std::end(jars), w) != std::end(jars);
 }
 
+[[nodiscard]] inline std::string joined_words(const std::vector<std::string>& words,
+                                              std::size_t from, std::size_t end) {
+  std::string out;
+  for (std::size_t i = from; i < end; ++i) out += (out.empty() ? "" : " ") + words[i];
+  return out;
+}
+
+[[nodiscard]] inline bool is_metric_volume(std::string_view text) {
+  const amount_reading r = read_amount(text, dimension::volume, rounding::up);
+  return r.ok() && r.metric;
+}
+
 /// Takes `per quart`, `in each jar`, `to each 500 ml jar` out of the words.
 inline void take_per_jar(std::vector<std::string>& words, std::string& per_jar) {
   for (std::size_t i = 0; i < words.size(); ++i) {
     if (words[i] != "per" && words[i] != "each" && words[i] != "every") continue;
     std::size_t end = i + 1;
     while (end < words.size() && end < i + 4 && !is_jar_word(words[end])) ++end;
-    if (end >= words.size() || !is_jar_word(words[end])) continue;
+    const bool jar_word = end < words.size() && is_jar_word(words[end]);
+    // `per 500 ml` needs no word for the jar.
+    if (!jar_word) end = i + (i + 1 < words.size() && is_metric_volume(words[i + 1]) ? 1 : 2);
+    if (end >= words.size() ||
+        (!jar_word && !is_metric_volume(joined_words(words, i + 1, end + 1))))
+      continue;
     std::string jar;
     for (std::size_t k = i + 1; k <= end; ++k) jar += (jar.empty() ? "" : " ") + words[k];
     // `500 ml jar` is a jar of 500 ml; `quart jar` a quart.
@@ -143,13 +160,6 @@ inline void take_strength(std::vector<std::string>& words, std::optional<int>& p
                 words.begin() + static_cast<std::ptrdiff_t>(end));
     return;
   }
-}
-
-[[nodiscard]] inline std::string joined_words(const std::vector<std::string>& words,
-                                              std::size_t from, std::size_t end) {
-  std::string out;
-  for (std::size_t i = from; i < end; ++i) out += (out.empty() ? "" : " ") + words[i];
-  return out;
 }
 
 /// Numbers and sizes such as `1/4`, `inch`, `1/4-inch`.

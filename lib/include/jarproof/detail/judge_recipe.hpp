@@ -36,6 +36,16 @@ struct plan_line {
   return says(l, "discarded") || says(l, "drained");
 }
 
+/// True for what must be there but by its own words may not be: `vinegar, optional`, or a `vinegar
+/// solution` of unknown strength.
+[[nodiscard]] inline bool says_doubtful(const plan_line& l, part_role role) {
+  constexpr std::string_view doubts[] = {"optional", "discarded", "if", "desired", "taste"};
+  if (std::any_of(std::begin(doubts), std::end(doubts),
+                  [&](std::string_view word) { return says(l, word); }))
+    return true;
+  return role == part_role::acid && says(l, "solution") && !says(l, "for") && !says(l, "in");
+}
+
 /// An amount for each jar becomes one of the batch by the number of jars and their size; without
 /// both it says nothing.
 [[nodiscard]] inline std::optional<measured> batch_amount(const judging& j, const line_reading& r) {
@@ -411,6 +421,13 @@ class recipe_comparison {
     if (needs && near_to(j_.rules, *line->reading.what, part) == nearness::more_general &&
         part.role == part_role::acid) {
       hold("acid-not-bottled", at(*line), {line->said->text, food_text(part), {}, {}, {}}, true);
+    }
+    if (needs && !part.optional && b.least > 0) {
+      for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (part_of_[i] != &part || !says_doubtful(lines_[i], part.role)) continue;
+        hold(part.role == part_role::acid ? "acid-missing" : check_below(part), at(lines_[i]),
+             {lines_[i].said->text, least, {}, {}, {}});
+      }
     }
     if (needs && sum->low < b.least) {
       hold(check_below(part), at(*line), {said_of(part), least, {}, {}, {}});
