@@ -421,6 +421,9 @@ TEST_SUITE("check") {
     CHECK(has(crab("3 tbsp bottled lemon juice per pint"), "acid-too-little"));
     CHECK(has(crab("4 tbsp fresh lemon juice per pint"), "acid-not-bottled"));
     CHECK(has(crab("4 tbsp vinegar per pint"), "acid-does-not-count"));
+    CHECK(has(crab("1 tsp citric acid per pint, optional"), "acid-missing"));
+    CHECK(has(crab("1 tsp citric acid per pint, if desired"), "acid-missing"));
+    CHECK(has(crab("1 tsp citric acid solution per pint"), "acid-missing"));
     CHECK(has(crab("some lemon juice"), "amount-unknown"));
     CHECK(crab("some lemon juice").verdict == verdict::incomplete);
   }

@@ -261,6 +261,20 @@ inline void find_name(const edition& rules, const std::vector<std::string>& head
   return out;
 }
 
+[[nodiscard]] inline bool says(const line_reading& r, std::string_view word) {
+  return std::find(r.words.begin(), r.words.end(), word) != r.words.end();
+}
+
+/// True for what must be there but by its own words may not be: `vinegar, optional`, or a `vinegar
+/// solution` of unknown strength.
+[[nodiscard]] inline bool says_doubtful(const line_reading& r, bool acid) {
+  constexpr std::string_view doubts[] = {"optional", "discarded", "if", "desired", "taste"};
+  if (std::any_of(std::begin(doubts), std::end(doubts),
+                  [&](std::string_view word) { return says(r, word); }))
+    return true;
+  return acid && says(r, "solution") && !says(r, "for") && !says(r, "in");
+}
+
 /// Milligrams in a measure of an ingredient, from the lightest to the heaviest published weight of
 /// the forms that the line names, of all forms where it names none; nothing where none is known.
 [[nodiscard]] inline std::optional<measured> weight_of_one(const edition& rules,

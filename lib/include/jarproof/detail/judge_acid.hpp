@@ -143,6 +143,7 @@ struct acid_addition {
     facts.instead = "Write it like `" + acid_example(j, p.acids[0]) + "`.";
     return wrong("amount-unknown");
   }
+  if (says_doubtful(given.reading, true)) return wrong("acid-missing");
   const int percent = given.reading.vinegar_percent.value_or(acid->vinegar_percent);
   if (percent > 0 && percent < 5) return wrong("vinegar-too-weak");
   for (const acid_choice& a : p.acids) {

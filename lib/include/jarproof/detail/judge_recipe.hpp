@@ -25,25 +25,10 @@ struct plan_line {
   std::optional<measured> amount;  ///< of the whole batch; nothing where it cannot be known
 };
 
-[[nodiscard]] inline bool says(const plan_line& l, std::string_view word) {
-  const std::vector<std::string>& words = l.reading.words;
-  return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 /// Water that does not stay in the jar, where the line itself says so. Soaking water alone may end
 /// in the jar: that of dried chiles often does.
 [[nodiscard]] inline bool says_discarded(const plan_line& l) {
-  return says(l, "discarded") || says(l, "drained");
-}
-
-/// True for what must be there but by its own words may not be: `vinegar, optional`, or a `vinegar
-/// solution` of unknown strength.
-[[nodiscard]] inline bool says_doubtful(const plan_line& l, part_role role) {
-  constexpr std::string_view doubts[] = {"optional", "discarded", "if", "desired", "taste"};
-  if (std::any_of(std::begin(doubts), std::end(doubts),
-                  [&](std::string_view word) { return says(l, word); }))
-    return true;
-  return role == part_role::acid && says(l, "solution") && !says(l, "for") && !says(l, "in");
+  return says(l.reading, "discarded") || says(l.reading, "drained");
 }
 
 /// An amount for each jar becomes one of the batch by the number of jars and their size; without
@@ -206,8 +191,8 @@ class recipe_comparison {
   /// True where the line says that it does not stay in the jar. A brine does stay, unless the
   /// recipe has one that is poured off.
   [[nodiscard]] bool is_discarded(const plan_line& l) const {
-    if (says_discarded(l) || says(l, "soak") || says(l, "soaking")) return true;
-    return says(l, "brine") &&
+    if (says_discarded(l) || says(l.reading, "soak") || says(l.reading, "soaking")) return true;
+    return says(l.reading, "brine") &&
            std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [](const recipe_part& p) {
              return p.discarded && p.form.find("brine") != std::string_view::npos;
            });
@@ -424,7 +409,8 @@ class recipe_comparison {
     }
     if (needs && !part.optional && b.least > 0) {
       for (std::size_t i = 0; i < lines_.size(); ++i) {
-        if (part_of_[i] != &part || !says_doubtful(lines_[i], part.role)) continue;
+        if (part_of_[i] != &part || !says_doubtful(lines_[i].reading, part.role == part_role::acid))
+          continue;
         hold(part.role == part_role::acid ? "acid-missing" : check_below(part), at(lines_[i]),
              {lines_[i].said->text, least, {}, {}, {}});
       }
