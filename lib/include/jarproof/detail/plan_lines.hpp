@@ -1,0 +1,70 @@
+// The ingredient lines of a plan, read, with their amounts in the whole batch.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/detail/ingredient_line.hpp"
+#include "jarproof/detail/judge_acid.hpp"
+#include "jarproof/detail/judge_process.hpp"
+
+namespace jarproof::detail {
+
+/// A line of the plan, read.
+struct plan_line {
+  const word* said;
+  line_reading reading;
+  std::optional<measured> amount;  ///< of the whole batch; nothing where it cannot be known
+};
+
+/// Water that does not stay in the jar, where the line itself says so. Soaking water alone may end
+/// in the jar: that of dried chiles often does.
+[[nodiscard]] inline bool says_discarded(const plan_line& l) {
+  return says(l.reading, "discarded") || says(l.reading, "drained");
+}
+
+/// An amount for each jar becomes one of the batch by the number of jars and their size; without
+/// both it says nothing.
+[[nodiscard]] inline std::optional<measured> batch_amount(const judging& j, const line_reading& r) {
+  if (!r.amount || r.per_jar.empty()) return r.amount;
+  const std::int64_t jars = j.what.jars ? j.what.jars->value : 0;
+  const std::int64_t meant = jar_in_words(j, r.per_jar) / 1000;  // 1/1000 fl oz
+  const std::int64_t own = jar_volume(j).value_or(0) / 1000;
+  if (jars <= 0 || meant <= 0 || own <= 0) return std::nullopt;
+  measured out = *r.amount;
+  out.low = divide(out.low * jars * own, meant, rounding::down);
+  out.high = divide(out.high * jars * own, meant, rounding::up);
+  return out;
+}
+
+[[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
+  std::vector<plan_line> out;
+  for (const word& w : j.what.ingredients) {
+    const std::string_view text = trim(w.text);
+    if (!text.empty() && text.back() == ':') continue;  // a heading
+    line_reading reading = read_line(j.rules, w.text);
+    std::optional<measured> amount = batch_amount(j, reading);
+    out.push_back({&w, std::move(reading), amount});
+  }
+  return out;
+}
+
+/// The report shows what each line was taken for.
+inline void report_lines(judging& j, const std::vector<plan_line>& lines) {
+  for (const plan_line& l : lines) {
+    ingredient_line entry{l.said->line, l.said->text, {}, l.reading.amount_text, "low-acid", {}};
+    if (l.reading.what != nullptr && l.reading.strange.empty()) {
+      entry.ingredient = std::string(l.reading.what->id);
+      entry.kind = std::string(name_of(l.reading.what->kind));
+      for (const std::string_view t : l.reading.what->traits) entry.traits.emplace_back(t);
+    }
+    j.out.ingredients.push_back(std::move(entry));
+  }
+}
+
+}  // namespace jarproof::detail

@@ -1,0 +1,516 @@
+// One tested recipe against the lines of a plan.
+//
+// The recipe is scaled by its main food: what must be there has to be at least, what is limited at
+// most, the printed amount at that scale.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/detail/plan_lines.hpp"
+
+namespace jarproof::detail {
+
+/// A finding that is held back until it is known which recipe the plan follows.
+struct held_finding {
+  std::string_view id;
+  place at;
+  sentence_facts facts;
+  bool left_unsaid = false;
+};
+
+/// How near a line's ingredient is to a food of the recipe.
+enum class nearness { other, more_general, kind, same };
+
+[[nodiscard]] inline nearness near_to(const edition& rules, const ingredient& i,
+                                      const recipe_part& part) {
+  nearness best = nearness::other;
+  for (const std::string_view food : part.foods) {
+    const ingredient* wanted = find(rules.ingredients, food);
+    if (wanted == nullptr) continue;
+    nearness here = nearness::other;
+    if (i.id == food) {
+      here = nearness::same;
+    } else if (is_kind_of(rules, i, food)) {
+      here = nearness::kind;
+    } else if (is_kind_of(rules, *wanted, i.id)) {
+      here = nearness::more_general;
+    }
+    best = std::max(best, here);
+  }
+  return best;
+}
+
+/// The check that speaks where a part is below or above what was tested.
+[[nodiscard]] inline std::string_view check_below(const recipe_part& p) noexcept {
+  switch (p.role) {
+    case part_role::acid:
+      return "acid-too-little";
+    case part_role::salt:
+      return "salt-reduced-in-ferment";
+    case part_role::sugar:
+      return "sugar-reduced-in-jam";
+    default:
+      return "recipe-part-too-small";
+  }
+}
+
+[[nodiscard]] inline std::string_view check_above(const recipe_part& p) noexcept {
+  switch (p.role) {
+    case part_role::low_acid:
+    case part_role::spice:  // a spice with a limit is a fresh herb
+      return "low-acid-share-too-high";
+    case part_role::starch:
+      return "thickener-in-jar";
+    case part_role::fat:
+      return "fat-in-jar";
+    case part_role::water:
+      return "water-too-much";
+    default:
+      return "recipe-part-too-large";
+  }
+}
+
+/// One tested recipe against the lines of a plan.
+class recipe_comparison {
+ public:
+  recipe_comparison(const judging& j, const tested_recipe& r, const std::vector<plan_line>& lines)
+      : j_(j), recipe_(r), lines_(lines), part_of_(lines.size(), nullptr) {
+    assign();
+    if (!find_scale()) return;
+    for (const recipe_part& part : recipe_.parts) {
+      if (part.discarded) {
+        compare_discarded(part);
+      } else if (!part.anchor && part.limit != part_limit::free) {
+        compare(part);
+      }
+    }
+    compare_families();
+  }
+
+  [[nodiscard]] const std::vector<held_finding>& findings() const noexcept { return findings_; }
+  [[nodiscard]] bool has_main_food() const {
+    return anchor_ != nullptr && line_of(*anchor_) != nullptr;
+  }
+  /// True for a line that has a place in this recipe.
+  [[nodiscard]] bool has_place(std::size_t line) const noexcept {
+    return part_of_[line] != nullptr;
+  }
+
+ private:
+  const judging& j_;
+  const tested_recipe& recipe_;
+  const std::vector<plan_line>& lines_;
+  std::vector<const recipe_part*> part_of_;  // of each line; null where it has no place
+  std::vector<held_finding> findings_;
+  const recipe_part* anchor_ = nullptr;
+  measured given_anchor_;
+
+  void hold(std::string_view id, const place& at, sentence_facts facts, bool left_unsaid = false) {
+    findings_.push_back({id, at, std::move(facts), left_unsaid});
+  }
+
+  [[nodiscard]] place at(const plan_line& l) const { return place_of("ingredients", *l.said); }
+
+  /// Each line goes to the part it is nearest to; a kind that two parts name goes to the first that
+  /// has no line yet.
+  void assign() {
+    for (const nearness wanted : {nearness::same, nearness::kind, nearness::more_general}) {
+      for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
+        for (const recipe_part& part : recipe_.parts) {
+          if (near_to(j_.rules, *lines_[i].reading.what, part) != wanted) continue;
+          if (part.discarded != is_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
+            continue;
+          const bool taken = has_line(part);
+          if (part_of_[i] == nullptr || !taken) part_of_[i] = &part;
+          if (!taken) break;
+        }
+      }
+    }
+  }
+  /// True where the line says that it does not stay in the jar. A brine does stay, unless the
+  /// recipe has one that is poured off.
+  [[nodiscard]] bool is_discarded(const plan_line& l) const {
+    if (says_discarded(l) || says(l.reading, "soak") || says(l.reading, "soaking")) return true;
+    return says(l.reading, "brine") &&
+           std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [](const recipe_part& p) {
+             return p.discarded && p.form.find("brine") != std::string_view::npos;
+           });
+  }
+  [[nodiscard]] bool has_part(std::size_t line, nearness wanted, bool discarded) const {
+    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& p) {
+      return p.discarded == discarded && near_to(j_.rules, *lines_[line].reading.what, p) == wanted;
+    });
+  }
+  [[nodiscard]] static bool readable(const plan_line& l) {
+    return l.reading.what != nullptr && l.reading.strange.empty();
+  }
+  [[nodiscard]] bool has_line(const recipe_part& part) const {
+    return std::find(part_of_.begin(), part_of_.end(), &part) != part_of_.end();
+  }
+
+  /// What the lines of a part hold together, in the measure that the recipe prints.
+  [[nodiscard]] std::optional<measured> sum_of(const recipe_part& part,
+                                               bool& without_amount) const {
+    measured sum;
+    bool any = false;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] != &part) continue;
+      const std::optional<measured> one = in_printed_measure(part, lines_[i]);
+      if (!one) {
+        without_amount = true;
+        continue;
+      }
+      // The salt of a brine does not make up for salt that the ferment lacks.
+      const bool alone = part.role == part_role::salt && part.limit == part_limit::least;
+      if (alone && any) {
+        sum.low = std::max(sum.low, one->low);
+        sum.high = std::max(sum.high, one->high);
+      } else {
+        sum.low += one->low;
+        sum.high += one->high;
+      }
+      any = true;
+    }
+    if (!any) return std::nullopt;
+    return sum;
+  }
+
+  /// A line's amount in the measure of its part. Where the recipe prints the amount in a second
+  /// measure, the two printed amounts say how they go together.
+  [[nodiscard]] std::optional<measured> in_printed_measure(const recipe_part& part,
+                                                           const plan_line& l) const {
+    if (!l.amount) return std::nullopt;
+    const measure_unit& unit = *unit_named(part.unit);
+    const measure_unit* also = part.also_unit.empty() ? nullptr : unit_named(part.also_unit);
+    if (also != nullptr && l.amount->kind == also->kind && l.amount->kind != unit.kind) {
+      const base_amount main = base_of(part.high, unit);
+      const base_amount second = base_of(part.also, *also);
+      measured out;
+      out.kind = unit.kind;
+      out.low = scaled(main, l.amount->low, second, rounding::down);
+      out.high = scaled(main, l.amount->high, second, rounding::up);
+      return out;
+    }
+    return converted(j_.rules, *l.reading.what, *l.amount, unit, l.reading.words);
+  }
+
+  [[nodiscard]] const plan_line* line_of(const recipe_part& part) const {
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] == &part) return &lines_[i];
+    }
+    return nullptr;
+  }
+
+  /// All lines of a part as written, for a sum that is wrong.
+  [[nodiscard]] std::string said_of(const recipe_part& part) const {
+    std::string out;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] == &part) out += (out.empty() ? "" : " + ") + lines_[i].said->text;
+    }
+    return out;
+  }
+
+  /// A line without a place that was meant for a missing part: rice vinegar for the vinegar,
+  /// another salt for the salt of a ferment.
+  [[nodiscard]] const plan_line* meant_for(const recipe_part& part) const {
+    const std::string_view trait = part.role == part_role::acid    ? "acidifier"
+                                   : part.role == part_role::salt  ? "salt"
+                                   : part.role == part_role::sugar ? "sweetener"
+                                                                   : "";
+    for (std::size_t i = 0; i < lines_.size() && !trait.empty(); ++i) {
+      if (part_of_[i] == nullptr && readable(lines_[i]) &&
+          is_a(j_.rules, *lines_[i].reading.what, trait))
+        return &lines_[i];
+    }
+    return nullptr;
+  }
+
+  [[nodiscard]] std::string food_text(const recipe_part& part) const {
+    std::vector<std::string> names;
+    for (const std::string_view id : part.foods) {
+      const ingredient* i = find(j_.rules.ingredients, id);
+      names.push_back(i == nullptr ? std::string(id) : std::string(i->names[0]));
+    }
+    return joined(names);
+  }
+
+  [[nodiscard]] std::string whole_plan_text() const {
+    return j_.what.ingredients.empty() ? std::string() : j_.what.ingredients.front().text;
+  }
+
+  /// Finds the main food and its amount; without them nothing can be compared.
+  bool find_scale() {
+    for (const recipe_part& part : recipe_.parts) {
+      if (part.anchor) anchor_ = &part;
+    }
+    if (anchor_ == nullptr) return false;
+    const plan_line* line = line_of(*anchor_);
+    if (line == nullptr) {
+      hold("recipe-not-shown", place_of("ingredients", j_.what.ingredients.front()),
+           {{},
+            "the published recipe",
+            "Its main food, " + food_text(*anchor_) + ", is not among the ingredients",
+            {},
+            {}},
+           true);
+      return false;
+    }
+    bool unknown = false;
+    const std::optional<measured> sum = sum_of(*anchor_, unknown);
+    if (unknown || !sum || sum->low == 0) {
+      say_unknown(*anchor_, *line);
+      return false;
+    }
+    given_anchor_ = *sum;
+    return true;
+  }
+
+  void say_unknown(const recipe_part& part, const plan_line& line) {
+    sentence_facts facts;
+    facts.found = line.said->text;
+    facts.required = std::string(part.unit);
+    facts.reason =
+        "the published recipe measures " + food_text(part) + " in `" + std::string(part.unit) + "`";
+    facts.instead = "Write how much it is in that measure.";
+    hold("amount-unknown", at(line), std::move(facts));
+  }
+
+  struct bounds {
+    std::int64_t least;
+    std::int64_t most;
+  };
+
+  /// The amount of a part at the plan's scale. A main food with a printed range stands for one
+  /// whole batch, or for several, anywhere in that range; in between the strict end counts both
+  /// ways.
+  [[nodiscard]] bounds at_scale(const recipe_part& part) const {
+    const measure_unit& unit = *unit_named(part.unit);
+    const base_amount low = base_of(anchor_->low, *unit_named(anchor_->unit));
+    const base_amount high = base_of(anchor_->high, *unit_named(anchor_->unit));
+    constexpr printed_amount batches[] = {{1, 4}, {1, 2}, {1, 1}, {3, 2}, {2, 1},
+                                          {3, 1}, {4, 1}, {5, 1}, {6, 1}};
+    for (const printed_amount n : batches) {
+      const bool reaches = given_anchor_.high * n.under * low.under >= low.over * n.over;
+      const bool within = given_anchor_.low * n.under * high.under <= high.over * n.over;
+      if (!reaches || !within || anchor_is_exact()) continue;
+      return {scaled(base_of(part.low, unit), n.over, {n.under, 1}, rounding::up),
+              scaled(base_of(part.high, unit), n.over, {n.under, 1}, rounding::down)};
+    }
+    return {scaled(base_of(part.low, unit), given_anchor_.high, low, rounding::up),
+            scaled(base_of(part.high, unit), given_anchor_.low, high, rounding::down)};
+  }
+  [[nodiscard]] bool anchor_is_exact() const noexcept {
+    return anchor_->low.over * anchor_->high.under == anchor_->high.over * anchor_->low.under;
+  }
+  /// Packages of pectin are marked in whole grams or millilitres, within 2 % of the printed amount.
+  [[nodiscard]] static bounds widened(const recipe_part& part, bounds b) noexcept {
+    if (part.limit != part_limit::between || part.role != part_role::other) return b;
+    return {b.least - b.least / 50, b.most + b.most / 50};
+  }
+
+  [[nodiscard]] std::string for_so_much() const {
+    const plan_line* line = line_of(*anchor_);
+    return "for \"" + line->said->text + "\"";
+  }
+
+  void compare(const recipe_part& part) {
+    const measure_unit& unit = *unit_named(part.unit);
+    const bounds exact = at_scale(part);
+    const bounds b = widened(part, exact);
+    const plan_line* line = line_of(part);
+    const bool needs = part.limit == part_limit::least || part.limit == part_limit::between;
+    const bool limits = part.limit == part_limit::most || part.limit == part_limit::between;
+    const std::string least = "at least " + measure_text(exact.least, unit, rounding::up) + " " +
+                              food_text(part) + " " + for_so_much();
+    const std::string most = "at most " + measure_text(exact.most, unit, rounding::down) + " " +
+                             food_text(part) + " " + for_so_much();
+    if (line == nullptr) {
+      if (!needs || part.optional || b.least == 0 || alternative_is_there(part)) return;
+      const plan_line* meant = meant_for(part);
+      sentence_facts facts;
+      facts.found = meant == nullptr ? "none" : meant->said->text;
+      facts.required = least;
+      if (part.role == part_role::acid && has_unfit_acid()) return;  // said about that line
+      hold(part.role == part_role::acid ? "acid-missing" : check_below(part),
+           meant == nullptr ? place_of("ingredients", j_.what.ingredients.front()) : at(*meant),
+           std::move(facts));
+      return;
+    }
+    bool unknown = false;
+    const std::optional<measured> sum = sum_of(part, unknown);
+    if (unknown || !sum) {
+      say_unknown(part, *line);
+      return;
+    }
+    if (needs && near_to(j_.rules, *line->reading.what, part) == nearness::more_general &&
+        part.role == part_role::acid) {
+      hold("acid-not-bottled", at(*line), {line->said->text, food_text(part), {}, {}, {}}, true);
+    }
+    if (needs && !part.optional && b.least > 0) {
+      for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (part_of_[i] != &part || !says_doubtful(lines_[i].reading, part.role == part_role::acid))
+          continue;
+        hold(part.role == part_role::acid ? "acid-missing" : check_below(part), at(lines_[i]),
+             {lines_[i].said->text, least, {}, {}, {}});
+      }
+    }
+    if (needs && sum->low < b.least) {
+      hold(check_below(part), at(*line), {said_of(part), least, {}, {}, {}});
+    }
+    const bool second = limits && !part.one_of.empty() && earlier_alternative(part);
+    if (second) {
+      hold(check_above(part), at(*line),
+           {line->said->text, "one of the alternatives alone", {}, {}, {}});
+    } else if (limits && sum->high > b.most && !exchanged(part)) {
+      hold(check_above(part), at(*line),
+           {said_of(part), most, "The tested recipe has " + most + ".", {}, {}});
+    }
+  }
+
+  /// Water that is poured off may be any amount; a line that only looks like it, no more than
+  /// printed.
+  void compare_discarded(const recipe_part& part) {
+    const plan_line* line = line_of(part);
+    if (part.role != part_role::water || line == nullptr || is_discarded(*line)) return;
+    const measure_unit& unit = *unit_named(part.unit);
+    const std::int64_t most = at_scale(part).most;
+    bool unknown = false;
+    const std::optional<measured> sum = sum_of(part, unknown);
+    if (unknown || !sum) {
+      say_unknown(part, *line);
+    } else if (sum->high > most) {
+      hold("water-too-much", at(*line),
+           {said_of(part),
+            "at most " + measure_text(most, unit, rounding::down) + " " + food_text(part) + " " +
+                for_so_much(),
+            "Only what is poured off may be more: say `discarded` on that line.",
+            {},
+            {}});
+    }
+  }
+
+  /// True where fresh juice or homemade vinegar stands for the acid.
+  [[nodiscard]] bool has_unfit_acid() const {
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] == nullptr && readable(lines_[i]) &&
+          (is_a(j_.rules, *lines_[i].reading.what, "not-bottled") ||
+           is_a(j_.rules, *lines_[i].reading.what, "homemade")))
+        return true;
+    }
+    return false;
+  }
+
+  /// Of parts with the same `one_of` word one alone suffices.
+  [[nodiscard]] bool alternative_is_there(const recipe_part& part) const {
+    if (part.one_of.empty()) return false;
+    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& other) {
+      return &other != &part && other.one_of == part.one_of && has_line(other);
+    });
+  }
+
+  [[nodiscard]] bool earlier_alternative(const recipe_part& part) const {
+    for (const recipe_part& other : recipe_.parts) {
+      if (&other == &part) return false;
+      if (other.one_of == part.one_of && has_line(other)) return true;
+    }
+    return false;
+  }
+
+  /// The family in which one kind may stand for another: pepper for pepper, onion for onion. Only
+  /// low-acid parts have one, and never the main food.
+  [[nodiscard]] std::string_view family_of(const recipe_part& part) const {
+    if (part.role != part_role::low_acid || part.anchor || part.limit != part_limit::most)
+      return {};
+    const ingredient* i = find(j_.rules.ingredients, part.foods[0]);
+    if (i == nullptr) return {};
+    return !part.swap.empty() ? part.swap : most_general(j_.rules, *i).id;
+  }
+
+  /// True where the part is over its own amount but its family as a whole is not.
+  [[nodiscard]] bool exchanged(const recipe_part& part) const {
+    const std::string_view family = family_of(part);
+    return !family.empty() && family_fits(family) == std::optional<bool>(true);
+  }
+
+  /// Lines without a part of their own that belong to a family of the recipe take a place in it.
+  void compare_families() {
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
+      const std::string_view top = most_general(j_.rules, *lines_[i].reading.what).id;
+      for (const recipe_part& part : recipe_.parts) {
+        const ingredient* food = find(j_.rules.ingredients, part.foods[0]);
+        if (family_of(part).empty() || most_general(j_.rules, *food).id != top) continue;
+        part_of_[i] = &part;
+        const std::string_view family = family_of(part);
+        const std::optional<bool> fits = family_fits(family);
+        if (!fits) {
+          say_unknown(part, lines_[i]);
+        } else if (!*fits) {
+          hold("low-acid-share-too-high", at(lines_[i]),
+               {lines_[i].said->text,
+                "no more " + std::string(top) + " in all than the tested recipe has " +
+                    for_so_much(),
+                {},
+                {},
+                {}});
+        }
+        break;
+      }
+    }
+  }
+
+  /// All kinds of a family together against all of them in the recipe, by weight where they are
+  /// measured in different ways; nothing where no published weight leads there.
+  [[nodiscard]] std::optional<bool> family_fits(std::string_view family) const {
+    const measure_unit* common = nullptr;
+    bool same = true;
+    std::int64_t allowed = 0;
+    std::int64_t given = 0;
+    for (const int pass : {0, 1}) {
+      const measure_unit& ounces = *unit_named("oz");
+      allowed = 0;
+      given = 0;
+      for (const recipe_part& part : recipe_.parts) {
+        if (family_of(part) != family) continue;
+        const measure_unit& unit = *unit_named(part.unit);
+        if (common == nullptr) common = &unit;
+        if (pass == 0) {
+          same = same && unit.kind == common->kind && unit.counts == common->counts;
+          allowed += at_scale(part).most;
+        } else {
+          const ingredient& food = *find(j_.rules.ingredients, part.foods[0]);
+          const measured printed{unit.kind, at_scale(part).most, at_scale(part).most, unit.counts,
+                                 false};
+          const std::optional<measured> weight =
+              converted(j_.rules, food, printed, ounces, line::words_of(part.form));
+          if (!weight) return std::nullopt;
+          allowed += weight->low;
+        }
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+          if (part_of_[i] != &part) continue;
+          const plan_line& l = lines_[i];
+          if (!l.amount) return std::nullopt;
+          const std::optional<measured> one = converted(
+              j_.rules, *l.reading.what, *l.amount, pass == 0 ? *common : ounces, l.reading.words);
+          if (!one) {
+            if (pass == 1) return std::nullopt;
+            same = false;
+            continue;
+          }
+          given += one->high;
+        }
+      }
+      if (same) break;  // the first pass, in the printed measure, is enough
+    }
+    return given <= allowed;
+  }
+};
+
+}  // namespace jarproof::detail
