@@ -1,0 +1,419 @@
+// From a process file to its tables, conditions and tested recipes.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+#include "jarproof/quantity.hpp"
+#include "rule_reader.hpp"
+
+namespace jarproof {
+
+/// What an entry refers to is checked when all files are read.
+class process_entries : public rule_reader {
+ protected:
+  static constexpr std::string_view unknown_gauge = "unknown";  // reported where it stands
+
+  void same_as_file(const node& root, std::string_view id, const std::string& stem_of_file) {
+    if (!id.empty() && id != stem_of_file) {
+      fault(*find(root, "id"), "the id `" + std::string(id) + "` is not the name of its file",
+            "write `id: " + stem_of_file + "` or rename the file");
+    }
+  }
+
+  [[nodiscard]] process read_process(const node& root, const std::string& stem_of_file) {
+    only(root, {"id", "title", "names", "shared_names", "covers", "class", "recipe", "tables",
+                "conditions", "low_temperature", "acids", "needs", "made_of", "recipes",
+                "source_note", "sources"});
+    process p;
+    p.id = text(root, "id");
+    same_as_file(root, p.id, stem_of_file);
+    p.title = text(root, "title");
+    p.names = words(root, "names");
+    p.shared_names = words(root, "shared_names");
+    p.covers = text(root, "covers", false);
+    p.kind = one_of(root, "class", {"acid", "low-acid"}) == "acid" ? food_class::acid
+                                                                   : food_class::low_acid;
+    const std::string_view recipe = one_of(root, "recipe", {"plain", "frame", "fixed"});
+    p.recipe = recipe == "fixed"   ? recipe_kind::fixed
+               : recipe == "frame" ? recipe_kind::frame
+                                   : recipe_kind::plain;
+    p.sources = citations(root, true);
+    std::vector<table> tables;
+    for (const node& n : items(root, "tables", true)) tables.push_back(read_table(n));
+    same_cell_twice(root, tables);
+    p.tables = storage_.keep(std::move(tables));
+    std::vector<condition> conditions;
+    for (const node& n : items(root, "conditions", false)) conditions.push_back(read_condition(n));
+    p.conditions = storage_.keep(std::move(conditions));
+    std::vector<acid_choice> acids;
+    for (const node& n : items(root, "acids", false)) {
+      only(n, {"acid", "tsp_per_pint", "says"});
+      acids.push_back({reference(n, "acid", &edition::ingredients, true),
+                       thousandths(n, "tsp_per_pint", 48), text(n, "says")});
+    }
+    p.acids = storage_.keep(std::move(acids));
+    if (const node* low = value(root, "low_temperature", false)) {
+      only(*low, {"minutes", "least_f", "most_f", "sources"});
+      p.low_temperature = {number(*low, "minutes", 1, 120), number(*low, "least_f", 150, 211),
+                           number(*low, "most_f", 150, 211), citations(*low, true)};
+      if (p.low_temperature.most_f != 0 && p.low_temperature.most_f < p.low_temperature.least_f)
+        fault(*low, "the highest temperature is below the lowest", "swap the two");
+      if (p.kind == food_class::low_acid)
+        fault(*low, "low-acid food has no low-temperature process", "drop it, or correct `class`");
+    }
+    p.recipes = read_recipes(root);
+    if (!p.recipes.empty() && !recipe.empty() && p.recipe != recipe_kind::fixed)
+      fault(root, "`recipes` belongs to `recipe: fixed`", "change `recipe`, or drop `recipes`");
+    if (const node* needs = find(root, "needs")) {
+      only(*needs,
+           {"heat_up_min", "water_qt", "canner_volume_qt", "canner_volume_most_qt", "canner_pints",
+            "canner_quarts", "solids_percent", "held_most_h", "packed_cold"});
+      const auto at_most = [&](std::string_view key, int most) {
+        return number(*needs, key, 1, most, false);
+      };
+      p.needs = {at_most("heat_up_min", 120),     at_most("water_qt", 30),
+                 at_most("canner_volume_qt", 60), at_most("canner_volume_most_qt", 60),
+                 at_most("canner_pints", 40),     at_most("canner_quarts", 20),
+                 at_most("solids_percent", 100),  at_most("held_most_h", 72),
+                 packs(*needs, "packed_cold")};
+      const process_needs& n = p.needs;
+      const bool range = n.canner_volume_most_qt > 0 || n.canner_quarts > 0 || n.canner_pints > 0;
+      if (range && find(*needs, "canner_volume_qt") == nullptr) {
+        fault(*needs, "a canner has an upper end or jars but no volume", "add `canner_volume_qt`");
+      } else if (n.canner_volume_most_qt > 0 && n.canner_volume_most_qt < n.canner_volume_qt) {
+        fault(*needs, "the largest canner is smaller than the smallest", "swap the two volumes");
+      }
+    }
+    p.source_note = text(root, "source_note", extends_);
+    p.made_of = words(root, "made_of");
+    if (const node* made_of = find(root, "made_of")) {
+      for (const node& f : made_of->items) refer(f, storage_.keep(f.text), &edition::processes);
+    }
+    if (!recipe.empty() && p.made_of.empty() == (p.recipe == recipe_kind::frame)) {
+      fault(root, "`made_of` belongs to `recipe: frame`, and to that alone",
+            "list the ids of the foods that may go in, or change `recipe`");
+    }
+    return p;
+  }
+
+  [[nodiscard]] table read_table(const node& n) {
+    only(n, {"forms", "pack", "style", "headspace_in", "minutes", "dial", "weighted",
+             "boiling_water", "sources", "evidence", "entries", "use", "note"});
+    table t;
+    t.forms = words(n, "forms", true);
+    if (const node* forms = find(n, "forms")) {
+      for (const node& f : forms->items) refer(f, storage_.keep(f.text), &edition::forms);
+    }
+    t.pack = one_of(n, "pack", {"raw", "hot"});
+    t.style = text(n, "style");
+    t.headspace_thousandths_in = thousandths(n, "headspace_in", 3);
+    const node* minutes = value(n, "minutes", true);
+    std::vector<jar_minutes> jars;
+    if (minutes != nullptr) {
+      if (minutes->kind != node_kind::map || minutes->members.empty())
+        fault(*minutes, "`minutes` names jars", "write `minutes: {pint: 20, quart: 25}`");
+      for (const member& m : minutes->members) {
+        node key;
+        key.line = m.line;
+        key.column = m.column;
+        std::vector<int> each;
+        for (const node& one : m.value.items) each.push_back(number_of(one, 1, 240));
+        if (m.value.kind != node_kind::sequence) each.push_back(number_of(m.value, 1, 240));
+        jars.push_back({storage_.keep(m.key), storage_.keep(std::move(each))});
+        afterwards([this, key, id = jars.back().jar] {
+          if (unread_.count("jars.yaml") == 0 && find(edition_.jars, id) == nullptr)
+            fault(key, "`" + std::string(id) + "` is no jar of jars.yaml", "use the id of a jar");
+        });
+      }
+    }
+    t.minutes = storage_.keep(std::move(jars));
+    afterwards([this, &n, listed = t.minutes] { larger_jar_longer(n, listed); });
+    t.dial = column(n, "dial", "dial");
+    t.weighted = column(n, "weighted", "weighted");
+    t.boiling_water = column(n, "boiling_water", "");
+    const bool gauges = !t.dial.empty() || !t.weighted.empty();
+    if (!gauges && t.boiling_water.empty()) {
+      fault(n, "the table has no column",
+            "add `dial`, `weighted` or `boiling_water` with the id of a band set");
+    } else if (gauges && !t.boiling_water.empty()) {
+      fault(n, "boiling water and pressure have times of their own", "make them two tables");
+    }
+    if (minutes != nullptr) {
+      for (const member& m : minutes->members) afterwards([this, &m, t] { times_fit(m.value, t); });
+    }
+    t.sources = citations(n, false);
+    t.evidence = one_of(n, "evidence", {"seen", "seen-part", "memory"});
+    t.entries = number(n, "entries", 1, 9);
+    t.use = truth(n, "use");
+    t.note = text(n, "note", false);
+    if (t.evidence == "memory" && t.use) {
+      fault(n, "a row from memory is not to be used", "write `use: no`, or read it and say `seen`");
+    }
+    const node* use = find(n, "use");
+    if (use != nullptr && (use->text == "no" || use->text == "false") && t.note.empty())
+      fault(n, "a table that is not to be used says why", "add `note: ...`");
+    return t;
+  }
+
+  /// One time for each band in boiling water, one time alone under pressure.
+  void times_fit(const node& given, const table& t) {
+    const std::size_t count = given.kind == node_kind::sequence ? given.items.size() : 1;
+    if (t.boiling_water.empty()) {
+      if (count != 1)
+        fault(given, "under pressure the time does not change with altitude", "write one number");
+      return;
+    }
+    const band_set* bands = find(edition_.bands, t.boiling_water);
+    if (bands == nullptr || bands->steps.empty()) return;  // reported already
+    if (count != bands->steps.size()) {
+      fault(given,
+            "`" + std::string(bands->id) + "` has " + std::to_string(bands->steps.size()) +
+                " bands and this is " + std::to_string(count) + " time" + (count == 1 ? "" : "s"),
+            "write one time for each band, such as [10, 15, 20]");
+      return;
+    }
+    for (std::size_t i = 1; i < given.items.size(); ++i) {
+      const auto minutes = [](const node& n) {
+        return n.text.size() > 3 ? 0 : std::atoi(n.text.c_str());  // others are reported already
+      };
+      if (minutes(given.items[i]) != 0 && minutes(given.items[i]) < minutes(given.items[i - 1]))
+        fault(given.items[i], "a higher band takes less time than the one below it",
+              "check both against the source");
+    }
+  }
+
+  /// A larger jar never takes less time: the two were swapped when they were copied.
+  void larger_jar_longer(const node& at, list<jar_minutes> listed) {
+    for (const jar_minutes& small : listed) {
+      for (const jar_minutes& large : listed) {
+        const jar_size* a = find(edition_.jars, small.jar);
+        const jar_size* b = find(edition_.jars, large.jar);
+        if (a == nullptr || b == nullptr || a->volume_floz >= b->volume_floz) continue;
+        if (a->volume_floz == 0) continue;  // reported already
+        bool less = false;
+        for (std::size_t i = 0; i < std::min(small.minutes.size(), large.minutes.size()); ++i) {
+          less = less || (large.minutes[i] != 0 && small.minutes[i] > large.minutes[i]);
+        }
+        if (!less) continue;
+        fault(at,
+              "`" + std::string(large.jar) + "` takes less time than `" + std::string(small.jar) +
+                  "`",
+              "check both against the source");
+      }
+    }
+  }
+
+  [[nodiscard]] std::string_view column(const node& map, std::string_view key,
+                                        std::string_view gauge) {
+    const node* n = find(map, key);
+    if (n == nullptr) return {};
+    const std::string_view id = text_of(*n);
+    refer(*n, id, &edition::bands);
+    afterwards([this, n, id, gauge] {
+      const band_set* bands = find(edition_.bands, id);
+      if (bands == nullptr || bands->gauge == gauge || bands->gauge == unknown_gauge) return;
+      fault(*n,
+            "`" + std::string(id) + "` is no band set for " +
+                (gauge.empty() ? "boiling water" : "a " + std::string(gauge) + " gauge"),
+            gauge.empty() ? "name one without `gauge`"
+                          : "name one whose `gauge` is " + std::string(gauge));
+    });
+    return id;
+  }
+
+  /// Two numbers for one cell would make the answer depend on their order. Pressure options of one
+  /// gauge are cells of their own, told apart by their band sets.
+  void same_cell_twice(const node& root, const std::vector<table>& tables) {
+    std::set<std::tuple<std::string_view, std::string_view, std::string_view, std::string_view,
+                        std::string_view>>
+        cells;
+    if (tables.empty()) return;
+    const node& list_node = *find(root, "tables");
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+      const table& t = tables[i];
+      for (const std::string_view form : t.forms) {
+        for (const jar_minutes& m : t.minutes) {
+          for (const auto& [column, bands] :
+               {std::pair<std::string_view, std::string_view>{"dial", t.dial},
+                {"weighted", t.weighted},
+                {"boiling-water", t.boiling_water}}) {
+            if (bands.empty() || cells.emplace(form, t.pack, m.jar, column, bands).second) continue;
+            fault(list_node.items[i],
+                  "form `" + std::string(form) + "`, pack `" + std::string(t.pack) + "`, jar `" +
+                      std::string(m.jar) + "` has two " + std::string(column) + " rows",
+                  "keep one");
+          }
+        }
+      }
+    }
+  }
+
+  /// A list of packs.
+  [[nodiscard]] list<std::string_view> packs(const node& map, std::string_view key) {
+    const list<std::string_view> out = words(map, key);
+    for (const std::string_view pack : out) {
+      if (pack == "raw" || pack == "hot") continue;
+      fault(*find(map, key), "`" + std::string(pack) + "` is no pack", "write raw or hot");
+    }
+    return out;
+  }
+
+  [[nodiscard]] condition read_condition(const node& n) {
+    only(n, {"says", "packs", "prepared", "check", "must_be_said", "instead_of_recipe"});
+    condition c;
+    c.says = text(n, "says");
+    c.packs = packs(n, "packs");
+    c.prepared = reference(n, "prepared", &edition::prepared, false);
+    c.check = reference(n, "check", &edition::checks, false);
+    c.must_be_said = truth(n, "must_be_said", false);
+    c.instead_of_recipe = truth(n, "instead_of_recipe", false);
+    if ((c.must_be_said || c.instead_of_recipe) && c.prepared.empty())
+      fault(n, "a condition that must be said needs a word to say it with", "add `prepared: ...`");
+    return c;
+  }
+
+  [[nodiscard]] list<tested_recipe> read_recipes(const node& root) {
+    std::vector<tested_recipe> out;
+    for (const node& n : items(root, "recipes", false)) {
+      only(n, {"variant", "set", "yield", "parts"});
+      tested_recipe r;
+      r.variant = text(n, "variant", false);
+      r.set = text(n, "set", false);
+      for (const tested_recipe& other : out) {
+        if (other.variant != r.variant) continue;
+        fault(n,
+              r.variant.empty() ? "two recipes have no `variant`" : "this `variant` stands twice",
+              "give each recipe a name of its own");
+        break;
+      }
+      if (const node* yield = value(n, "yield", false)) {
+        only(*yield, {"jar", "from", "through"});
+        r.yield_jar = reference(*yield, "jar", &edition::jars, true);
+        r.yield_from = number(*yield, "from", 1, 200);
+        r.yield_through = number(*yield, "through", 1, 200);
+      }
+      std::vector<recipe_part> parts;
+      for (const node& part : items(n, "parts", true)) parts.push_back(read_part(part));
+      const auto anchors =
+          std::count_if(parts.begin(), parts.end(), [](const recipe_part& p) { return p.anchor; });
+      if (!parts.empty() && anchors != 1) {
+        fault(n, anchors == 0 ? "no part is the anchor" : "several parts are the anchor",
+              "mark the main food, and it alone, with `anchor: yes`");
+      }
+      r.parts = storage_.keep(std::move(parts));
+      out.push_back(r);
+    }
+    return storage_.keep(std::move(out));
+  }
+
+  static constexpr std::string_view part_units[] = {
+      "tsp", "tbsp", "floz", "cup",   "pint",  "quart", "gallon", "oz",
+      "lb",  "g",    "mL",   "piece", "clove", "head",  "stick",  "drop"};
+
+  [[nodiscard]] recipe_part read_part(const node& n) {
+    only(n, {"food",   "limit", "role",     "anchor", "optional", "discarded", "swap",
+             "one_of", "form",  "evidence", "also",   "tsp",      "tbsp",      "floz",
+             "cup",    "pint",  "quart",    "gallon", "oz",       "lb",        "g",
+             "mL",     "piece", "clove",    "head",   "stick",    "drop"});
+    recipe_part p;
+    std::vector<std::string_view> foods;
+    if (const node* food = value(n, "food", true)) {
+      if (food->kind == node_kind::sequence) {
+        p.foods = words(n, "food", true);
+        for (const node& f : food->items) refer(f, storage_.keep(f.text), &edition::ingredients);
+      } else {
+        foods.push_back(reference(n, "food", &edition::ingredients, true));
+        p.foods = storage_.keep(std::move(foods));
+      }
+    }
+    const std::string_view limit = one_of(n, "limit", {"least", "most", "between", "free"});
+    p.limit = limit == "least"     ? part_limit::least
+              : limit == "most"    ? part_limit::most
+              : limit == "between" ? part_limit::between
+                                   : part_limit::free;
+    p.role = role_of(one_of(n, "role",
+                            {"acid-food", "low-acid", "acid", "salt", "sugar", "spice", "water",
+                             "starch", "fat", "other"}));
+    p.anchor = truth(n, "anchor", false);
+    p.optional = truth(n, "optional", false);
+    p.discarded = truth(n, "discarded", false);
+    p.swap = text(n, "swap", false);
+    p.one_of = text(n, "one_of", false);
+    p.form = text(n, "form", false);
+    static_cast<void>(one_of(n, "evidence", {"seen", "seen-part", "memory"}, false));
+    int units = 0;
+    for (const std::string_view unit :
+         {"tsp", "tbsp", "floz", "cup", "pint", "quart", "gallon", "oz", "lb", "g", "mL", "piece",
+          "clove", "head", "stick", "drop"}) {
+      const node* amount = find(n, unit);
+      if (amount == nullptr) continue;
+      ++units;
+      p.unit = unit;
+      const bool range = amount->kind == node_kind::sequence;
+      if (range && amount->items.size() != 2) {
+        fault(*amount, "a range has two ends", "write `[4, 6]`");
+        continue;
+      }
+      p.low = printed(range ? amount->items[0] : *amount);
+      p.high = range ? printed(amount->items[1]) : p.low;
+      if (p.low.over * p.high.under > p.high.over * p.low.under)
+        fault(*amount, "the range ends before it begins", "swap the ends");
+    }
+    if (const node* also = value(n, "also", false)) {
+      for (const member& m : also->members) {
+        const auto known = std::find(std::begin(part_units), std::end(part_units), m.key);
+        if (known == std::end(part_units)) {
+          fault(file_, m.line, m.column, "`" + m.key + "` is no measure here",
+                "write `also: {lb: 3}`");
+          continue;
+        }
+        p.also_unit = *known;
+        p.also = printed(m.value);
+      }
+      if (also->kind != node_kind::map || also->members.size() != 1)
+        fault(*also, "a second measure is one amount with its unit", "write `also: {lb: 3}`");
+    }
+    if (units != 1 && n.kind == node_kind::map) {
+      fault(n, units == 0 ? "the part has no amount" : "the part has several amounts",
+            "write one, with its unit as the key: `cup: 1/2` or `lb: [2.5, 3]`");
+    }
+    return p;
+  }
+
+  [[nodiscard]] static part_role role_of(std::string_view role) noexcept {
+    if (role == "acid-food") return part_role::acid_food;
+    if (role == "low-acid") return part_role::low_acid;
+    if (role == "acid") return part_role::acid;
+    if (role == "salt") return part_role::salt;
+    if (role == "sugar") return part_role::sugar;
+    if (role == "spice") return part_role::spice;
+    if (role == "water") return part_role::water;
+    if (role == "starch") return part_role::starch;
+    if (role == "fat") return part_role::fat;
+    return part_role::other;
+  }
+
+  /// `3`, `2.25`, `1/3`, `2 2/3`: as printed, exactly.
+  [[nodiscard]] printed_amount printed(const node& n) {
+    std::string_view rest = n.text;
+    detail::number found;
+    const bool read = n.kind == node_kind::scalar &&
+                      detail::take_number(rest, found) == detail::number_fault::none &&
+                      detail::trim(rest).empty();
+    // Small enough that two amounts can be multiplied with each other exactly.
+    if (!read || found.over > 10'000'000 || found.under > 10'000) {
+      fault(n, "`" + n.text + "` is no amount", "write it like `3`, `2.25`, `1/3` or `2 2/3`");
+      return {};
+    }
+    return {static_cast<int>(found.over), static_cast<int>(found.under)};
+  }
+};
+
+}  // namespace jarproof
