@@ -18,8 +18,11 @@ class writer {
                 value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
                 array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
                 array("form_word", e.forms), array("prepared_word", e.prepared),
-                words(e.plain_words), words(e.line_words), array("process", e.processes),
-                array("ingredient", e.ingredients), array("untested_food", e.untested_foods),
+                words(e.plain_words), words(e.line_words), array("telling_word", e.telling_words),
+                array("process", e.processes),
+                array("ingredient", e.ingredients),
+                array("ingredient_name", e.ingredient_names),
+                array("seasoning_limit", e.seasonings), array("untested_food", e.untested_foods),
                 array("ph_entry", e.ph), array("check_rule", e.checks)});
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
@@ -167,7 +170,17 @@ class writer {
   }
   [[nodiscard]] std::string value(const ingredient& i) {
     return braces({value(i.id), words(i.names), value(i.kind), value(i.kind_of), words(i.traits),
-                   value(i.vinegar_percent), array("measure_weight", i.weights)});
+                   value(i.vinegar_percent), words(i.can_as), array("measure_weight", i.weights)});
+  }
+  [[nodiscard]] static std::string value(const ingredient_name& n) {
+    return braces({value(n.name), value(n.at)});
+  }
+  [[nodiscard]] std::string value(const seasoning_limit& s) {
+    return braces({value(s.id), value(s.says), value(s.trait), words(s.foods), value(s.unit),
+                   value(s.per_quart), value(s.evidence)});
+  }
+  [[nodiscard]] std::string value(const telling_word& t) {
+    return braces({value(t.id), value(t.check), words(t.unless)});
   }
   [[nodiscard]] std::string value(const untested_food& f) {
     return braces({value(f.id), value(f.title), words(f.names), value(f.why), value(f.instead),

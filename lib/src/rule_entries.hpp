@@ -154,15 +154,39 @@ class rule_entries : public process_entries {
   }
 
   void read_vocabulary(const node& root) {
-    only(root, {"forms", "prepared", "plain_words", "line_words"});
+    only(root, {"forms", "prepared", "plain_words", "line_words", "telling_words"});
     edition_.line_words = words(root, "line_words");
     edition_.plain_words = words(root, "plain_words", !extends_);
+    if (jarproof::find(root, "telling_words") != nullptr)
+      edition_.telling_words =
+          entries<telling_word>(root, "telling_words", &rule_entries::read_telling, false);
     // An edition of its own needs the lists; an addition brings what it has.
     if (!extends_ || jarproof::find(root, "forms") != nullptr)
       edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
     if (!extends_ || jarproof::find(root, "prepared") != nullptr)
       edition_.prepared =
           entries<prepared_word>(root, "prepared", &rule_entries::read_prepared, false);
+  }
+  [[nodiscard]] telling_word read_telling(const node& n) {
+    only(n, {"id", "check", "unless"});
+    return {text(n, "id"), reference(n, "check", &edition::checks, true), words(n, "unless")};
+  }
+  [[nodiscard]] seasoning_limit read_seasoning(const node& n) {
+    only(n, {"id", "says", "trait", "foods", "unit", "per_quart", "evidence"});
+    seasoning_limit out;
+    out.id = text(n, "id");
+    out.says = text(n, "says");
+    out.trait = trait_of(n, "trait");
+    out.foods = words(n, "foods");
+    if (const node* foods = find(n, "foods")) {
+      for (const node& f : foods->items) refer(f, storage_.keep(f.text), &edition::ingredients);
+    }
+    if (out.trait.empty() == out.foods.empty())
+      fault(n, "a seasoning is named by its trait or by its foods", "give one of the two");
+    out.unit = one_of(n, "unit", {"tsp", "tbsp", "cup", "clove", "piece", "oz"});
+    if (const node* amount = value(n, "per_quart", true)) out.per_quart = printed(*amount);
+    out.evidence = text(n, "evidence");
+    return out;
   }
   [[nodiscard]] form_word read_form(const node& n) {
     only(n, {"id", "says", "refused_by"});
@@ -175,7 +199,7 @@ class rule_entries : public process_entries {
   }
 
   [[nodiscard]] ingredient read_ingredient(const node& n) {
-    only(n, {"id", "names", "class", "kind_of", "traits", "vinegar_percent", "weights"});
+    only(n, {"id", "names", "class", "kind_of", "traits", "vinegar_percent", "can_as", "weights"});
     ingredient out;
     out.id = text(n, "id");
     out.names = words(n, "names", true);
@@ -194,24 +218,36 @@ class rule_entries : public process_entries {
                                       : acidity::low_acid;
     out.kind_of = reference(n, "kind_of", &edition::ingredients, false);
     out.traits = words(n, "traits");
-    for (const std::string_view t : out.traits) {
-      if (std::find(std::begin(known_traits), std::end(known_traits), t) != std::end(known_traits))
-        continue;
-      fault(*find(n, "traits"), "`" + std::string(t) + "` is no trait",
-            "use one of: " + detail::joined(known_traits, "and"));
-    }
+    for (const std::string_view t : out.traits) check_trait(*find(n, "traits"), t);
     out.vinegar_percent = number(n, "vinegar_percent", 1, 30, false);
+    out.can_as = words(n, "can_as");
+    if (const node* can_as = find(n, "can_as")) {
+      for (const node& p : can_as->items) refer(p, storage_.keep(p.text), &edition::processes);
+    }
     std::vector<measure_weight> weights;
     for (const node& w : items(n, "weights", false)) read_weights(w, weights);
     out.weights = storage_.keep(std::move(weights));
     return out;
   }
 
+  void check_trait(const node& at, std::string_view t) {
+    if (std::find(std::begin(known_traits), std::end(known_traits), t) != std::end(known_traits))
+      return;
+    fault(at, "`" + std::string(t) + "` is no trait",
+          "use one of: " + detail::joined(known_traits, "and"));
+  }
+  [[nodiscard]] std::string_view trait_of(const node& n, std::string_view key) {
+    const std::string_view t = text(n, key, false);
+    if (!t.empty()) check_trait(*find(n, key), t);
+    return t;
+  }
+
   static constexpr std::string_view known_traits[] = {
       "thickener",    "dairy",      "grain-or-pasta", "fat",     "egg",      "low-acid-puree",
       "dried-legume", "cured-meat", "meat",           "poultry", "seafood",  "leafy-green",
       "alcohol",      "spice",      "fresh-herb",     "salt",    "sugar",    "acidifier",
-      "pectin",       "liquid",     "sweetener",      "water",   "homemade", "not-bottled"};
+      "pectin",       "liquid",     "sweetener",      "water",   "homemade", "not-bottled",
+      "rehydrated-legume", "condiment", "made-dish", "broth", "starter"};
 
   /// One line of weights: a form and one or more measures of it, in grams.
   void read_weights(const node& n, std::vector<measure_weight>& out) {

@@ -70,6 +70,12 @@ class rule_reader {
   [[nodiscard]] static std::string file_of(const ingredient*, std::string_view) {
     return "ingredients/GROUP.yaml";
   }
+  [[nodiscard]] static std::string file_of(const seasoning_limit*, std::string_view) {
+    return "seasonings.yaml";
+  }
+  [[nodiscard]] static std::string file_of(const telling_word*, std::string_view) {
+    return "vocabulary.yaml";
+  }
   [[nodiscard]] static std::string file_of(const untested_food*, std::string_view) {
     return "without-process.yaml";
   }

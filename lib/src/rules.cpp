@@ -41,6 +41,7 @@ class loader : public rule_entries {
     edition_.ingredients = storage_.keep(std::move(ingredients_));
     edition_.checks = storage_.keep(std::move(checks_));
     if (base_ != nullptr) add_to_base();
+    index_names();
     for (const auto& later : later_) later();
     check_names();
     if (!errors_.empty()) {
@@ -56,7 +57,8 @@ class loader : public rule_entries {
   static constexpr std::string_view single_files[] = {"edition.yaml",  "sources.yaml",
                                                       "altitude.yaml", "jars.yaml",
                                                       "methods.yaml",  "vocabulary.yaml"};
-  static constexpr std::string_view optional_files[] = {"acidity.yaml", "without-process.yaml"};
+  static constexpr std::string_view optional_files[] = {"acidity.yaml", "seasonings.yaml",
+                                                        "without-process.yaml"};
   std::map<std::string, document> documents_;  // by file name, so that the order is always the same
   std::vector<process> processes_;
   std::vector<ingredient> ingredients_;
@@ -125,6 +127,8 @@ class loader : public rule_entries {
     append(&edition::prepared);
     append(&edition::processes);
     append(&edition::ingredients);
+    append(&edition::seasonings);
+    append(&edition::telling_words);
     append(&edition::untested_foods);
     append(&edition::checks);
     append_words(&edition::plain_words);
@@ -132,6 +136,19 @@ class loader : public rule_entries {
     std::vector<ph_entry> ph(base_->ph.begin(), base_->ph.end());
     for (const ph_entry& e : edition_.ph) ph.push_back(e);
     edition_.ph = storage_.keep(std::move(ph));
+  }
+
+  /// Names in order, so that a line of a recipe is looked up fast.
+  void index_names() {
+    std::vector<ingredient_name> names;
+    for (std::size_t i = 0; i < edition_.ingredients.size(); ++i) {
+      for (const std::string_view n : edition_.ingredients[i].names)
+        names.push_back({n, static_cast<int>(i)});
+    }
+    std::stable_sort(
+        names.begin(), names.end(),
+        [](const ingredient_name& a, const ingredient_name& b) { return a.name < b.name; });
+    edition_.ingredient_names = storage_.keep(std::move(names));
   }
 
   void read_file(const rule_file& f) {
@@ -175,7 +192,7 @@ class loader : public rule_entries {
     if (!single && !in_processes && !in_checks && !in_ingredients) {
       fault(root, "this is no rule file of an edition",
             std::string("use processes/<food-id>.yaml, checks/<check-id>.yaml, ") +
-                "ingredients/<group>.yaml, " + "acidity.yaml, without-process.yaml, " +
+                "ingredients/<group>.yaml, " + "acidity.yaml, seasonings.yaml, without-process.yaml, " +
                 detail::joined(single_files));
       return;
     }
@@ -192,6 +209,9 @@ class loader : public rule_entries {
       edition_.methods = entries<method>(root, "methods", &loader::read_method);
     if (name == "vocabulary.yaml") read_vocabulary(root);
     if (name == "acidity.yaml") read_ph(root);
+    if (name == "seasonings.yaml")
+      edition_.seasonings =
+          entries<seasoning_limit>(root, "seasonings", &loader::read_seasoning);
     if (name == "without-process.yaml")
       edition_.untested_foods = entries<untested_food>(root, "foods", &loader::read_untested);
     if (in_ingredients) {

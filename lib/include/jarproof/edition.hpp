@@ -221,7 +221,33 @@ struct ingredient {
   std::string_view kind_of;  ///< the more general ingredient; empty where there is none
   list<std::string_view> traits;
   int vinegar_percent = 0;  ///< of an acid whose name fixes its strength
+  list<std::string_view> can_as;  ///< ids of the processes by which it is canned alone
   list<measure_weight> weights;
+};
+
+/// A name of an ingredient and where that ingredient stands; the list of them is sorted by name.
+struct ingredient_name {
+  std::string_view name;
+  int at = 0;  ///< index in `edition::ingredients`
+};
+
+/// How much of a seasoning a quart may hold and still be a seasoning. Above it, it counts as a
+/// vegetable. Either `trait` or `foods` says what it is about.
+struct seasoning_limit {
+  std::string_view id;
+  std::string_view says;  ///< what it is about, in words
+  std::string_view trait;
+  list<std::string_view> foods;  ///< ids of ingredients; kinds of them count too
+  std::string_view unit;
+  printed_amount per_quart;
+  std::string_view evidence;  ///< where the number comes from
+};
+
+/// A word of a recipe line or of its directions that decides, such as `breaded` or `puree`.
+struct telling_word {
+  std::string_view id;            ///< the word itself, folded; may be several words
+  std::string_view check;         ///< check that speaks where it is found
+  list<std::string_view> unless;  ///< words around it that take it back
 };
 
 /// A food that no published process covers, and what to do with it instead.
@@ -314,8 +340,11 @@ struct edition {
       plain_words;  ///< said of an ingredient, they change nothing that is checked
   list<std::string_view>
       line_words;  ///< single words of an ingredient line that change nothing that is checked
+  list<telling_word> telling_words;
   list<process> processes;
   list<ingredient> ingredients;
+  list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted
+  list<seasoning_limit> seasonings;
   list<untested_food> untested_foods;
   list<ph_entry> ph;
   list<check_rule> checks;

@@ -69,6 +69,11 @@ class edition_writer {
     });
     words("plain_words", rules_.plain_words);
     words("line_words", rules_.line_words);
+    array("telling_words", rules_.telling_words, [&](const telling_word& t) {
+      w_.member("id", t.id);
+      w_.member("check", t.check);
+      words("unless", t.unless);
+    });
     array("processes", rules_.processes, [&](const process& p) { write(p); });
     array("ingredients", rules_.ingredients, [&](const ingredient& i) {
       w_.member("id", i.id);
@@ -77,6 +82,7 @@ class edition_writer {
       some("kind_of", i.kind_of);
       words("traits", i.traits);
       some("vinegar_percent", i.vinegar_percent);
+      words("can_as", i.can_as);
       array("weights", i.weights, [&](const measure_weight& m) {
         some("form", m.form);
         w_.member("unit", m.unit);
@@ -84,6 +90,15 @@ class edition_writer {
         decimal("high_g", m.high_mg);
         cited(m.sources);
       });
+    });
+    array("seasonings", rules_.seasonings, [&](const seasoning_limit& s) {
+      w_.member("id", s.id);
+      w_.member("says", s.says);
+      some("trait", s.trait);
+      words("foods", s.foods);
+      w_.member("unit", s.unit);
+      w_.member("per_quart", printed_text(s.per_quart));
+      w_.member("evidence", s.evidence);
     });
     array("without_process", rules_.untested_foods, [&](const untested_food& f) {
       w_.member("id", f.id);
