@@ -1,7 +1,12 @@
 // One line of a recipe: how much of which ingredient, and how it was cut.
 //
+//   line_reading r = read_line(edition, "2 (15 oz) cans white beans, drained");
+//   r.what->id         "canned-white-bean"
+//   r.amount_text      "30 oz"
+//
 // The longest name wins; every other word must be one of the edition's plain words. A word that is
-// not understood stays with the line, because it may be flour, cream or bacon.
+// not understood stays with the line, because it may be flour, cream or bacon. A second ingredient
+// in the line (`browned in butter`, `salt and pepper`, `milk or cream`) is kept beside the first.
 // SPDX-License-Identifier: MIT
 #pragma once
 
@@ -11,255 +16,34 @@
 #include <string_view>
 #include <vector>
 
-#include "jarproof/detail/measure.hpp"
+#include "jarproof/detail/ingredient_facts.hpp"
+#include "jarproof/detail/line_amount.hpp"
+#include "jarproof/detail/line_names.hpp"
 #include "jarproof/edition.hpp"
-#include "jarproof/lookup.hpp"
 
 namespace jarproof::detail {
 
-[[nodiscard]] inline bool has_trait(const ingredient& i, std::string_view trait) noexcept {
-  return i.traits.contains(trait);
-}
-
-/// The more general ingredient, or null.
-[[nodiscard]] inline const ingredient* parent_of(const edition& rules, const ingredient& i) {
-  return i.kind_of.empty() ? nullptr : find(rules.ingredients, i.kind_of);
-}
-
-/// True where `i` is `id` or a kind of it.
-[[nodiscard]] inline bool is_kind_of(const edition& rules, const ingredient& i,
-                                     std::string_view id) {
-  for (const ingredient* up = &i; up != nullptr; up = parent_of(rules, *up)) {
-    if (up->id == id) return true;
-  }
-  return false;
-}
-
-[[nodiscard]] inline const ingredient& most_general(const edition& rules, const ingredient& i) {
-  const ingredient* top = &i;
-  while (const ingredient* up = parent_of(rules, *top)) top = up;
-  return *top;
-}
-
-/// Trait of the ingredient or of what it is a kind of.
-[[nodiscard]] inline bool is_a(const edition& rules, const ingredient& i, std::string_view trait) {
-  for (const ingredient* up = &i; up != nullptr; up = parent_of(rules, *up)) {
-    if (has_trait(*up, trait)) return true;
-  }
-  return false;
-}
-
-/// The ingredient with this name; names are kept folded by the loader.
-[[nodiscard]] inline const ingredient* ingredient_named(const edition& rules,
-                                                        std::string_view folded_name) {
-  for (const ingredient& i : rules.ingredients) {
-    if (i.names.contains(folded_name)) return &i;
-  }
-  return nullptr;
-}
+/// A further ingredient of a line.
+struct other_ingredient {
+  const ingredient* what;
+  std::string name;
+  bool instead;  ///< `or`: in place of the first one
+};
 
 /// What a line says.
 struct line_reading {
   std::optional<measured> amount;
-  std::string amount_text;           ///< as written, for the report
+  std::string amount_text;           ///< `1 1/2 cup`; empty where none is said
   const ingredient* what = nullptr;  ///< null where no name is known
   std::string name;                  ///< the words that were looked up
   std::vector<std::string> words;    ///< the other words of the line
   std::vector<std::string> strange;  ///< of these, the ones that are not understood
-  std::string per_jar;               ///< `quart` of `per quart`, `jar` of `in each jar`
+  std::vector<other_ingredient> others;
+  std::vector<const telling_word*> telling;
+  std::string per_jar;  ///< `quart` of `per quart`, `jar` of `in each jar`
   std::optional<int> vinegar_percent;
+  bool at_serving = false;  ///< said to be for the table, not for the jar
 };
-
-namespace line {
-
-[[nodiscard]] inline std::vector<std::string> words_of(std::string_view text) {
-  std::vector<std::string> out;
-  const std::string plain = folded(text);
-  std::string_view rest = plain;
-  while (!rest.empty()) {
-    const std::size_t end = rest.find_first_of(" (),;");
-    std::string one(rest.substr(0, end));
-    while (!one.empty() && (one.back() == '.' || one.back() == ':')) one.pop_back();
-    if (!one.empty()) out.push_back(std::move(one));
-    if (end == std::string_view::npos) break;
-    rest.remove_prefix(end + 1);
-  }
-  return out;
-}
-
-[[nodiscard]] inline bool is_jar_word(std::string_view w) noexcept {
-  constexpr std::string_view jars[] = {"jar",    "jars", "pint", "pints",    "quart",
-                                       "quarts", "pt",   "qt",   "half pint"};
-  return std::find(std::begin(jars), std::end(jars), w) != std::end(jars);
-}
-
-[[nodiscard]] inline std::string joined_words(const std::vector<std::string>& words,
-                                              std::size_t from, std::size_t end) {
-  std::string out;
-  for (std::size_t i = from; i < end; ++i) out += (out.empty() ? "" : " ") + words[i];
-  return out;
-}
-
-[[nodiscard]] inline bool is_metric_volume(std::string_view text) {
-  const amount_reading r = read_amount(text, dimension::volume, rounding::up);
-  return r.ok() && r.metric;
-}
-
-/// Takes `per quart`, `in each jar`, `to each 500 ml jar` out of the words.
-inline void take_per_jar(std::vector<std::string>& words, std::string& per_jar) {
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    if (words[i] != "per" && words[i] != "each" && words[i] != "every") continue;
-    std::size_t end = i + 1;
-    while (end < words.size() && end < i + 4 && !is_jar_word(words[end])) ++end;
-    const bool jar_word = end < words.size() && is_jar_word(words[end]);
-    // `per 500 ml` needs no word for the jar.
-    if (!jar_word) end = i + (i + 1 < words.size() && is_metric_volume(words[i + 1]) ? 1 : 2);
-    if (end >= words.size() ||
-        (!jar_word && !is_metric_volume(joined_words(words, i + 1, end + 1))))
-      continue;
-    std::string jar;
-    for (std::size_t k = i + 1; k <= end; ++k) jar += (jar.empty() ? "" : " ") + words[k];
-    // `500 ml jar` is a jar of 500 ml; `quart jar` a quart.
-    if (words[end] == "jar" || words[end] == "jars") {
-      const std::size_t cut = jar.rfind(' ');
-      if (cut != std::string::npos) jar.resize(cut);
-    }
-    if (end + 1 < words.size() && (words[end + 1] == "jar" || words[end + 1] == "jars")) ++end;
-    per_jar = jar;
-    std::size_t start = i;
-    while (start > 0 &&
-           (words[start - 1] == "to" || words[start - 1] == "in" || words[start - 1] == "into" ||
-            words[start - 1] == "for" || words[start - 1] == "added")) {
-      --start;
-    }
-    words.erase(words.begin() + static_cast<std::ptrdiff_t>(start),
-                words.begin() + static_cast<std::ptrdiff_t>(end) + 1);
-    return;
-  }
-}
-
-/// Takes a strength such as `5%` or `5 % acidity` out of the words.
-inline void take_strength(std::vector<std::string>& words, std::optional<int>& percent) {
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    std::string_view w = words[i];
-    number n;
-    if (take_number(w, n) != number_fault::none) continue;
-    std::size_t end = i + 1;
-    if (w != "%" && w != "percent") {
-      if (!w.empty() || end >= words.size() || (words[end] != "%" && words[end] != "percent"))
-        continue;
-      ++end;
-    }
-    percent = static_cast<int>(divide(n.over, n.under, rounding::down));
-    while (end < words.size() &&
-           (words[end] == "acidity" || words[end] == "acid" || words[end] == "strength")) {
-      if (words[end] == "acid" && end + 1 == words.size()) break;
-      ++end;
-    }
-    words.erase(words.begin() + static_cast<std::ptrdiff_t>(i),
-                words.begin() + static_cast<std::ptrdiff_t>(end));
-    return;
-  }
-}
-
-/// Numbers and sizes such as `1/4`, `inch`, `1/4-inch`.
-[[nodiscard]] inline bool is_size(std::string_view w) {
-  if (w == "inch" || w == "inches" || w == "in" || w == "cm" || w == "mm" || w == "inch.")
-    return true;
-  number n;
-  return take_number(w, n) == number_fault::none &&
-         (w.empty() || w == "in" || w == "inch" || w == "cm" || w == "mm");
-}
-
-/// Longest run of words that is an ingredient's name. Words behind a comma may belong to the name:
-/// `lemon juice, bottled` is bottled lemon juice.
-inline void find_name(const edition& rules, const std::vector<std::string>& head,
-                      const std::vector<std::string>& tail, line_reading& out) {
-  std::size_t best_from = 0;
-  std::size_t best_end = 0;
-  for (std::size_t length = head.size(); length > 0 && out.what == nullptr; --length) {
-    for (std::size_t from = 0; from + length <= head.size(); ++from) {
-      const ingredient* found = ingredient_named(rules, joined_words(head, from, from + length));
-      if (found == nullptr) continue;
-      out.what = found;
-      best_from = from;
-      best_end = from + length;
-      break;
-    }
-  }
-  out.name = out.what == nullptr ? joined_words(head, 0, head.size())
-                                 : joined_words(head, best_from, best_end);
-  for (std::size_t i = 0; i < head.size(); ++i) {
-    if (out.what == nullptr || i < best_from || i >= best_end) out.words.push_back(head[i]);
-  }
-  if (out.what == nullptr) out.words.clear();
-  for (const std::string& w : tail) {
-    const ingredient* closer =
-        out.what == nullptr ? nullptr : ingredient_named(rules, w + " " + out.name);
-    if (closer != nullptr) {
-      out.what = closer;
-      out.name = w + " " + out.name;
-    } else {
-      out.words.push_back(w);
-    }
-  }
-}
-
-}  // namespace line
-
-/// Reads one line; what it cannot read is in `strange`, never lost.
-[[nodiscard]] inline line_reading read_line(const edition& rules, std::string_view text) {
-  line_reading out;
-  std::string_view rest = trim(text);
-  while (!rest.empty() && (rest.front() == '-' || rest.front() == '*')) rest = trim(rest.substr(1));
-  const std::string_view whole = rest;
-  number low;
-  number high;
-  const bool counted = take_numbers(rest, low, high);
-  if (counted) {
-    std::optional<measured> inner = take_inner_measure(rest);
-    const measure_unit* u = take_measure_unit(rest);
-    if (!inner) inner = take_inner_measure(rest);
-    const bool container = u != nullptr && u->counts == "can";
-    constexpr measure_unit piece{"piece", measure_kind::count, 1'000, 1, "piece"};
-    out.amount = measure_of(low, high, u == nullptr ? piece : *u);
-    if (container && inner && low.under == 1 && low.over == high.over && low.over <= 100) {
-      out.amount = inner;  // `2 (12 oz) cans`: what the cans hold
-      out.amount->low *= low.over;
-      out.amount->high *= low.over;
-    }
-    if (low.over == 0) out.amount.reset();
-    out.amount_text = std::string(trim(whole.substr(0, whole.size() - rest.size())));
-    rest = trim(rest);
-    if (starts_with(rest, "of ")) rest.remove_prefix(3);
-  }
-  const std::size_t comma = std::min(preparation_comma(rest), rest.find('('));
-  std::vector<std::string> head = line::words_of(rest.substr(0, comma));
-  std::vector<std::string> tail = comma == std::string_view::npos
-                                      ? std::vector<std::string>()
-                                      : line::words_of(rest.substr(comma));
-  for (std::vector<std::string>* words : {&head, &tail}) {
-    if (out.per_jar.empty()) line::take_per_jar(*words, out.per_jar);
-    if (!out.vinegar_percent) line::take_strength(*words, out.vinegar_percent);
-  }
-  line::find_name(rules, head, tail, out);
-  const bool dried = out.what != nullptr && is_a(rules, *out.what, "spice");
-  // `pepper` is the spice by the pinch; a quarter of a cup of it may be the vegetable.
-  const bool much =
-      out.amount && (out.amount->kind == measure_kind::mass ||
-                     (out.amount->kind == measure_kind::volume && out.amount->high >= 12'000));
-  const bool two_things = dried && much &&
-                          find(rules.ingredients, std::string_view(out.name)) != nullptr &&
-                          out.name != out.what->id;
-  if (two_things) out.strange.push_back(out.name);
-  for (const std::string& w : out.words) {
-    // A spice is not cut: `pepper, chopped` is no black pepper.
-    const bool cut = dried && (w == "chopped" || w == "diced" || w == "sliced" || w == "seeded" ||
-                               w == "cored" || w == "peeled" || w == "strips");
-    if (cut || (!line::is_size(w) && !rules.line_words.contains(w))) out.strange.push_back(w);
-  }
-  return out;
-}
 
 [[nodiscard]] inline bool says(const line_reading& r, std::string_view word) {
   return std::find(r.words.begin(), r.words.end(), word) != r.words.end();
@@ -272,98 +56,338 @@ inline void find_name(const edition& rules, const std::vector<std::string>& head
   if (std::any_of(std::begin(doubts), std::end(doubts),
                   [&](std::string_view word) { return says(r, word); }))
     return true;
+  if (acid && std::any_of(r.others.begin(), r.others.end(),
+                          [](const other_ingredient& o) { return o.instead; }))
+    return true;
   return acid && says(r, "solution") && !says(r, "for") && !says(r, "in");
 }
 
-/// Milligrams in a measure of an ingredient, from the lightest to the heaviest published weight of
-/// the forms that the line names, of all forms where it names none; nothing where none is known.
-[[nodiscard]] inline std::optional<measured> weight_of_one(const edition& rules,
-                                                           const ingredient& i,
-                                                           std::string_view unit,
-                                                           const std::vector<std::string>& words) {
-  for (const ingredient* up = &i; up != nullptr; up = parent_of(rules, *up)) {
-    measured range;
-    bool by_form = false;
-    for (const measure_weight& w : up->weights) {
-      if (w.unit != unit) continue;
-      const bool named = std::find(words.begin(), words.end(), std::string(w.form)) != words.end();
-      if (by_form && !named) continue;
-      if (named && !by_form) range = {};
-      by_form = by_form || named;
-      range.low = range.low == 0 ? w.low_mg : std::min<std::int64_t>(range.low, w.low_mg);
-      range.high = std::max<std::int64_t>(range.high, w.high_mg);
+/// Reads a line: the words are claimed one after the other, and what nobody claims is strange.
+class line_reader {
+ public:
+  line_reader(const edition& rules, std::string_view text) : rules_(rules) {
+    // A longer line is no line of a recipe, and reading it would be slow.
+    if (text.size() > longest_line) {
+      out_.name = std::string(trim(text).substr(0, 40));
+      out_.strange.push_back(out_.name);
+      return;
     }
-    if (range.high > 0) return range;
+    plain_ = plain_line(text);
+    take_leading_amount();
+    tokens_ = tokens_of(plain_);
+    if (tokens_.size() > most_words) {
+      out_.name = std::string(trim(text).substr(0, 40));
+      out_.strange.push_back(out_.name);
+      return;
+    }
+    line::take_per_jar(tokens_, out_.per_jar);
+    line::take_strength(tokens_, out_.vinegar_percent);
+    use_.assign(tokens_.size(), use::free);
+    find_main();
+    find_serving();
+    find_telling();
+    promote();
+    find_others();
+    sort_words();
   }
-  return std::nullopt;
-}
 
-/// An amount in milligrams, both ends; nothing where the weight of its measure is not published.
-[[nodiscard]] inline std::optional<measured> in_mg(const edition& rules, const ingredient& i,
-                                                   const measured& m,
-                                                   const std::vector<std::string>& words) {
-  measured out;
-  out.kind = measure_kind::mass;
-  if (m.kind == measure_kind::mass) {
-    // 1 oz = 28,349.523 mg (NIST SP 811, B.8)
-    out.low = divide(m.low * 28'349'523, 1'000'000, rounding::down);
-    out.high = divide(m.high * 28'349'523, 1'000'000, rounding::up);
-    return out;
-  }
-  const auto by = [&](std::string_view unit, std::int64_t base) -> std::optional<measured> {
-    const std::optional<measured> one = weight_of_one(rules, i, unit, words);
-    if (!one) return std::nullopt;
-    measured sum = out;
-    sum.low = divide(m.low * one->low, base, rounding::down);
-    sum.high = divide(m.high * one->high, base, rounding::up);
-    return sum;
-  };
-  if (m.kind == measure_kind::count) return by(m.counts, 1'000);
-  for (const auto& [unit, base] : {std::pair<std::string_view, std::int64_t>{"cup", 48'000},
-                                   {"tbsp", 3'000},
-                                   {"tsp", 1'000}}) {
-    if (auto sum = by(unit, base)) return sum;
-  }
-  return std::nullopt;
-}
+  [[nodiscard]] line_reading take() { return std::move(out_); }
 
-/// `m` in the measure that a recipe prints, both ends; nothing where no published weight leads
-/// there.
-[[nodiscard]] inline std::optional<measured> converted(const edition& rules, const ingredient& i,
-                                                       const measured& m,
-                                                       const measure_unit& printed,
-                                                       const std::vector<std::string>& words) {
-  if (m.kind == printed.kind && (m.kind != measure_kind::count || m.counts == printed.counts)) {
-    return m;
+ private:
+  static constexpr std::size_t longest_line = 1'000;
+  static constexpr std::size_t most_words = 80;
+  enum class use { free, name, other, word };
+
+  const edition& rules_;
+  line_reading out_;
+  std::string plain_;
+  line_amount amount_;
+  std::vector<line_token> tokens_;
+  std::vector<use> use_;
+  std::size_t from_ = 0;  // of the main name
+  std::size_t end_ = 0;
+
+  void take_leading_amount() {
+    std::string_view rest = plain_;
+    amount_ = take_amount(rest);
+    if (amount_.found) {
+      plain_ = std::string(rest);
+    } else {
+      take_amount_behind();
+    }
+    out_.amount = amount_.amount;
+    out_.amount_text = amount_.text;
+    for (const std::string& s : amount_.sizes) out_.words.push_back(s);
   }
-  if (m.ounces && printed.kind == measure_kind::volume && is_a(rules, i, "liquid")) {
-    measured fluid = m;  // of a liquid, oz are fluid ounces
-    fluid.kind = measure_kind::volume;
-    fluid.low *= 6;
-    fluid.high *= 6;
-    return fluid;
+
+  /// `onions, 2 large`, `salt - 1 tsp`, `carrots (3 cups)`: an amount with nothing but plain words
+  /// behind it.
+  void take_amount_behind() {
+    for (std::size_t at = 1; at < plain_.size(); ++at) {
+      const char before = plain_[at - 1];
+      const bool begins = (is_digit(plain_[at]) || plain_.compare(at, 1, "\xC2") == 0) &&
+                          (before == ' ' || before == '(' || before == ':');
+      if (!begins) continue;
+      std::string_view rest = std::string_view(plain_).substr(at);
+      const line_amount found = take_amount(rest);
+      if (!found.found || (found.amount && found.amount->counts == "inch")) continue;
+      const std::size_t stop = std::min(rest.find_first_of(",();"), rest.size());
+      bool plain = true;
+      for (const line_token& t : tokens_of(rest.substr(0, stop)))
+        plain =
+            plain && (line::one_of(t.text, line::size_words) || rules_.line_words.contains(t.text));
+      if (!plain) continue;
+      amount_ = found;
+      plain_ = plain_.substr(0, at) + " , " + std::string(rest);
+      return;
+    }
   }
-  const std::optional<measured> mg = in_mg(rules, i, m, words);
-  if (!mg) return std::nullopt;
-  measured out;
-  out.kind = printed.kind;
-  out.counts = printed.counts;
-  if (printed.kind == measure_kind::mass) {
-    out.low = divide(mg->low * 1'000'000, 28'349'523, rounding::down);
-    out.high = divide(mg->high * 1'000'000, 28'349'523, rounding::up);
-    return out;
+
+  [[nodiscard]] std::size_t segment_end(std::size_t from) const {
+    std::size_t end = from;
+    while (end < tokens_.size() && tokens_[end].segment == tokens_[from].segment) ++end;
+    return end;
   }
-  const auto by = [&](std::string_view unit, std::int64_t base) {
-    const std::optional<measured> one = weight_of_one(rules, i, unit, words);
-    if (!one) return false;
-    out.low = divide(mg->low * base, one->high, rounding::down);
-    out.high = divide(mg->high * base, one->low, rounding::up);
-    return true;
-  };
-  if (printed.kind == measure_kind::count)
-    return by(printed.counts, 1'000) ? std::optional<measured>(out) : std::nullopt;
-  const bool known = by("cup", 48'000) || by("tbsp", 3'000) || by("tsp", 1'000);
-  return known ? std::optional<measured>(out) : std::nullopt;
+
+  void find_main() {
+    for (const bool folded_plural : {false, true}) {
+      for (std::size_t from = 0; from < tokens_.size(); from = segment_end(from)) {
+        const name_match m = longest_name(rules_, tokens_, from, segment_end(from), folded_plural);
+        if (m.what == nullptr) continue;
+        out_.what = m.what;
+        from_ = m.from;
+        end_ = m.end;
+        out_.name = words_between(tokens_, from_, end_);
+        for (std::size_t i = from_; i < end_; ++i) use_[i] = use::name;
+        return;
+      }
+    }
+    out_.name = tokens_.empty() ? std::string() : words_between(tokens_, 0, segment_end(0));
+  }
+
+  /// A word elsewhere in the line that makes the name a closer one: `lemon juice, bottled`.
+  void promote() {
+    if (out_.what == nullptr) return;
+    const auto closer = [&](std::string_view word) {
+      for (const std::string& name :
+           {std::string(word) + " " + out_.name, out_.name + " " + std::string(word)}) {
+        const ingredient* found = ingredient_named(rules_, name);
+        if (found == nullptr || found == out_.what) continue;
+        out_.what = found;
+        out_.name = name;
+        return true;
+      }
+      return false;
+    };
+    if (amount_.container == "can" && out_.name.find("canned") == std::string::npos)
+      (void)closer("canned");
+    if (amount_.container == "bottle") (void)closer("bottled");
+    for (std::size_t i = 0; i < tokens_.size(); ++i) {
+      if (use_[i] != use::free || is_negated(i)) continue;
+      if (i > 0 && i < from_ && (tokens_[i + 1].text == "or" || tokens_[i - 1].text == "or"))
+        continue;
+      if (closer(tokens_[i].text)) use_[i] = use::name;
+    }
+  }
+
+  [[nodiscard]] bool is_negated(std::size_t at) const {
+    constexpr std::string_view no[] = {"no",  "not",  "without", "never",
+                                       "non", "less", "omit",    "un"};
+    constexpr std::string_view gone[] = {"free",      "removed", "trimmed", "off",
+                                         "discarded", "skimmed", "reduced"};
+    const int segment = tokens_[at].segment;
+    for (std::size_t back = at; back > 0 && at - back < 3; --back) {
+      const line_token& t = tokens_[back - 1];
+      if (t.segment != segment || use_[back - 1] == use::name) break;
+      if (line::one_of(t.text, no)) return true;
+    }
+    const bool behind = at + 1 < tokens_.size() && tokens_[at + 1].segment == segment;
+    return behind && line::one_of(tokens_[at + 1].text, gone);
+  }
+
+  /// `for serving`, `to garnish`: on the table, not in the jar.
+  void find_serving() {
+    constexpr std::string_view before[] = {"for", "to",   "at",     "when", "as",
+                                           "on",  "upon", "before", "while"};
+    constexpr std::string_view table[] = {"serving", "serve",     "garnish", "garnishing",
+                                          "topping", "table",     "dipping", "decorate",
+                                          "side",    "sprinkling"};
+    for (std::size_t i = 0; i < tokens_.size(); ++i) {
+      if (use_[i] != use::free || !line::one_of(tokens_[i].text, table)) continue;
+      std::size_t first = i;
+      while (first > 0 && i - first < 2 && tokens_[first - 1].segment == tokens_[i].segment &&
+             use_[first - 1] == use::free &&
+             (line::one_of(tokens_[first - 1].text, before) || tokens_[first - 1].text == "the"))
+        --first;
+      if (first == i && tokens_[i].text != "garnish") continue;
+      // `plus extra for serving`: the rest of it is in the jar.
+      bool rest_in_jar = false;
+      for (std::size_t k = 0; k < first; ++k)
+        rest_in_jar = rest_in_jar || tokens_[k].text == "plus" || tokens_[k].text == "extra" ||
+                      tokens_[k].text == "more" || tokens_[k].text == "and";
+      out_.at_serving = !rest_in_jar;
+      for (std::size_t k = first; k <= i; ++k) use_[k] = use::word;
+    }
+  }
+
+  void find_telling() {
+    for (std::size_t i = 0; i < tokens_.size(); ++i) {
+      if (use_[i] != use::free) continue;
+      for (const telling_word& t : rules_.telling_words) {
+        if (t.id != tokens_[i].text) continue;
+        use_[i] = use::word;
+        const bool taken_back =
+            std::any_of(tokens_.begin(), tokens_.end(), [&](const line_token& other) {
+              return other.segment == tokens_[i].segment && t.unless.contains(other.text);
+            });
+        if (!taken_back) out_.telling.push_back(&t);
+      }
+    }
+  }
+
+  /// How a further name is tied to the first one.
+  enum class tie { none, with, instead, harmless };
+
+  [[nodiscard]] tie tie_of(std::size_t from, std::size_t end) const {
+    constexpr std::string_view with[] = {"and",  "plus", "with",      "in",    "from", "on",
+                                         "over", "into", "by",        "using", "of",   "y",
+                                         "con",  "en",   "including", "then"};
+    constexpr std::string_view or_words[] = {"or", "such", "like", "preferably", "o",
+                                             "eg", "e.g",  "ie",   "either"};
+    constexpr std::string_view purpose[] = {"for", "until", "as", "against", "para"};
+    if (is_negated(from)) return tie::harmless;
+    if (end < tokens_.size() && tokens_[end].segment == tokens_[from].segment &&
+        (tokens_[end].text == "removed" || tokens_[end].text == "trimmed" ||
+         tokens_[end].text == "discarded" || tokens_[end].text == "free"))
+      return tie::harmless;
+    std::size_t back = from;
+    bool any = false;
+    while (back > 0 && tokens_[back - 1].segment == tokens_[from].segment) {
+      const std::string& w = tokens_[back - 1].text;
+      if (use_[back - 1] == use::name || use_[back - 1] == use::other)
+        return any ? tie::with : tie::none;
+      if (line::one_of(w, or_words)) return tie::instead;
+      if (line::one_of(w, purpose)) return tie::harmless;
+      any = any || line::one_of(w, with);
+      --back;
+    }
+    if (any) return tie::with;
+    // The first of its segment: a second thing behind a comma, or one before the main name.
+    if (tokens_[from].segment != tokens_[from_].segment) return tie::with;
+    constexpr std::string_view after[] = {"and", "or", "plus", "with", "o", "y"};
+    if (end < from_ && line::one_of(tokens_[end].text, after))
+      return tokens_[end].text == "or" || tokens_[end].text == "o" ? tie::instead : tie::with;
+    return tie::none;
+  }
+
+  void claim_other(std::size_t from, std::size_t end, const ingredient* what, std::string name,
+                   bool instead) {
+    for (std::size_t i = from; i < end; ++i) use_[i] = use::other;
+    if (what == out_.what) return;
+    for (const other_ingredient& o : out_.others) {
+      if (o.what == what) return;
+    }
+    out_.others.push_back({what, std::move(name), instead});
+  }
+
+  /// `red or green bell peppers`, `beef or vegetable broth`: the noun is said once.
+  void share_noun() {
+    const std::vector<line_token> name = tokens_of(out_.name);
+    for (std::size_t i = 0; i < tokens_.size(); ++i) {
+      if (use_[i] != use::free) continue;
+      const bool before = i < from_;
+      const bool next_or =
+          i + 1 < tokens_.size() && (tokens_[i + 1].text == "or" || tokens_[i + 1].text == "and");
+      const bool last_or = i > 0 && (tokens_[i - 1].text == "or" || tokens_[i - 1].text == "and");
+      const bool own_segment =
+          (i == 0 || tokens_[i - 1].segment != tokens_[i].segment) &&
+          (i + 1 == tokens_.size() || tokens_[i + 1].segment != tokens_[i].segment);
+      if (!(before && (next_or || own_segment)) && !(!before && last_or)) continue;
+      for (std::size_t skip = 1; skip < name.size(); ++skip) {
+        const std::string whole = tokens_[i].text + " " + words_between(name, skip, name.size());
+        const ingredient* found = ingredient_named(rules_, whole);
+        if (found == nullptr) continue;
+        const std::string& joint = next_or   ? tokens_[i + 1].text
+                                   : last_or ? tokens_[i - 1].text
+                                             : tokens_[i].text;
+        claim_other(i, i + 1, found, whole, joint != "and");
+        break;
+      }
+    }
+  }
+
+  void find_others() {
+    if (out_.what == nullptr) return;
+    share_noun();
+    for (const bool folded_plural : {false, true}) {
+      for (std::size_t from = 0; from < tokens_.size();) {
+        if (use_[from] != use::free) {
+          ++from;
+          continue;
+        }
+        std::size_t end = from;
+        while (end < tokens_.size() && use_[end] == use::free &&
+               tokens_[end].segment == tokens_[from].segment)
+          ++end;
+        const name_match m = longest_name(rules_, tokens_, from, end, folded_plural);
+        if (m.what == nullptr) {
+          from = end;
+          continue;
+        }
+        const tie t = tie_of(m.from, m.end);
+        if (t == tie::harmless) {
+          for (std::size_t i = m.from; i < m.end; ++i) use_[i] = use::word;
+        } else if (t == tie::none) {
+          // A plain word such as `ground` may be part of some name; alone it is only a word.
+          for (std::size_t i = m.from; i < m.end; ++i) {
+            use_[i] = use::word;
+            if (!is_plain(tokens_[i].text)) out_.strange.push_back(tokens_[i].text);
+          }
+        } else {
+          claim_other(m.from, m.end, m.what, words_between(tokens_, m.from, m.end),
+                      t == tie::instead);
+        }
+        from = m.end;
+      }
+    }
+  }
+
+  [[nodiscard]] bool is_plain(const std::string& w) const {
+    return line::is_size(w) || line::one_of(w, line::size_words) || rules_.line_words.contains(w) ||
+           unit_named(w) != nullptr || w.front() == '#';
+  }
+
+  void sort_words() {
+    for (std::size_t i = 0; i < tokens_.size(); ++i) {
+      if (use_[i] == use::free || use_[i] == use::word) out_.words.push_back(tokens_[i].text);
+    }
+    if (out_.what == nullptr) return;  // the whole line is unknown
+    const bool dried = is_a(rules_, *out_.what, "spice");
+    // `pepper` is the spice by the pinch; a quarter of a cup of it may be the vegetable.
+    const bool much =
+        out_.amount && (out_.amount->kind == measure_kind::mass ||
+                        (out_.amount->kind == measure_kind::volume && out_.amount->high >= 12'000));
+    const bool two_things = dried && much &&
+                            find(rules_.ingredients, std::string_view(out_.name)) != nullptr &&
+                            out_.name != out_.what->id;
+    if (two_things) out_.strange.push_back(out_.name);
+    constexpr std::string_view cuts[] = {"chopped", "diced",  "sliced", "seeded",
+                                         "cored",   "peeled", "strips", "fresh"};
+    for (std::size_t i = 0; i < tokens_.size(); ++i) {
+      const std::string& w = tokens_[i].text;
+      // A spice is not cut: `pepper, chopped` is no black pepper.
+      if (dried && use_[i] == use::free && line::one_of(w, cuts) && !says(out_, "ground")) {
+        out_.strange.push_back(w);
+      } else if (use_[i] == use::free && !is_plain(w)) {
+        out_.strange.push_back(w);
+      }
+    }
+  }
+};
+
+/// Reads one line; what it cannot read is in `strange`, never lost.
+[[nodiscard]] inline line_reading read_line(const edition& rules, std::string_view text) {
+  return line_reader(rules, text).take();
 }
 
 }  // namespace jarproof::detail

@@ -13,113 +13,13 @@
 #include <string>
 #include <string_view>
 
+#include "jarproof/detail/measure_units.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/format/numbers.hpp"
 #include "jarproof/quantity.hpp"
 
 namespace jarproof::detail {
-
-/// What a measure counts, and the unit in which its value is held.
-enum class measure_kind {
-  none,
-  volume,  ///< thousandths of a US teaspoon; 1 mL = 0.20288414 tsp (NIST SP 811, B.8)
-  mass,    ///< thousandths of an avoirdupois ounce; 1 oz = 28.349523 g (NIST SP 811, B.8)
-  count    ///< thousandths of a piece
-};
-
-struct measure_unit {
-  std::string_view name;
-  measure_kind kind;
-  std::int64_t factor;  ///< base units in `divisor` of this unit
-  std::int64_t divisor = 1;
-  std::string_view counts = {};  ///< of a count: what is counted
-};
-
-inline constexpr measure_unit measure_units[] = {
-    {"tsp", measure_kind::volume, 1'000},
-    {"tsps", measure_kind::volume, 1'000},
-    {"teaspoon", measure_kind::volume, 1'000},
-    {"teaspoons", measure_kind::volume, 1'000},
-    {"tbsp", measure_kind::volume, 3'000},
-    {"tbsps", measure_kind::volume, 3'000},
-    {"tablespoon", measure_kind::volume, 3'000},
-    {"tablespoons", measure_kind::volume, 3'000},
-    {"floz", measure_kind::volume, 6'000},
-    {"fl oz", measure_kind::volume, 6'000},
-    {"fluid ounce", measure_kind::volume, 6'000},
-    {"fluid ounces", measure_kind::volume, 6'000},
-    {"cup", measure_kind::volume, 48'000},
-    {"cups", measure_kind::volume, 48'000},
-    {"c", measure_kind::volume, 48'000},
-    {"pint", measure_kind::volume, 96'000},
-    {"pints", measure_kind::volume, 96'000},
-    {"pt", measure_kind::volume, 96'000},
-    {"quart", measure_kind::volume, 192'000},
-    {"quarts", measure_kind::volume, 192'000},
-    {"qt", measure_kind::volume, 192'000},
-    {"qts", measure_kind::volume, 192'000},
-    {"gallon", measure_kind::volume, 768'000},
-    {"gallons", measure_kind::volume, 768'000},
-    {"gal", measure_kind::volume, 768'000},
-    {"ml", measure_kind::volume, 20'288'414, 100'000},
-    {"millilitre", measure_kind::volume, 20'288'414, 100'000},
-    {"millilitres", measure_kind::volume, 20'288'414, 100'000},
-    {"milliliter", measure_kind::volume, 20'288'414, 100'000},
-    {"milliliters", measure_kind::volume, 20'288'414, 100'000},
-    {"dl", measure_kind::volume, 20'288'414, 1'000},
-    {"l", measure_kind::volume, 20'288'414, 100},
-    {"litre", measure_kind::volume, 20'288'414, 100},
-    {"litres", measure_kind::volume, 20'288'414, 100},
-    {"liter", measure_kind::volume, 20'288'414, 100},
-    {"liters", measure_kind::volume, 20'288'414, 100},
-    {"oz", measure_kind::mass, 1'000},
-    {"ounce", measure_kind::mass, 1'000},
-    {"ounces", measure_kind::mass, 1'000},
-    {"lb", measure_kind::mass, 16'000},
-    {"lbs", measure_kind::mass, 16'000},
-    {"pound", measure_kind::mass, 16'000},
-    {"pounds", measure_kind::mass, 16'000},
-    {"g", measure_kind::mass, 35'273'962, 1'000'000},
-    {"gram", measure_kind::mass, 35'273'962, 1'000'000},
-    {"grams", measure_kind::mass, 35'273'962, 1'000'000},
-    {"kg", measure_kind::mass, 35'273'962, 1'000},
-    {"kilogram", measure_kind::mass, 35'273'962, 1'000},
-    {"kilograms", measure_kind::mass, 35'273'962, 1'000},
-    {"piece", measure_kind::count, 1'000, 1, "piece"},
-    {"pieces", measure_kind::count, 1'000, 1, "piece"},
-    {"pod", measure_kind::count, 1'000, 1, "piece"},
-    {"pods", measure_kind::count, 1'000, 1, "piece"},
-    {"slice", measure_kind::count, 1'000, 1, "piece"},
-    {"slices", measure_kind::count, 1'000, 1, "piece"},
-    {"clove", measure_kind::count, 1'000, 1, "clove"},
-    {"cloves", measure_kind::count, 1'000, 1, "clove"},
-    {"head", measure_kind::count, 1'000, 1, "head"},
-    {"heads", measure_kind::count, 1'000, 1, "head"},
-    {"stick", measure_kind::count, 1'000, 1, "stick"},
-    {"sticks", measure_kind::count, 1'000, 1, "stick"},
-    {"drop", measure_kind::count, 1'000, 1, "drop"},
-    {"drops", measure_kind::count, 1'000, 1, "drop"},
-    {"can", measure_kind::count, 1'000, 1, "can"},
-    {"cans", measure_kind::count, 1'000, 1, "can"},
-    {"jar", measure_kind::count, 1'000, 1, "can"},
-    {"jars", measure_kind::count, 1'000, 1, "can"},
-    {"bottle", measure_kind::count, 1'000, 1, "can"},
-    {"bottles", measure_kind::count, 1'000, 1, "can"},
-    {"package", measure_kind::count, 1'000, 1, "can"},
-    {"packages", measure_kind::count, 1'000, 1, "can"},
-    {"pkg", measure_kind::count, 1'000, 1, "can"},
-    {"box", measure_kind::count, 1'000, 1, "can"},
-    {"boxes", measure_kind::count, 1'000, 1, "can"},
-    {"pouch", measure_kind::count, 1'000, 1, "can"},
-    {"pouches", measure_kind::count, 1'000, 1, "can"}};
-
-[[nodiscard]] inline const measure_unit* unit_named(std::string_view name) noexcept {
-  for (const measure_unit& u : measure_units) {
-    if (u.name == name) return &u;
-  }
-  return nullptr;
-}
 
 /// An amount between two whole numbers of base units.
 struct measured {

@@ -1,0 +1,167 @@
+// Names of ingredients among the words of a line.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/detail/ingredient_facts.hpp"
+#include "jarproof/detail/line_text.hpp"
+#include "jarproof/detail/measure_units.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/quantity.hpp"
+
+namespace jarproof::detail {
+
+/// Words `from` to `end` of a line that are the name of `what`.
+struct name_match {
+  const ingredient* what = nullptr;
+  std::size_t from = 0;
+  std::size_t end = 0;
+};
+
+[[nodiscard]] inline std::string words_between(const std::vector<line_token>& tokens,
+                                               std::size_t from, std::size_t end) {
+  std::string out;
+  for (std::size_t i = from; i < end; ++i) out += (out.empty() ? "" : " ") + tokens[i].text;
+  return out;
+}
+
+/// The longest name that begins with word `from` and ends before `end`. With `folded_plural` a
+/// plural that no list has is taken for its singular and the other way round.
+[[nodiscard]] inline name_match name_at(const edition& rules, const std::vector<line_token>& tokens,
+                                        std::size_t from, std::size_t end, bool folded_plural) {
+  name_match best;
+  std::string key;
+  for (std::size_t i = from; i < end; ++i) {
+    if (i > from) key += ' ';
+    key += tokens[i].text;
+    const auto at = std::lower_bound(
+        rules.ingredient_names.begin(), rules.ingredient_names.end(), std::string_view(key),
+        [](const ingredient_name& n, std::string_view wanted) { return n.name < wanted; });
+    const auto take = [&](const ingredient* found) {
+      if (found != nullptr) best = {found, from, i + 1};
+    };
+    const bool prefix = at != rules.ingredient_names.end() && at->name.substr(0, key.size()) == key;
+    if (prefix && at->name.size() == key.size()) {
+      take(&rules.ingredients[static_cast<std::size_t>(at->at)]);
+    } else if (folded_plural && key.size() > 3) {
+      take(ingredient_named(rules, key + "s"));
+      if (key.back() == 's') take(ingredient_named(rules, key.substr(0, key.size() - 1)));
+      if (key.size() > 4 && key.compare(key.size() - 2, 2, "es") == 0)
+        take(ingredient_named(rules, key.substr(0, key.size() - 2)));
+    }
+    if (!prefix) break;  // no name begins like this
+  }
+  return best;
+}
+
+/// The longest name between `from` and `end`; of two, the first.
+[[nodiscard]] inline name_match longest_name(const edition& rules,
+                                             const std::vector<line_token>& tokens,
+                                             std::size_t from, std::size_t end,
+                                             bool folded_plural) {
+  name_match best;
+  for (std::size_t i = from; i < end; ++i) {
+    const name_match m = name_at(rules, tokens, i, end, folded_plural);
+    if (m.what != nullptr && m.end - m.from > best.end - best.from) best = m;
+  }
+  return best;
+}
+
+namespace line {
+
+/// The words of a short text, such as the form of a recipe part.
+[[nodiscard]] inline std::vector<std::string> words_of(std::string_view text) {
+  std::vector<std::string> out;
+  for (line_token& t : tokens_of(plain_line(text))) out.push_back(std::move(t.text));
+  return out;
+}
+
+[[nodiscard]] inline bool is_jar_word(std::string_view w) noexcept {
+  constexpr std::string_view jars[] = {"jar",   "jars",   "pint", "pints",
+                                       "quart", "quarts", "pt",   "qt"};
+  return std::find(std::begin(jars), std::end(jars), w) != std::end(jars);
+}
+
+[[nodiscard]] inline bool is_metric_volume(std::string_view text) {
+  const amount_reading r = read_amount(text, dimension::volume, rounding::up);
+  return r.ok() && r.metric;
+}
+
+inline void erase(std::vector<line_token>& tokens, std::size_t from, std::size_t end) {
+  tokens.erase(tokens.begin() + static_cast<std::ptrdiff_t>(from),
+               tokens.begin() + static_cast<std::ptrdiff_t>(end));
+}
+
+/// Takes `per quart`, `in each jar`, `to each 500 ml jar` out of the words.
+inline void take_per_jar(std::vector<line_token>& words, std::string& per_jar) {
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const std::string& w = words[i].text;
+    if (w != "per" && w != "each" && w != "every") continue;
+    std::size_t end = i + 1;
+    while (end < words.size() && end < i + 4 && !is_jar_word(words[end].text)) ++end;
+    const bool jar_word = end < words.size() && is_jar_word(words[end].text);
+    // `per 500 ml` needs no word for the jar.
+    if (!jar_word) end = i + (i + 1 < words.size() && is_metric_volume(words[i + 1].text) ? 1 : 2);
+    if (end >= words.size() ||
+        (!jar_word && !is_metric_volume(words_between(words, i + 1, end + 1))))
+      continue;
+    std::string jar = words_between(words, i + 1, end + 1);
+    // `500 ml jar` is a jar of 500 ml; `quart jar` a quart.
+    if (words[end].text == "jar" || words[end].text == "jars") {
+      const std::size_t cut = jar.rfind(' ');
+      if (cut != std::string::npos) jar.resize(cut);
+    }
+    if (end + 1 < words.size() && (words[end + 1].text == "jar" || words[end + 1].text == "jars"))
+      ++end;
+    per_jar = jar;
+    std::size_t start = i;
+    while (start > 0 && (words[start - 1].text == "to" || words[start - 1].text == "in" ||
+                         words[start - 1].text == "into" || words[start - 1].text == "for" ||
+                         words[start - 1].text == "added"))
+      --start;
+    erase(words, start, end + 1);
+    return;
+  }
+}
+
+/// Takes a strength such as `5%` or `5 % acidity` out of the words.
+inline void take_strength(std::vector<line_token>& words, std::optional<int>& percent) {
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    std::string_view w = words[i].text;
+    number n;
+    if (take_number(w, n) != number_fault::none) continue;
+    std::size_t end = i + 1;
+    if (w != "%" && w != "percent") {
+      if (!w.empty() || end >= words.size() ||
+          (words[end].text != "%" && words[end].text != "percent"))
+        continue;
+      ++end;
+    }
+    percent = static_cast<int>(divide(n.over, n.under, rounding::down));
+    while (end < words.size() && (words[end].text == "acidity" || words[end].text == "acid" ||
+                                  words[end].text == "strength")) {
+      if (words[end].text == "acid" && end + 1 == words.size()) break;
+      ++end;
+    }
+    erase(words, i, end);
+    return;
+  }
+}
+
+/// Numbers and sizes such as `1/4`, `inch`, `1/4inch`.
+[[nodiscard]] inline bool is_size(std::string_view w) {
+  if (w == "inch" || w == "inches" || w == "in" || w == "cm" || w == "mm") return true;
+  number n;
+  return take_number(w, n) == number_fault::none &&
+         (w.empty() || unit_named(w) != nullptr || w == "in" || w == "inch" || w == "cm" ||
+          w == "mm" || w == "%");
+}
+
+}  // namespace line
+
+}  // namespace jarproof::detail
