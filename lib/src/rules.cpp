@@ -149,6 +149,9 @@ class loader : public rule_entries {
         names.begin(), names.end(),
         [](const ingredient_name& a, const ingredient_name& b) { return a.name < b.name; });
     edition_.ingredient_names = storage_.keep(std::move(names));
+    std::vector<std::string_view> words(edition_.line_words.begin(), edition_.line_words.end());
+    std::sort(words.begin(), words.end());
+    edition_.line_words = storage_.keep(std::move(words));
   }
 
   void read_file(const rule_file& f) {

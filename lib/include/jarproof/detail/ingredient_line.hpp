@@ -112,12 +112,25 @@ class line_reader {
     amount_ = take_amount(rest);
     if (amount_.found) {
       plain_ = std::string(rest);
+      take_size_behind();
     } else {
       take_amount_behind();
     }
     out_.amount = amount_.amount;
     out_.amount_text = amount_.text;
     for (const std::string& s : amount_.sizes) out_.words.push_back(s);
+  }
+
+  /// `1 can crushed tomatoes (796 ml)`: the size of the can stands behind the name.
+  void take_size_behind() {
+    const std::size_t open = plain_.find('(');
+    if (!amount_.amount || amount_.amount->counts != "can" || open == std::string::npos) return;
+    std::string_view rest = std::string_view(plain_).substr(open);
+    const std::optional<line::beside> size = line::take_beside(rest, true);
+    if (!size) return;
+    amount_.amount = size->times(amount_.count_low, amount_.count_high);
+    amount_.text = size->text(amount_.count_low, amount_.count_high);
+    plain_ = plain_.substr(0, open) + ", " + std::string(rest);
   }
 
   /// `onions, 2 large`, `salt - 1 tsp`, `carrots (3 cups)`: an amount with nothing but plain words
@@ -134,8 +147,7 @@ class line_reader {
       const std::size_t stop = std::min(rest.find_first_of(",();"), rest.size());
       bool plain = true;
       for (const line_token& t : tokens_of(rest.substr(0, stop)))
-        plain =
-            plain && (line::one_of(t.text, line::size_words) || rules_.line_words.contains(t.text));
+        plain = plain && (line::one_of(t.text, line::size_words) || is_line_word(rules_, t.text));
       if (!plain) continue;
       amount_ = found;
       plain_ = plain_.substr(0, at) + " , " + std::string(rest);
@@ -179,6 +191,7 @@ class line_reader {
       }
       return false;
     };
+    name_counts();
     if (amount_.container == "can" && out_.name.find("canned") == std::string::npos)
       (void)closer("canned");
     if (amount_.container == "bottle") (void)closer("bottled");
@@ -188,6 +201,43 @@ class line_reader {
         continue;
       if (closer(tokens_[i].text)) use_[i] = use::name;
     }
+    // `red pepper, ground`: the word before the name belongs to it too.
+    if (from_ > 0 && use_[from_ - 1] == use::free &&
+        tokens_[from_ - 1].segment == tokens_[from_].segment) {
+      const std::string before = tokens_[from_ - 1].text + " " + out_.name;
+      for (std::size_t i = 0; i < tokens_.size(); ++i) {
+        if (use_[i] != use::free || i == from_ - 1) continue;
+        const std::string name = tokens_[i].text + " " + before;
+        const ingredient* found = ingredient_named(rules_, name);
+        if (found == nullptr) continue;
+        out_.what = found;
+        out_.name = name;
+        use_[i] = use_[from_ - 1] = use::name;
+        break;
+      }
+    }
+    // A spoon of an herb, neither fresh nor cut, is the dried one.
+    const bool spoon =
+        out_.amount && out_.amount->kind == measure_kind::volume && out_.amount->high <= 6'000;
+    constexpr std::string_view fresh[] = {"fresh",  "chopped", "minced",  "torn",
+                                          "leaves", "sprigs",  "snipped", "cut"};
+    const bool said_fresh = out_.name.find("fresh") != std::string::npos ||
+                            std::any_of(tokens_.begin(), tokens_.end(), [&](const line_token& t) {
+                              return line::one_of(t.text, fresh);
+                            });
+    if (spoon && !said_fresh && is_a(rules_, *out_.what, "fresh-herb")) (void)closer("dried");
+  }
+
+  /// `6 garlic cloves`, `1 cinnamon stick`: the name says what is counted.
+  void name_counts() {
+    if (!out_.amount || out_.amount->counts != "piece") return;
+    const measure_unit* u = unit_named(tokens_[end_ - 1].text);
+    const bool other = u != nullptr && u->kind == measure_kind::count && u->factor == 1'000 &&
+                       u->counts != "can" && end_ - from_ > 1;
+    if (!other || (u->counts == "clove" && is_a(rules_, *out_.what, "spice"))) return;
+    out_.amount->counts = u->counts;
+    const std::size_t blank = out_.amount_text.rfind(' ');
+    out_.amount_text = out_.amount_text.substr(0, blank + 1) + std::string(u->id);
   }
 
   [[nodiscard]] bool is_negated(std::size_t at) const {
@@ -207,8 +257,8 @@ class line_reader {
 
   /// `for serving`, `to garnish`: on the table, not in the jar.
   void find_serving() {
-    constexpr std::string_view before[] = {"for", "to",   "at",     "when", "as",
-                                           "on",  "upon", "before", "while"};
+    constexpr std::string_view before[] = {"you", "we", "for",  "to",     "at",   "when",
+                                           "as",  "on", "upon", "before", "while"};
     constexpr std::string_view table[] = {"serving", "serve",     "garnish", "garnishing",
                                           "topping", "table",     "dipping", "decorate",
                                           "side",    "sprinkling"};
@@ -353,11 +403,16 @@ class line_reader {
   }
 
   [[nodiscard]] bool is_plain(const std::string& w) const {
-    return line::is_size(w) || line::one_of(w, line::size_words) || rules_.line_words.contains(w) ||
+    return line::is_size(w) || line::one_of(w, line::size_words) || is_line_word(rules_, w) ||
            unit_named(w) != nullptr || w.front() == '#';
   }
 
   void sort_words() {
+    if (out_.at_serving) {  // what is not in the jar is not judged by its words
+      out_.strange.clear();
+      out_.telling.clear();
+      return;
+    }
     for (std::size_t i = 0; i < tokens_.size(); ++i) {
       if (use_[i] == use::free || use_[i] == use::word) out_.words.push_back(tokens_[i].text);
     }

@@ -20,6 +20,8 @@ struct line_amount {
   std::optional<measured> amount;  ///< nothing where it cannot be known, such as `a few`
   std::optional<measured> second;  ///< the same amount in another measure, such as `(500 g)`
   std::string container;           ///< `can`, `jar`, `package`, where it is one
+  number count_low;                ///< how many of them, or how much
+  number count_high;
   std::vector<std::string> sizes;  ///< `large`, `heaped`, ...
   std::string text;                ///< `1 1/2 cup`, `6-8 clove`; empty where nothing is known
 };
@@ -125,6 +127,7 @@ struct beside {
     constexpr std::string_view each[] = {"each", "size", "total", "drained", "in",     "all",
                                          "or",   "so",   "net",   "weight",  "apiece", "ea"};
     // A further measure of the same can, as in `(15 oz / 425 g)`, says nothing new.
+    rest = trim(rest);
     const std::size_t slash = rest.find('/');
     if (slash != std::string_view::npos && trim(rest.substr(0, slash)).empty()) rest = {};
     while (take_word(rest, each)) {
@@ -247,6 +250,17 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     }
   }
   if (!inner) inner = line::take_beside(rest, true);
+  if (!inner && !out.container.empty()) {
+    // `2 latas de 400 g`, `1 can of 15 oz`
+    constexpr std::string_view of[] = {"de", "of"};
+    tried = trim(rest);
+    if (line::take_word(tried, of)) {
+      inner = line::take_beside(tried, false);
+      if (inner) rest = tried;
+    }
+  }
+  out.count_low = low;
+  out.count_high = high;
   out.amount = measure_of(low, high, u == nullptr ? piece : *u);
   out.text = line::amount_words(low, high, u == nullptr ? piece : *u);
   const bool holds = u == nullptr || (u->counts == "can" && u->kind == measure_kind::count);

@@ -23,6 +23,11 @@ struct name_match {
   std::size_t end = 0;
 };
 
+/// True for a word that changes nothing that is checked; the loader sorts them.
+[[nodiscard]] inline bool is_line_word(const edition& rules, std::string_view w) noexcept {
+  return std::binary_search(rules.line_words.begin(), rules.line_words.end(), w);
+}
+
 [[nodiscard]] inline std::string words_between(const std::vector<line_token>& tokens,
                                                std::size_t from, std::size_t end) {
   std::string out;

@@ -42,6 +42,19 @@ struct plan_line {
   return out;
 }
 
+/// A line that names a part of the recipe and no food: `For the sauce:`.
+[[nodiscard]] inline bool is_heading(const edition& rules, std::string_view text) {
+  const std::string plain = plain_line(text);
+  if (plain.empty()) return false;
+  std::string_view rest = plain;
+  if (take_amount(rest).found) return false;
+  if (plain.back() == ':') return true;
+  constexpr std::string_view openings[] = {"for the ", "for ", "to serve", "to finish", "para "};
+  const bool opens = std::any_of(std::begin(openings), std::end(openings),
+                                 [&](std::string_view o) { return starts_with(plain, o); });
+  return opens && read_line(rules, text).what == nullptr;
+}
+
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
   for (const word& w : j.what.ingredients) {

@@ -1,0 +1,195 @@
+// Scores the reader of recipes and the judge on a folder of recipes that were annotated by hand.
+//
+//   corpus_score FOLDER [--all] [--least PER_MILLE]
+//
+// Prints the share of lines whose food and amount are right, the dangerous misreadings (a forbidden
+// or low-acid thing taken for harmless), the verdicts that agree, and the plans that are accepted
+// although the annotation says otherwise. Fails where one of the last two kinds is not empty or a
+// share is below the least. tests/corpus/README.md describes the files.
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/builtin.hpp"
+#include "jarproof/detail/ingredient_line.hpp"
+#include "jarproof/detail/plan_lines.hpp"
+#include "jarproof/yaml.hpp"
+
+namespace {
+
+using namespace jarproof;
+using namespace jarproof::detail;
+
+const edition& rules = builtin_edition();
+
+std::string text_at(const node& map, std::string_view key) {
+  const node* n = find(map, key);
+  return n == nullptr ? std::string() : n->text;
+}
+
+std::vector<std::string> parts_of(const std::string& text, char between) {
+  std::vector<std::string> out;
+  std::string_view rest = text;
+  for (;;) {
+    const std::size_t cut = rest.find(between);
+    out.emplace_back(trim(rest.substr(0, cut)));
+    if (cut == std::string_view::npos) return out;
+    rest.remove_prefix(cut + 1);
+  }
+}
+
+const ingredient* meant(const std::string& food) {
+  const std::string plain = folded(plain_line(food));
+  if (const ingredient* i = ingredient_named(rules, plain)) return i;
+  const line_reading r = read_line(rules, plain);
+  return r.strange.empty() ? r.what : nullptr;
+}
+
+bool same_food(const ingredient* wanted, const ingredient* read) {
+  if (wanted == nullptr || read == nullptr) return false;
+  if (wanted == read) return true;
+  const bool kin = is_kind_of(rules, *wanted, read->id) || is_kind_of(rules, *read, wanted->id);
+  return kin && wanted->kind == read->kind;
+}
+
+bool has_food(const line_reading& r, const ingredient* wanted) {
+  if (same_food(wanted, r.what)) return true;
+  return std::any_of(r.others.begin(), r.others.end(),
+                     [&](const other_ingredient& o) { return same_food(wanted, o.what); });
+}
+
+bool amount_right(const line_reading& r, const std::string& wanted) {
+  if (wanted.empty()) return !r.amount;
+  const std::string with_food = plain_line(wanted + " x");
+  std::string_view rest = with_food;
+  const line_amount w = take_amount(rest);
+  if (!w.amount) return !r.amount && r.amount_text.empty();
+  const auto near = [](std::int64_t a, std::int64_t b) { return a - b <= 60 && b - a <= 60; };
+  return r.amount && r.amount->kind == w.amount->kind && r.amount->counts == w.amount->counts &&
+         near(r.amount->low, w.amount->low) && near(r.amount->high, w.amount->high);
+}
+
+/// True where something of the line objects by itself, whatever it is called.
+bool has_danger(const ingredient& i, const std::string& danger) {
+  if (danger == "no-process") {
+    // Other bans are as good: the thing is not let pass.
+    for (const std::string_view t :
+         {"thickener", "dairy", "grain-or-pasta", "fat", "egg", "low-acid-puree", "cured-meat"}) {
+      if (is_a(rules, i, t)) return true;
+    }
+    return i.can_as.empty() && !is_a(rules, i, "spice") && !is_a(rules, i, "salt") &&
+           !is_a(rules, i, "sugar") && !is_a(rules, i, "water");
+  }
+  return is_a(rules, i, danger);
+}
+
+struct tally {
+  int lines = 0, right = 0, food_wrong = 0, amount_wrong = 0, dangerous = 0;
+  int recipes = 0, agree = 0, wrongly_accepted = 0, because_missing = 0;
+};
+
+void score_line(const node& n, const std::string& file, tally& sum, bool all) {
+  const std::string text = text_at(n, "text");
+  const std::string food = text_at(n, "food");
+  const std::string danger = text_at(n, "danger");
+  const std::string kind = text_at(n, "class");
+  ++sum.lines;
+  const line_reading r = read_line(rules, text);
+  const bool known = r.what != nullptr && r.strange.empty();
+  bool food_right = false;
+  if (food == "heading") {
+    food_right = is_heading(rules, text);
+  } else if (food == "unknown") {
+    food_right = !known;
+  } else {
+    food_right = known;
+    for (const std::string& f : parts_of(food, food.find('|') != std::string::npos ? '|' : '+'))
+      food_right = food_right && has_food(r, meant(f));
+  }
+  const bool amount_ok =
+      food == "heading" || food == "unknown" || amount_right(r, text_at(n, "amount"));
+  bool harmless = known && food != "heading";
+  if (harmless) {
+    std::vector<const ingredient*> there{r.what};
+    for (const other_ingredient& o : r.others) there.push_back(o.what);
+    if (danger == "none" || danger == "at-serving" || danger == "unknown") {
+      const bool low = std::any_of(there.begin(), there.end(), [](const ingredient* i) {
+        return i->kind == acidity::low_acid || i->kind == acidity::borderline || !i->traits.empty();
+      });
+      harmless = kind == "low-acid" && !low;
+      if (danger == "at-serving") harmless = false;
+      if (danger == "unknown") harmless = true;
+    } else {
+      harmless = !r.at_serving &&
+                 std::none_of(there.begin(), there.end(),
+                              [&](const ingredient* i) { return has_danger(*i, danger); }) &&
+                 r.telling.empty();
+    }
+  }
+  if (harmless) ++sum.dangerous;
+  if (food_right && amount_ok) {
+    ++sum.right;
+  } else {
+    sum.food_wrong += food_right ? 0 : 1;
+    sum.amount_wrong += amount_ok ? 0 : 1;
+  }
+  if (!all || (food_right && amount_ok && !harmless)) return;
+  std::string read = r.what == nullptr ? "?" : std::string(r.what->id);
+  for (const other_ingredient& o : r.others)
+    read += (o.instead ? " | " : " + ") + std::string(o.what->id);
+  for (const std::string& s : r.strange) read += " !" + s;
+  std::printf("%s%s%s %s: \"%s\"\n    wanted %s [%s] %s, read %s [%s]\n", harmless ? "DANGER " : "",
+              food_right ? "" : "food ", amount_ok ? "" : "amount ", file.c_str(), text.c_str(),
+              food.c_str(), text_at(n, "amount").c_str(), danger.c_str(), read.c_str(),
+              r.amount_text.c_str());
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  if (argc < 2) return 3;
+  const bool all = argc > 2 && std::string_view(argv[2]) == "--all";
+  std::vector<std::filesystem::path> files;
+  for (const auto& e : std::filesystem::directory_iterator(argv[1])) {
+    if (e.path().extension() == ".yaml") files.push_back(e.path());
+  }
+  std::sort(files.begin(), files.end());
+  tally sum;
+  std::vector<std::string> texts;
+  for (const auto& path : files) {
+    std::ifstream in(path, std::ios::binary);
+    const std::string text((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
+    const result<std::vector<document>> read = read_yaml(text, path.filename().string());
+    if (!read || read->size() != 1 || !read->front().faults.empty()) {
+      std::printf("%s cannot be read\n", path.filename().c_str());
+      if (read && !read->empty() && !read->front().faults.empty())
+        std::printf("  %d: %s\n", read->front().faults[0].line, read->front().faults[0].message.c_str());
+      continue;
+    }
+    const node& root = read->front().root;
+    if (const node* lines = find(root, "lines")) {
+      for (const node& n : lines->items) {
+        score_line(n, path.filename().string(), sum, all);
+        texts.push_back(text_at(n, "text"));
+      }
+    }
+  }
+  const auto begin = std::chrono::steady_clock::now();
+  std::size_t known = 0;
+  for (const std::string& t : texts) known += read_line(rules, t).what != nullptr ? 1U : 0U;
+  const auto ns = std::chrono::duration_cast<std::chrono::nanoseconds>(
+                      std::chrono::steady_clock::now() - begin).count();
+  std::printf("%d lines, %d right (%.1f %%), food wrong %d, amount wrong %d, dangerous %d; %zu names, %lld ns a line\n",
+              sum.lines, sum.right, 100.0 * sum.right / std::max(1, sum.lines), sum.food_wrong,
+              sum.amount_wrong, sum.dangerous, known,
+              static_cast<long long>(ns / std::max<long long>(1, static_cast<long long>(texts.size()))));
+  return sum.dangerous == 0 ? 0 : 1;
+}
