@@ -13,17 +13,29 @@ namespace {
 class writer {
  public:
   [[nodiscard]] std::string write(const edition& e) {
-    const std::string whole =
-        braces({value(e.name), value(e.version), value(e.scope), value(e.caution),
-                value(e.metric_jar_says), value(e.highest_ft), array("source", e.sources),
-                array("band_set", e.bands), array("jar_size", e.jars), array("method", e.methods),
-                array("form_word", e.forms), array("prepared_word", e.prepared),
-                words(e.plain_words), words(e.line_words), array("telling_word", e.telling_words),
-                array("process", e.processes),
-                array("ingredient", e.ingredients),
-                array("ingredient_name", e.ingredient_names),
-                array("seasoning_limit", e.seasonings), array("untested_food", e.untested_foods),
-                array("ph_entry", e.ph), array("check_rule", e.checks)});
+    const std::string whole = braces({value(e.name),
+                                      value(e.version),
+                                      value(e.scope),
+                                      value(e.caution),
+                                      value(e.metric_jar_says),
+                                      value(e.highest_ft),
+                                      array("source", e.sources),
+                                      array("band_set", e.bands),
+                                      array("jar_size", e.jars),
+                                      array("method", e.methods),
+                                      array("form_word", e.forms),
+                                      array("prepared_word", e.prepared),
+                                      words(e.plain_words),
+                                      words(e.line_words),
+                                      array("telling_word", e.telling_words),
+                                      words(e.heading_words),
+                                      array("process", e.processes),
+                                      array("ingredient", e.ingredients),
+                                      array("ingredient_name", e.ingredient_names),
+                                      array("seasoning_limit", e.seasonings),
+                                      array("untested_food", e.untested_foods),
+                                      array("ph_entry", e.ph),
+                                      array("check_rule", e.checks)});
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
@@ -118,7 +130,8 @@ class writer {
   }
   [[nodiscard]] std::string value(const condition& c) {
     return braces({value(c.says), words(c.packs), value(c.prepared), value(c.check),
-                   value(c.must_be_said), value(c.instead_of_recipe)});
+                   value(c.must_be_said), value(c.instead_of_recipe), words(c.if_any),
+                   words(c.said_by), value(c.own_recipe)});
   }
   [[nodiscard]] static std::string value(const acid_choice& a) {
     return braces({value(a.acid), value(a.thousandths_tsp_per_pint), value(a.says)});
@@ -132,9 +145,9 @@ class writer {
     return braces({value(p.id), value(p.title), words(p.names), words(p.shared_names),
                    value(p.covers), value(p.kind), value(p.recipe), array("table", p.tables),
                    array("condition", p.conditions), value(p.low_temperature),
-                   array("acid_choice", p.acids), value(p.needs), words(p.made_of),
-                   array("tested_recipe", p.recipes), value(p.source_note), value(p.added_by),
-                   cited(p.sources)});
+                   array("acid_choice", p.acids), value(p.needs), words(p.made_of), words(p.holds),
+                   words(p.liquids), array("tested_recipe", p.recipes), value(p.source_note),
+                   value(p.added_by), cited(p.sources)});
   }
   [[nodiscard]] std::string value(const low_temperature_process& l) {
     return braces({value(l.minutes), value(l.least_f), value(l.most_f), cited(l.sources)});

@@ -29,8 +29,8 @@ class process_entries : public rule_reader {
 
   [[nodiscard]] process read_process(const node& root, const std::string& stem_of_file) {
     only(root, {"id", "title", "names", "shared_names", "covers", "class", "recipe", "tables",
-                "conditions", "low_temperature", "acids", "needs", "made_of", "recipes",
-                "source_note", "sources"});
+                "conditions", "low_temperature", "acids", "needs", "made_of", "holds", "liquids",
+                "recipes", "source_note", "sources"});
     process p;
     p.id = text(root, "id");
     same_as_file(root, p.id, stem_of_file);
@@ -95,6 +95,14 @@ class process_entries : public rule_reader {
     p.made_of = words(root, "made_of");
     if (const node* made_of = find(root, "made_of")) {
       for (const node& f : made_of->items) refer(f, storage_.keep(f.text), &edition::processes);
+    }
+    p.holds = words(root, "holds");
+    if (const node* holds = find(root, "holds")) {
+      for (const node& i : holds->items) refer(i, storage_.keep(i.text), &edition::ingredients);
+    }
+    p.liquids = words(root, "liquids");
+    if (const node* liquids = find(root, "liquids")) {
+      for (const node& i : liquids->items) refer(i, storage_.keep(i.text), &edition::ingredients);
     }
     if (!recipe.empty() && p.made_of.empty() == (p.recipe == recipe_kind::frame)) {
       fault(root, "`made_of` belongs to `recipe: frame`, and to that alone",
@@ -266,7 +274,8 @@ class process_entries : public rule_reader {
   }
 
   [[nodiscard]] condition read_condition(const node& n) {
-    only(n, {"says", "packs", "prepared", "check", "must_be_said", "instead_of_recipe"});
+    only(n, {"says", "packs", "prepared", "check", "must_be_said", "instead_of_recipe", "if_any",
+             "said_by", "own_recipe"});
     condition c;
     c.says = text(n, "says");
     c.packs = packs(n, "packs");
@@ -274,7 +283,11 @@ class process_entries : public rule_reader {
     c.check = reference(n, "check", &edition::checks, false);
     c.must_be_said = truth(n, "must_be_said", false);
     c.instead_of_recipe = truth(n, "instead_of_recipe", false);
-    if ((c.must_be_said || c.instead_of_recipe) && c.prepared.empty())
+    c.if_any = words(n, "if_any");
+    for (const std::string_view t : c.if_any) check_trait(*find(n, "if_any"), t);
+    c.said_by = words(n, "said_by");
+    c.own_recipe = truth(n, "own_recipe", false);
+    if ((c.must_be_said || c.own_recipe || c.instead_of_recipe) && c.prepared.empty())
       fault(n, "a condition that must be said needs a word to say it with", "add `prepared: ...`");
     return c;
   }
@@ -398,6 +411,21 @@ class process_entries : public rule_reader {
     if (role == "starch") return part_role::starch;
     if (role == "fat") return part_role::fat;
     return part_role::other;
+  }
+
+  static constexpr std::string_view known_traits[] = {
+      "thickener",      "dairy",        "grain-or-pasta", "fat",         "egg",
+      "low-acid-puree", "dried-legume", "cured-meat",     "meat",        "poultry",
+      "seafood",        "leafy-green",  "alcohol",        "spice",       "fresh-herb",
+      "salt",           "sugar",        "acidifier",      "pectin",      "liquid",
+      "sweetener",      "water",        "homemade",       "not-bottled", "rehydrated-legume",
+      "condiment",      "made-dish",    "broth",          "starter"};
+
+  void check_trait(const node& at, std::string_view t) {
+    if (std::find(std::begin(known_traits), std::end(known_traits), t) != std::end(known_traits))
+      return;
+    fault(at, "`" + std::string(t) + "` is no trait",
+          "use one of: " + detail::joined(known_traits, "and"));
   }
 
   /// `3`, `2.25`, `1/3`, `2 2/3`: as printed, exactly.

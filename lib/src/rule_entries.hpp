@@ -154,7 +154,9 @@ class rule_entries : public process_entries {
   }
 
   void read_vocabulary(const node& root) {
-    only(root, {"forms", "prepared", "plain_words", "line_words", "telling_words"});
+    only(root,
+         {"forms", "prepared", "plain_words", "line_words", "telling_words", "heading_words"});
+    edition_.heading_words = words(root, "heading_words");
     edition_.line_words = words(root, "line_words");
     edition_.plain_words = words(root, "plain_words", !extends_);
     if (jarproof::find(root, "telling_words") != nullptr)
@@ -183,7 +185,7 @@ class rule_entries : public process_entries {
     }
     if (out.trait.empty() == out.foods.empty())
       fault(n, "a seasoning is named by its trait or by its foods", "give one of the two");
-    out.unit = one_of(n, "unit", {"tsp", "tbsp", "cup", "clove", "piece", "oz"});
+    out.unit = one_of(n, "unit", {"tsp", "tbsp", "cup", "clove", "piece", "sprig", "oz"});
     if (const node* amount = value(n, "per_quart", true)) out.per_quart = printed(*amount);
     out.evidence = text(n, "evidence");
     return out;
@@ -230,24 +232,11 @@ class rule_entries : public process_entries {
     return out;
   }
 
-  void check_trait(const node& at, std::string_view t) {
-    if (std::find(std::begin(known_traits), std::end(known_traits), t) != std::end(known_traits))
-      return;
-    fault(at, "`" + std::string(t) + "` is no trait",
-          "use one of: " + detail::joined(known_traits, "and"));
-  }
   [[nodiscard]] std::string_view trait_of(const node& n, std::string_view key) {
     const std::string_view t = text(n, key, false);
     if (!t.empty()) check_trait(*find(n, key), t);
     return t;
   }
-
-  static constexpr std::string_view known_traits[] = {
-      "thickener",    "dairy",      "grain-or-pasta", "fat",     "egg",      "low-acid-puree",
-      "dried-legume", "cured-meat", "meat",           "poultry", "seafood",  "leafy-green",
-      "alcohol",      "spice",      "fresh-herb",     "salt",    "sugar",    "acidifier",
-      "pectin",       "liquid",     "sweetener",      "water",   "homemade", "not-bottled",
-      "rehydrated-legume", "condiment", "made-dish", "broth", "starter"};
 
   /// One line of weights: a form and one or more measures of it, in grams.
   void read_weights(const node& n, std::vector<measure_weight>& out) {

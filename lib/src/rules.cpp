@@ -133,6 +133,7 @@ class loader : public rule_entries {
     append(&edition::checks);
     append_words(&edition::plain_words);
     append_words(&edition::line_words);
+    append_words(&edition::heading_words);
     std::vector<ph_entry> ph(base_->ph.begin(), base_->ph.end());
     for (const ph_entry& e : edition_.ph) ph.push_back(e);
     edition_.ph = storage_.keep(std::move(ph));
@@ -195,7 +196,8 @@ class loader : public rule_entries {
     if (!single && !in_processes && !in_checks && !in_ingredients) {
       fault(root, "this is no rule file of an edition",
             std::string("use processes/<food-id>.yaml, checks/<check-id>.yaml, ") +
-                "ingredients/<group>.yaml, " + "acidity.yaml, seasonings.yaml, without-process.yaml, " +
+                "ingredients/<group>.yaml, " +
+                "acidity.yaml, seasonings.yaml, without-process.yaml, " +
                 detail::joined(single_files));
       return;
     }
@@ -213,8 +215,7 @@ class loader : public rule_entries {
     if (name == "vocabulary.yaml") read_vocabulary(root);
     if (name == "acidity.yaml") read_ph(root);
     if (name == "seasonings.yaml")
-      edition_.seasonings =
-          entries<seasoning_limit>(root, "seasonings", &loader::read_seasoning);
+      edition_.seasonings = entries<seasoning_limit>(root, "seasonings", &loader::read_seasoning);
     if (name == "without-process.yaml")
       edition_.untested_foods = entries<untested_food>(root, "foods", &loader::read_untested);
     if (in_ingredients) {

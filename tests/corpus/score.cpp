@@ -19,8 +19,10 @@
 #include <vector>
 
 #include "jarproof/builtin.hpp"
+#include "jarproof/check.hpp"
 #include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/detail/plan_lines.hpp"
+#include "jarproof/read_plan.hpp"
 #include "jarproof/yaml.hpp"
 
 namespace {
@@ -152,6 +154,76 @@ void score_line(const node& n, const std::string& file, tally& sum, bool all) {
               r.amount_text.c_str());
 }
 
+/// The plan of a recipe: its keys, and its lines as ingredients.
+document plan_of(const node& root, const std::string& file) {
+  document d;
+  d.name = file;
+  d.root.kind = node_kind::map;
+  d.root.line = d.root.column = 1;
+  if (const node* plan = find(root, "plan")) {
+    for (const member& m : plan->members) d.root.members.push_back(m);
+  }
+  if (find(d.root, "title") == nullptr) {
+    node title;
+    title.kind = node_kind::scalar;
+    title.text = text_at(root, "title");
+    d.root.members.push_back({"title", 1, 1, title});
+  }
+  node list;
+  list.kind = node_kind::sequence;
+  if (const node* lines = find(root, "lines")) {
+    int at = 1;
+    for (const node& n : lines->items) {
+      node line;
+      line.kind = node_kind::scalar;
+      line.style = scalar_style::quoted;
+      line.text = text_at(n, "text");
+      std::replace(line.text.begin(), line.text.end(), '\n', ' ');
+      line.line = ++at;
+      line.column = 1;
+      list.items.push_back(std::move(line));
+    }
+  }
+  d.root.members.push_back({"ingredients", 1, 1, std::move(list)});
+  return d;
+}
+
+void score_recipe(const node& root, const std::string& file, tally& sum, bool all) {
+  const document d = plan_of(root, file);
+  const result<plan> p = read_plan(d);
+  ++sum.recipes;
+  if (!p) {
+    std::printf("%s: no plan: %s\n", file.c_str(), p.errors()[0].message.c_str());
+    return;
+  }
+  const report r = check(*p, rules);
+  const std::string wanted = text_at(root, "verdict");
+  const bool agrees = name_of(r.verdict) == wanted;
+  const bool wrong = r.verdict == verdict::accepted && wanted != "accepted";
+  sum.agree += agrees ? 1 : 0;
+  sum.wrongly_accepted += wrong ? 1 : 0;
+  std::string missing;
+  if (const node* because = find(root, "because")) {
+    for (const node& b : because->items) {
+      const bool there = std::any_of(r.findings.begin(), r.findings.end(),
+                                     [&](const finding& f) { return f.check == b.text; });
+      if (!there) missing += " " + b.text;
+    }
+  }
+  if (!missing.empty()) ++sum.because_missing;
+  const std::string process = text_at(root, "process");
+  const bool other = wanted == "accepted" && (r.process == nullptr || r.process->id != process);
+  if (!all || (agrees && missing.empty() && !other)) return;
+  std::printf("%s%s: wanted %s (%s)%s%s, is %s (%s)\n", wrong ? "WRONGLY ACCEPTED " : "",
+              file.c_str(), wanted.c_str(), process.c_str(), missing.empty() ? "" : ", missing",
+              missing.c_str(), std::string(name_of(r.verdict)).c_str(),
+              r.process == nullptr ? "none" : std::string(r.process->id).c_str());
+  for (const finding& f : r.findings) {
+    if (f.outcome != outcome::none)
+      std::printf("    %d %s: %s\n", f.line, f.check.c_str(), f.message.c_str());
+  }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -171,7 +243,8 @@ int main(int argc, char** argv) {
     if (!read || read->size() != 1 || !read->front().faults.empty()) {
       std::printf("%s cannot be read\n", path.filename().c_str());
       if (read && !read->empty() && !read->front().faults.empty())
-        std::printf("  %d: %s\n", read->front().faults[0].line, read->front().faults[0].message.c_str());
+        std::printf("  %d: %s\n", read->front().faults[0].line,
+                    read->front().faults[0].message.c_str());
       continue;
     }
     const node& root = read->front().root;
@@ -181,15 +254,24 @@ int main(int argc, char** argv) {
         texts.push_back(text_at(n, "text"));
       }
     }
+    score_recipe(root, path.filename().string(), sum, all);
   }
   const auto begin = std::chrono::steady_clock::now();
   std::size_t known = 0;
   for (const std::string& t : texts) known += read_line(rules, t).what != nullptr ? 1U : 0U;
-  const auto ns = std::chrono::duration_cast<std::chrono::nanoseconds>(
-                      std::chrono::steady_clock::now() - begin).count();
-  std::printf("%d lines, %d right (%.1f %%), food wrong %d, amount wrong %d, dangerous %d; %zu names, %lld ns a line\n",
-              sum.lines, sum.right, 100.0 * sum.right / std::max(1, sum.lines), sum.food_wrong,
-              sum.amount_wrong, sum.dangerous, known,
-              static_cast<long long>(ns / std::max<long long>(1, static_cast<long long>(texts.size()))));
-  return sum.dangerous == 0 ? 0 : 1;
+  const auto ns =
+      std::chrono::duration_cast<std::chrono::nanoseconds>(std::chrono::steady_clock::now() - begin)
+          .count();
+  std::printf(
+      "%d lines, %d right (%.1f %%), food wrong %d, amount wrong %d, dangerous %d; %zu names, %lld "
+      "ns a line\n",
+      sum.lines, sum.right, 100.0 * sum.right / std::max(1, sum.lines), sum.food_wrong,
+      sum.amount_wrong, sum.dangerous, known,
+      static_cast<long long>(ns / std::max<long long>(1, static_cast<long long>(texts.size()))));
+  std::printf(
+      "%d recipes, %d verdicts agree (%.1f %%), %d wrongly accepted, %d without an expected "
+      "check\n",
+      sum.recipes, sum.agree, 100.0 * sum.agree / std::max(1, sum.recipes), sum.wrongly_accepted,
+      sum.because_missing);
+  return sum.dangerous == 0 && sum.wrongly_accepted == 0 ? 0 : 1;
 }

@@ -27,13 +27,14 @@ namespace detail {
 
 /// Says that a low-acid food is not to be canned by `m`; true where it said so.
 inline bool judge_low_acid(judging& j, const method& m, const std::vector<const process*>& foods) {
-  if (m.id == "pressure" || foods.empty()) return false;
+  if (m.id == "pressure" || (foods.empty() && !j.low_acid_mixture)) return false;
   for (const process* p : foods) {
     if (p->kind != food_class::low_acid) return false;
   }
   j.words.food = foods.size() == 1 ? std::string(foods.front()->title)
                  : j.what.food     ? j.what.food->text
-                                   : "this food";
+                 : foods.empty()   ? std::string("a mixture with low-acid food in it")
+                                   : std::string("this food");
   sentence_facts facts;
   facts.found = j.what.method->text;
   facts.required = "pressure";
@@ -43,7 +44,7 @@ inline bool judge_low_acid(judging& j, const method& m, const std::vector<const 
   }
   finding& f =
       j.say("low-acid-needs-pressure", place_of("method", *j.what.method), std::move(facts));
-  cite_first(j.rules, foods.front()->sources, f);
+  if (!foods.empty()) cite_first(j.rules, foods.front()->sources, f);
   return true;
 }
 

@@ -129,6 +129,9 @@ struct condition {
   std::string_view check;          ///< check that finds it contradicted; may be empty
   bool must_be_said = false;       ///< left unsaid, the plan is incomplete
   bool instead_of_recipe = false;  ///< stated, no proportions need to be shown
+  list<std::string_view> if_any;   ///< traits: belongs only to a recipe that shows such a thing
+  list<std::string_view> said_by;  ///< words of those lines that state it too
+  bool own_recipe = false;         ///< must be said where a frame is filled by the cook's own lines
 };
 
 /// Acid that belongs into every jar; of several, one alone suffices.
@@ -220,7 +223,7 @@ struct ingredient {
   acidity kind = acidity::low_acid;
   std::string_view kind_of;  ///< the more general ingredient; empty where there is none
   list<std::string_view> traits;
-  int vinegar_percent = 0;  ///< of an acid whose name fixes its strength
+  int vinegar_percent = 0;        ///< of an acid whose name fixes its strength
   list<std::string_view> can_as;  ///< ids of the processes by which it is canned alone
   list<measure_weight> weights;
 };
@@ -293,6 +296,8 @@ struct process {
   list<acid_choice> acids;
   process_needs needs;
   list<std::string_view> made_of;  ///< of a frame: foods that may go in, by process id
+  list<std::string_view> holds;    ///< of a frame: ingredients without a process that may go in
+  list<std::string_view> liquids;  ///< of a frame: traits or ingredients of which one must be there
   list<tested_recipe> recipes;     ///< of a fixed recipe: its tested proportions
   std::string_view source_note;    ///< where its numbers are not the USDA guide's; may be empty
   std::string_view added_by;       ///< rules that add it to the built-in edition; else empty
@@ -341,6 +346,7 @@ struct edition {
   list<std::string_view>
       line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<telling_word> telling_words;
+  list<std::string_view> heading_words;  ///< a line of these alone is a heading
   list<process> processes;
   list<ingredient> ingredients;
   list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted

@@ -69,6 +69,7 @@ class edition_writer {
     });
     words("plain_words", rules_.plain_words);
     words("line_words", rules_.line_words);
+    words("heading_words", rules_.heading_words);
     array("telling_words", rules_.telling_words, [&](const telling_word& t) {
       w_.member("id", t.id);
       w_.member("check", t.check);
@@ -241,6 +242,9 @@ class edition_writer {
       some("prepared", c.prepared);
       some("check", c.check);
       if (c.must_be_said) flag("must_be_said");
+      words("if_any", c.if_any);
+      words("said_by", c.said_by);
+      if (c.own_recipe) flag("own_recipe");
       if (c.instead_of_recipe) flag("instead_of_recipe");
     });
     if (p.low_temperature.minutes != 0) {
@@ -271,6 +275,8 @@ class edition_writer {
     words("packed_cold", n.packed_cold);
     w_.end('}');
     words("made_of", p.made_of);
+    words("holds", p.holds);
+    words("liquids", p.liquids);
     array("recipes", p.recipes, [&](const tested_recipe& r) {
       some("variant", r.variant);
       some("set", r.set);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -130,12 +131,20 @@ inline void cite_first(const edition& rules, list<citation> cited, finding& f) {
   return level::note;
 }
 
+/// An ingredient of the cook's own recipe with the words that stood beside it.
+struct own_part {
+  const ingredient* what;
+  std::vector<std::string> words;
+};
+
 /// The plan, the rules and the report that is being written.
 struct judging {
   const plan& what;
   const edition& rules;
   report& out;
   plan_words words;
+  std::optional<std::vector<own_part>> shown = std::nullopt;  ///< what fills a frame, where shown
+  bool low_acid_mixture = false;  ///< a mixture that no process covers holds low-acid food
 
   /// Adds a finding of the check `id`. A rule folder without that check still gets the finding,
   /// as an error that rejects: a missing sentence must not turn into a missing objection.

@@ -126,6 +126,14 @@ namespace jarproof::detail {
   if (m.kind == printed.kind && (m.kind != measure_kind::count || m.counts == printed.counts)) {
     return m;
   }
+  if (m.counts == "head" && printed.counts == "clove") {
+    // A head of garlic has 8 to 16 cloves (common practice, no source).
+    measured cloves = m;
+    cloves.counts = "clove";
+    cloves.low *= 8;
+    cloves.high *= 16;
+    return cloves;
+  }
   if (m.counts == "pinch" && m.kind == measure_kind::count)
     return converted(rules, i, pinches(m), printed, words);
   if (m.ounces && printed.kind == measure_kind::volume && is_a(rules, i, "liquid")) {

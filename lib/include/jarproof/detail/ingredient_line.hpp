@@ -344,7 +344,7 @@ class line_reader {
   void share_noun() {
     const std::vector<line_token> name = tokens_of(out_.name);
     for (std::size_t i = 0; i < tokens_.size(); ++i) {
-      if (use_[i] != use::free) continue;
+      if (use_[i] != use::free || is_plain(tokens_[i].text)) continue;
       const bool before = i < from_;
       const bool next_or =
           i + 1 < tokens_.size() && (tokens_[i + 1].text == "or" || tokens_[i + 1].text == "and");

@@ -48,10 +48,33 @@ inline void remind(judging& j, const process& p, std::string_view field, std::st
   return true;
 }
 
+[[nodiscard]] inline bool is_meant(const judging& j, const condition& c, const own_part& part) {
+  return std::any_of(c.if_any.begin(), c.if_any.end(),
+                     [&](std::string_view trait) { return is_a(j.rules, *part.what, trait); });
+}
+
+/// True where the cook's own lines hold what the condition is about.
+[[nodiscard]] inline bool shows_any(const judging& j, const condition& c) {
+  return std::any_of(j.shown->begin(), j.shown->end(),
+                     [&](const own_part& part) { return is_meant(j, c, part); });
+}
+
+/// True where each line that the condition is about states it: `beef, browned`.
+[[nodiscard]] inline bool lines_say(const judging& j, const condition& c) {
+  if (!j.shown || c.said_by.empty() || !shows_any(j, c)) return false;
+  return std::all_of(j.shown->begin(), j.shown->end(), [&](const own_part& part) {
+    return !is_meant(j, c, part) ||
+           std::any_of(part.words.begin(), part.words.end(), [&](const std::string& w) {
+             return c.said_by.contains(std::string_view(w));
+           });
+  });
+}
+
 inline void judge_conditions(judging& j, const process& p) {
   const plan& what = j.what;
   for (const condition& c : p.conditions) {
     if (!c.packs.empty() && what.pack && !c.packs.contains(what.pack->text)) continue;
+    if (!c.if_any.empty() && j.shown && !shows_any(j, c)) continue;
     const std::string_view id = c.check.empty() ? std::string_view("step-left-out") : c.check;
     if (const word* denied_by = denial_of(j, c)) {
       if (!what.pack && !in_every_pack(p, c)) {
@@ -64,7 +87,9 @@ inline void judge_conditions(judging& j, const process& p) {
       continue;
     }
     if (!c.prepared.empty() && has_prepared(what, c.prepared)) continue;
-    if (c.must_be_said && !follows_publication(what)) {
+    if (lines_say(j, c)) continue;
+    const bool needed = c.must_be_said || (c.own_recipe && j.shown);
+    if (needed && !follows_publication(what)) {
       finding& f = j.unsaid(id, place_of("prepared", what),
                             {{}, std::string(c.prepared), std::string(c.says), {}, {}});
       cite_first(j.rules, p.sources, f);
@@ -191,59 +216,12 @@ inline void judge_needs(judging& j, const process& p) {
       finding& f = j.say("solids-over-half", place_of("solids", *what.solids),
                          {what.solids->text, "at most " + most + " of the jar", {}, {}, {}});
       cite_first(j.rules, p.sources, f);
+    } else if (!what.solids && j.shown && !follows_publication(what)) {
+      missing(j, "solids");
     } else if (!what.solids) {
       remind(j, p, "solids",
              "Fill the jar at most " + most + " with solids, the rest with liquid.");
     }
-  }
-}
-
-/// The other published position on a mixture: one part alone would need longer, or has no process
-/// in a jar of this size. It is a note and changes nothing.
-inline void judge_longest_part(judging& j, const process& frame, const word& line,
-                               const std::vector<const process*>& foods) {
-  const std::optional<std::int64_t> volume = jar_volume(j);
-  if (!volume || foods.size() != 1) return;
-  const table* hot = nullptr;
-  for (const table& t : foods.front()->tables) {
-    if (t.pack == "hot" && t.use) hot = &t;
-  }
-  if (hot == nullptr) return;
-  const jar_minutes* alone = listed_jar(j.rules, *hot, *volume);
-  const jar_minutes* mixed = listed_jar(j.rules, frame.tables[0], *volume);
-  if (mixed == nullptr || (alone != nullptr && alone->minutes[0] <= mixed->minutes[0])) return;
-  const std::string name(foods.front()->title);
-  j.say("other-position", place_of("ingredients", line),
-        {line.text,
-         {},
-         alone == nullptr
-             ? "The table for " + name + " alone has no jar of this size."
-             : "The table for " + name + " alone has " + time_text(alone->minutes[0]) + ".",
-         {},
-         {}});
-}
-
-/// Ingredients of a frame: each must be one of the foods that it may hold, whatever its name means.
-inline void judge_frame(judging& j, const process& p) {
-  for (const word& line : j.what.ingredients) {
-    const std::vector<const process*> foods = foods_named(j.rules, plain_food(line.text));
-    const auto held = std::count_if(foods.begin(), foods.end(), [&](const process* food) {
-      return p.made_of.contains(food->id);
-    });
-    const bool all = held == static_cast<std::ptrdiff_t>(foods.size());
-    if (!all && held > 0) {
-      ask_which(j, place_of("ingredients", line), line.text, foods);
-    } else if (!all) {
-      finding& f = j.say("no-tested-process", place_of("ingredients", line),
-                         {line.text,
-                          {},
-                          "\"" + line.text + "\" is " + std::string(foods.front()->title) +
-                              ", which " + std::string(p.title) + " does not hold.",
-                          "Leave that line out, or use the published process that holds it.",
-                          {}});
-      cite_first(j.rules, p.sources, f);
-    }
-    judge_longest_part(j, p, line, foods);
   }
 }
 
@@ -259,7 +237,6 @@ inline void judge_frame(judging& j, const process& p) {
 }
 
 inline void judge_recipe(judging& j, const process& p) {
-  if (p.recipe == recipe_kind::frame) judge_frame(j, p);
   const plan& what = j.what;
   std::string_view reason;
   if (what.as_published && !what.as_published->value) {
@@ -271,7 +248,7 @@ inline void judge_recipe(judging& j, const process& p) {
     return;
   } else if (p.recipe == recipe_kind::fixed && !follows_publication(what)) {
     reason = "The process belongs to the published recipe with its tested proportions";
-  } else if (p.recipe == recipe_kind::frame && !follows_publication(what)) {
+  } else if (p.recipe == recipe_kind::frame && !follows_publication(what) && !j.shown) {
     reason = "The cook may choose what goes in, but only inside the published rules";
   } else if (p.recipe == recipe_kind::fixed && !what.ingredients.empty()) {
     reason =

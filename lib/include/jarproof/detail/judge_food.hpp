@@ -9,6 +9,8 @@
 
 #include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/detail/judge_kitchen.hpp"
+#include "jarproof/detail/judge_mixture.hpp"
+#include "jarproof/detail/judge_recipe.hpp"
 
 namespace jarproof::detail {
 
@@ -65,57 +67,6 @@ namespace jarproof::detail {
   return !food.acids.empty() && is_a(j.rules, *r.what, "acidifier") ? r.what : nullptr;
 }
 
-/// Looks every ingredient line up and says which are unknown; returns the foods that fit all lines.
-/// `beside` is the plain food that the plan names, if it names one.
-[[nodiscard]] inline std::vector<const process*> judge_ingredients(judging& j,
-                                                                   const process* beside) {
-  std::vector<const process*> common;
-  bool first = true;
-  int unknown = 0;
-  for (const word& line : j.what.ingredients) {
-    const std::string_view name = plain_food(line.text);
-    std::vector<const process*> foods = foods_named(j.rules, name);
-    const bool plain = rest_is_plain(j.rules, line.text, foods);
-    if (!plain) foods.clear();
-    ingredient_line entry{line.line, line.text, {}, {}, {}, {}};
-    entry.amount = std::string(trim(std::string_view(line.text).substr(0, line.text.find(name))));
-    const ingredient* added = beside == nullptr ? nullptr : addition(j, *beside, line);
-    if (added != nullptr) {
-      entry.ingredient = std::string(added->id);
-      entry.kind = std::string(name_of(added->kind));
-    } else if (foods.empty()) {
-      sentence_facts facts;
-      facts.found = line.text;
-      // Looking for near names is slow; after the first lines it helps nobody.
-      if (plain && ++unknown <= 20) facts.choices = joined(names_near(j.rules, name));
-      if (!plain) {
-        facts.instead =
-            "What stands behind the comma may only be words such as `washed`, or a form of the "
-            "food's table.";
-      } else if (!facts.choices.empty()) {
-        facts.instead = "If it is only spelled otherwise: " + facts.choices + ".";
-      }
-      j.say("ingredient-unknown", place_of("ingredients", line), std::move(facts));
-    } else {
-      entry.ingredient = std::string(name);
-      entry.kind = foods.front()->kind == food_class::acid ? "acid" : "low-acid";
-      if (first) {
-        common = foods;
-      } else {
-        common.erase(std::remove_if(common.begin(), common.end(),
-                                    [&](const process* p) {
-                                      return std::find(foods.begin(), foods.end(), p) ==
-                                             foods.end();
-                                    }),
-                     common.end());
-      }
-      first = false;
-    }
-    j.out.ingredients.push_back(std::move(entry));
-  }
-  return common;
-}
-
 /// A name that fits several foods is asked back with all of them.
 inline void ask_which(judging& j, const place& at, std::string found,
                       const std::vector<const process*>& foods) {
@@ -129,27 +80,240 @@ inline void ask_which(judging& j, const place& at, std::string found,
   j.say("food-ambiguous", at, std::move(facts));
 }
 
+/// The processes of a line's food by its name, or else by what its ingredient is canned as alone.
+[[nodiscard]] inline std::vector<const process*> foods_of(const edition& rules,
+                                                          const plan_line& l) {
+  std::vector<const process*> named = foods_named(rules, plain_food(l.said->text));
+  if (!named.empty() || l.reading.what == nullptr) return named;
+  return own_processes(rules, *l.reading.what);
+}
+
+/// True where a word of the line is a cut that no table of the food has: another cut is another
+/// process.
+[[nodiscard]] inline bool has_other_cut(const edition& rules, const plan_line& l,
+                                        const process& food) {
+  constexpr std::string_view more[] = {"grated", "ground",   "julienned", "chopped",
+                                       "riced",  "powdered", "shaved",    "matchsticks"};
+  const auto has_word = [](std::string_view form, std::string_view w) {
+    const std::string plain = folded(form);
+    const std::size_t at = plain.find(w);
+    return at != std::string::npos && (at == 0 || plain[at - 1] == ' ') &&
+           (at + w.size() == plain.size() || plain[at + w.size()] == ' ');
+  };
+  for (const std::string& w : l.reading.words) {
+    if (w.size() < 4) continue;
+    bool cut = line::one_of(w, more);
+    for (const form_word& f : rules.forms) cut = cut || has_word(f.id, w);
+    if (!cut || rules.plain_words.contains(std::string_view(w))) continue;
+    for (const table& t : food.tables) {
+      const bool listed = std::any_of(t.forms.begin(), t.forms.end(),
+                                      [&](std::string_view f) { return has_word(f, w); });
+      if (!listed) return true;
+    }
+  }
+  return false;
+}
+
+/// The lines of a plan for one plain food: that food, what its table allows beside it, and nothing
+/// else.
+inline void judge_plain_lines(judging& j, const process& food,
+                              const std::vector<plan_line>& lines) {
+  judge_unread_lines(j, lines);
+  for (const plan_line& l : lines) {
+    if (l.reading.at_serving || l.reading.what == nullptr || !l.reading.strange.empty()) continue;
+    judge_telling(j, l);
+    const place at = place_of("ingredients", *l.said);
+    each_ingredient(l, [&](const ingredient& i) {
+      const std::string_view ban = ban_on(j.rules, i);
+      if (!ban.empty()) {
+        finding& f = j.say(ban, at,
+                           {l.said->text,
+                            "none of it",
+                            "The table for " + std::string(food.title) + " has none.",
+                            {},
+                            {}});
+        cite_first(j.rules, food.sources, f);
+        return;
+      }
+      const bool first = &i == l.reading.what;
+      if (first && addition(j, food, *l.said) != nullptr) return;
+      if (is_a(j.rules, i, "spice") || (is_liquid(j.rules, i) && food.kind == food_class::low_acid))
+        return;
+      const std::vector<const process*> other =
+          first ? foods_of(j.rules, l) : own_processes(j.rules, i);
+      const bool among =
+          std::find(other.begin(), other.end(), &food) != other.end() || i.can_as.contains(food.id);
+      if (among && first && has_other_cut(j.rules, l, food)) {
+        sentence_facts facts;
+        facts.found = l.said->text;
+        facts.instead = "How it is cut may only be said in the words of the food's table.";
+        j.say("ingredient-unknown", at, std::move(facts));
+        return;
+      }
+      const bool same_fruit = std::all_of(other.begin(), other.end(), [](const process* each) {
+        return each->kind == food_class::acid;
+      });
+      // `tomatoes` beside a table for tomatoes is that food, whatever other tables tomatoes have.
+      const bool by_ingredient = i.can_as.contains(food.id);
+      if (among && (other.size() == 1 || same_fruit || by_ingredient)) return;
+      if (among) {
+        ask_which(j, at, l.said->text, other);
+        return;
+      }
+      j.say("no-tested-process", at,
+            {l.said->text,
+             {},
+             "The table for " + std::string(food.title) + " is for that food alone, and \"" +
+                 l.said->text + "\" is another.",
+             "Leave that line out, or name the published process of the mixture in `food`.",
+             {}});
+    });
+  }
+  judge_seasonings(j, food, lines);
+}
+
+/// Foods of lines that all mean one plain food, such as `7 lb green beans` with salt; empty where
+/// they are a mixture.
+[[nodiscard]] inline std::vector<const process*> one_food(const judging& j,
+                                                          const std::vector<plan_line>& lines) {
+  std::vector<const process*> common;
+  const ingredient* solid = nullptr;
+  bool any = false;
+  bool sweet = false;
+  bool thin = false;
+  for (const plan_line& l : lines) {
+    if (l.reading.at_serving) continue;
+    const std::vector<const process*> foods = foods_of(j.rules, l);
+    const ingredient* what = l.reading.what;
+    if (what != nullptr && foods.empty() && l.reading.others.empty() &&
+        (is_seasoning(j.rules, *what) || is_liquid(j.rules, *what))) {
+      sweet = sweet || is_a(j.rules, *what, "sugar");
+      thin = thin || is_liquid(j.rules, *what);
+      continue;
+    }
+    if (foods.empty() || !l.reading.others.empty()) return {};
+    // Two things that one table names, such as carrots and carrots, are one food.
+    if (solid != nullptr && what != nullptr &&
+        &most_general(j.rules, *solid) != &most_general(j.rules, *what))
+      return {};
+    solid = what != nullptr ? what : solid;
+    if (!any) {
+      common = foods;
+    } else {
+      common.erase(std::remove_if(common.begin(), common.end(),
+                                  [&](const process* p) {
+                                    return std::find(foods.begin(), foods.end(), p) == foods.end();
+                                  }),
+                   common.end());
+    }
+    any = true;
+  }
+  // Fruit with sugar and no water is a jam, not fruit in syrup.
+  if (sweet && !thin) return {};
+  return common;
+}
+
+/// The published recipe that the lines come nearest to, where it is near enough to be meant.
+inline void mention_nearest(judging& j, const std::vector<plan_line>& lines) {
+  const process* best = nullptr;
+  recipe_match match;
+  std::size_t best_share = 0;
+  for (const process& p : j.rules.processes) {
+    if (p.recipes.empty()) continue;
+    recipe_match m = match_recipes(j, p, lines);
+    if (!m.main_food) continue;
+    const std::size_t placed =
+        static_cast<std::size_t>(std::count(m.placed.begin(), m.placed.end(), true));
+    std::size_t parts = 0;
+    for (const recipe_part& part : p.recipes[0].parts) parts += part.optional ? 0U : 1U;
+    // Half of the lines and a third of the recipe have to be there.
+    if (placed * 2 < lines.size() || placed * 3 < parts || placed < 3) continue;
+    const std::size_t share = placed * 1'000 / std::max(lines.size(), parts);
+    if (best != nullptr && share <= best_share) continue;
+    best = &p;
+    match = std::move(m);
+    best_share = share;
+  }
+  if (best == nullptr) return;
+  std::string differences;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (match.placed[i] || lines[i].reading.what == nullptr ||
+        objection_to(j.rules, lines[i], *lines[i].reading.what).empty())
+      continue;
+    differences +=
+        (differences.empty() ? "" : "; ") + ("it has no \"" + lines[i].said->text + "\"");
+  }
+  for (const held_finding& f : match.findings) {
+    if (f.facts.required.empty()) continue;
+    differences += (differences.empty() ? "" : "; ") +
+                   (f.facts.found.empty() || f.facts.found == "none"
+                        ? std::string("it needs ")
+                        : "\"" + f.facts.found + "\" where it has ") +
+                   f.facts.required;
+  }
+  finding& f = j.say("nearest-recipe", place_of("ingredients", *lines.front().said),
+                     {std::string(best->title),
+                      {},
+                      differences.empty() ? std::string() : "Differences: " + differences + ".",
+                      {},
+                      {}});
+  cite_first(j.rules, best->sources, f);
+}
+
+/// A mixture that neither a recipe nor a frame covers: what is wrong with its parts, and that no
+/// process is published.
+inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
+  const bool all_read = std::all_of(lines.begin(), lines.end(), [](const plan_line& l) {
+    return l.reading.what != nullptr && l.reading.strange.empty();
+  });
+  const process* frame = nullptr;
+  for (const process& p : j.rules.processes) {
+    if (frame == nullptr && p.recipe == recipe_kind::frame && !p.liquids.empty()) frame = &p;
+  }
+  bool low_acid = false;
+  for (const plan_line& l : lines) {
+    if (l.reading.at_serving || l.reading.what == nullptr) continue;
+    judge_telling(j, l);
+    if (!l.reading.strange.empty()) {
+      if (frame != nullptr) judge_half_read(j, *frame, l);
+      continue;
+    }
+    each_ingredient(l, [&](const ingredient& i) {
+      const bool harmless = is_seasoning(j.rules, i) || i.kind == acidity::neutral;
+      low_acid = low_acid || (i.kind == acidity::low_acid && !harmless);
+      if (frame == nullptr) return;
+      const place_in p = place_in_frame(j.rules, *frame, i);
+      if (p == place_in::banned || (p == place_in::without_process && i.kind == acidity::low_acid))
+        (void)judge_part(j, *frame, l, i);
+    });
+  }
+  j.low_acid_mixture = low_acid;
+  if (!all_read) return;  // what is not understood may make it a published recipe
+  j.say(
+      "no-tested-process", place_of("ingredients", *lines.front().said),
+      {lines.front().said->text,
+       {},
+       low_acid ? "The ingredients are a mixture, low-acid by its most demanding part, and no "
+                  "published process covers it."
+                : "The ingredients are a mixture of acid foods, and such mixtures are canned only "
+                  "by a published recipe; none in this edition is this one.",
+       "Name the published process in `food` (for example `soups` or `mixed-vegetables`), or "
+       "can each food by its own table.",
+       {}});
+  mention_nearest(j, lines);
+}
+
 /// All foods a plan may mean: none (said so), one, or several (said so).
 [[nodiscard]] inline std::vector<const process*> judge_food(judging& j) {
   const plan& p = j.what;
   std::vector<const process*> foods;
-  place at = place_of("food", p);
-  std::string found;
-  if (p.food) foods = foods_named(j.rules, p.food->text);
-  const process* named = foods.size() == 1 ? foods.front() : nullptr;
-  // The lines of a tested recipe are read and compared by it.
-  const bool by_recipe = named != nullptr && !named->recipes.empty();
-  const std::vector<const process*> from_lines =
-      by_recipe ? std::vector<const process*>()
-                : judge_ingredients(
-                      j, named != nullptr && named->recipe == recipe_kind::plain ? named : nullptr);
   if (p.food) {
-    at = place_of("food", *p.food);
-    found = p.food->text;
+    const std::string& found = p.food->text;
+    foods = foods_named(j.rules, found);
     const untested_food* untested = untested_named(j.rules, found);
     if (foods.empty() && untested != nullptr) {
       finding& f =
-          j.say("no-tested-process", at,
+          j.say("no-tested-process", place_of("food", *p.food),
                 {found, {}, std::string(untested->why), std::string(untested->instead), {}});
       cite_first(j.rules, untested->sources, f);
     } else if (foods.empty()) {
@@ -159,59 +323,92 @@ inline void ask_which(judging& j, const place& at, std::string found,
       facts.instead =
           facts.choices.empty() ? "" : "If it is only spelled otherwise: " + facts.choices + ".";
       facts.reason = "No published process in this edition goes by the name \"" + found + "\".";
-      j.say("no-tested-process", at, std::move(facts));
-    }
-  } else if (p.ingredients.empty()) {
-    missing(j, "food");
-  } else {
-    at = place_of("ingredients", p.ingredients.front());
-    found = p.ingredients.front().text;
-    foods = from_lines;
-    const bool all_known =
-        std::all_of(j.out.ingredients.begin(), j.out.ingredients.end(),
-                    [](const ingredient_line& l) { return !l.ingredient.empty(); });
-    if (foods.empty() && all_known) {
-      j.say("no-tested-process", at,
-            {found,
-             {},
-             "The ingredients are several foods, and no published process of this edition "
-             "was named for the mixture.",
-             "Name the published process in `food` (for example `soups` or `mixed-vegetables`), or "
-             "can "
-             "each food by its own table.",
-             {}});
-    }
-    if (!all_known) foods.clear();
-  }
-  if (foods.size() > 1) {
-    ask_which(j, at, found, foods);
-  }
-  // A plain food with other foods among its ingredients is a mixture that its table does not cover.
-  if (foods.size() == 1 && p.food && foods.front()->recipe == recipe_kind::plain) {
-    for (const word& line : p.ingredients) {
-      if (addition(j, *foods.front(), line) != nullptr) continue;
-      const std::vector<const process*> other = foods_named(j.rules, plain_food(line.text));
-      if (other.empty() || (other.size() == 1 && other.front() == foods.front())) continue;
-      const bool same_fruit = std::all_of(other.begin(), other.end(), [](const process* each) {
-        return each->kind == food_class::acid;
-      });
-      const bool among = std::find(other.begin(), other.end(), foods.front()) != other.end();
-      // `tomatoes` beside a table for tomatoes is that food, whatever other tables tomatoes have.
-      if (among && same_fruit) continue;
-      if (among) {
-        ask_which(j, place_of("ingredients", line), line.text, other);
-        continue;
-      }
-      j.say("no-tested-process", place_of("ingredients", line),
-            {line.text,
-             {},
-             "The table for " + std::string(foods.front()->title) +
-                 " is for that food alone, and \"" + line.text + "\" is another.",
-             "Leave that line out, or name the published process of the mixture in `food`.",
-             {}});
+      j.say("no-tested-process", place_of("food", *p.food), std::move(facts));
     }
   }
-  return foods;
+  if (p.ingredients.empty()) {
+    if (!p.food) missing(j, "food");
+    if (foods.size() > 1) ask_which(j, place_of("food", *p.food), p.food->text, foods);
+    return foods;
+  }
+  // The lines of a tested recipe are read and compared by it.
+  if (foods.size() == 1 && !foods.front()->recipes.empty()) return foods;
+  const std::vector<plan_line> lines = read_lines(j);
+  if (lines.empty()) {
+    report_lines(j, lines);
+    if (!p.food) missing(j, "ingredients");
+    if (foods.size() > 1) ask_which(j, place_of("food", *p.food), p.food->text, foods);
+    return foods;
+  }
+  if (foods.size() == 1) {
+    const process& food = *foods.front();
+    report_lines(j, lines);
+    if (food.recipe == recipe_kind::plain) {
+      judge_plain_lines(j, food, lines);
+    } else {
+      judge_unread_lines(j, lines);
+      if (food.recipe == recipe_kind::frame) judge_own_lines(j, food, lines);
+    }
+    return foods;
+  }
+  if (p.food && foods.empty()) {  // said above; the lines are read all the same
+    report_lines(j, lines);
+    judge_unread_lines(j, lines);
+    j.low_acid_mixture = std::any_of(lines.begin(), lines.end(), [&](const plan_line& l) {
+      return l.reading.what != nullptr && !l.reading.at_serving &&
+             l.reading.what->kind == acidity::low_acid && !is_seasoning(j.rules, *l.reading.what);
+    });
+    return foods;
+  }
+  // No food is named, or several share its name: the lines decide.
+  std::vector<const process*> candidates = foods;
+  const auto is_candidate = [&](const process& each) {
+    return candidates.empty() ||
+           std::find(candidates.begin(), candidates.end(), &each) != candidates.end();
+  };
+  std::vector<const process*> recipes;
+  for (const process& each : j.rules.processes) {
+    if (!each.recipes.empty() && is_candidate(each) && is_as_published(j, each, lines))
+      recipes.push_back(&each);
+  }
+  if (recipes.size() == 1) return recipes;  // its lines are reported when they are compared
+  report_lines(j, lines);
+  judge_unread_lines(j, lines);
+  const place at =
+      p.food ? place_of("food", *p.food) : place_of("ingredients", p.ingredients.front());
+  const std::string found = p.food ? p.food->text : p.ingredients.front().text;
+  if (recipes.size() > 1) {
+    ask_which(j, at, found, recipes);
+    return recipes;
+  }
+  if (!p.solids) {
+    std::vector<const process*> plain = one_food(j, lines);
+    plain.erase(std::remove_if(plain.begin(), plain.end(),
+                               [&](const process* each) { return !is_candidate(*each); }),
+                plain.end());
+    if (plain.size() == 1) {
+      const std::vector<const process*> only = plain;
+      if (only.front()->recipe == recipe_kind::plain) judge_plain_lines(j, *only.front(), lines);
+      return only;
+    }
+    if (plain.size() > 1) {
+      ask_which(j, at, found, plain);
+      return plain;
+    }
+  }
+  const process* frame = frame_for(j, lines);
+  if (frame != nullptr && is_candidate(*frame)) {
+    judge_own_lines(j, *frame, lines);
+    mention_nearest(j, lines);
+    return {frame};
+  }
+  if (!candidates.empty()) {
+    ask_which(j, at, found, candidates);
+    mention_nearest(j, lines);
+    return candidates;
+  }
+  judge_uncovered(j, lines);
+  return {};
 }
 
 }  // namespace jarproof::detail

@@ -13,41 +13,45 @@
 
 namespace jarproof::detail {
 
-/// An ingredient that has no place in the recipe.
-inline void judge_stranger(judging& j, const process& p, const plan_line& l) {
-  const place at = place_of("ingredients", *l.said);
-  const ingredient& i = *l.reading.what;
-  const auto is = [&](std::string_view trait) { return is_a(j.rules, i, trait); };
-  const auto say = [&](std::string_view id) {
-    sentence_facts facts;
-    facts.found = l.said->text;
-    facts.required = is("not-bottled") ? "bottled juice, in the amount that was tested"
-                     : is("homemade")  ? "vinegar of 5 %"
-                                       : "none of it";
-    facts.reason = "The tested recipe has none.";
-    finding& f = j.say(id, at, std::move(facts));
-    cite_first(j.rules, p.sources, f);
-  };
-  if (is("thickener")) return say("thickener-in-jar");
-  if (is("dairy")) return say("dairy-in-jar");
-  if (is("grain-or-pasta")) return say("pasta-or-grain-in-jar");
-  if (is("egg")) return say("egg-in-jar");
-  if (is("fat")) return say("fat-in-jar");
-  if (is("low-acid-puree")) return say("low-acid-puree");
-  // Salt, sugar and dried spices change the taste, and more acid than tested is the strict side.
+/// The check that objects to an ingredient which has no place in the recipe, or empty. Salt, sugar
+/// and dried spices change the taste, and more acid than tested is the strict side.
+[[nodiscard]] inline std::string_view objection_to(const edition& rules, const plan_line& l,
+                                                   const ingredient& i) {
+  const auto is = [&](std::string_view trait) { return is_a(rules, i, trait); };
+  if (is("thickener")) return "thickener-in-jar";
+  if (is("dairy")) return "dairy-in-jar";
+  if (is("grain-or-pasta")) return "pasta-or-grain-in-jar";
+  if (is("egg")) return "egg-in-jar";
+  if (is("fat")) return "fat-in-jar";
+  if (is("low-acid-puree")) return "low-acid-puree";
+  if (is("cured-meat")) return "cured-meat-in-jar";
   // Half a cup of one spice is no seasoning.
   const bool much = is("spice") && l.reading.amount &&
                     l.reading.amount->kind == measure_kind::volume &&
                     l.reading.amount->high >= 24'000;
-  if (is("not-bottled")) return say("acid-not-bottled");
-  if (is("homemade")) return say("vinegar-homemade");
-  if (is("salt") || is("sugar") || (is("spice") && !much)) return;
-  if (is("acidifier") && l.reading.vinegar_percent.value_or(5) >= 5) return;
-  if (is("water") && says_discarded(l)) return;
-  if (is("water") || (is("liquid") && i.kind == acidity::neutral)) return say("water-too-much");
+  if (is("not-bottled")) return "acid-not-bottled";
+  if (is("homemade")) return "vinegar-homemade";
+  if (is("salt") || is("sugar") || (is("spice") && !much)) return {};
+  if (is("acidifier") && l.reading.vinegar_percent.value_or(5) >= 5) return {};
+  if (is("water") && says_discarded(l)) return {};
+  if (is("water") || (is("liquid") && i.kind == acidity::neutral)) return "water-too-much";
   if (i.kind == acidity::low_acid || i.kind == acidity::borderline || is("fresh-herb"))
-    return say("low-acid-share-too-high");
-  say("not-in-recipe");
+    return "low-acid-share-too-high";
+  return "not-in-recipe";
+}
+
+/// An ingredient that has no place in the recipe.
+inline void judge_stranger(judging& j, const process& p, const plan_line& l, const ingredient& i) {
+  const std::string_view id = objection_to(j.rules, l, i);
+  if (id.empty()) return;
+  sentence_facts facts;
+  facts.found = l.said->text;
+  facts.required = id == "acid-not-bottled"   ? "bottled juice, in the amount that was tested"
+                   : id == "vinegar-homemade" ? "vinegar of 5 %"
+                                              : "none of it";
+  facts.reason = "The tested recipe has none.";
+  finding& f = j.say(id, place_of("ingredients", *l.said), std::move(facts));
+  cite_first(j.rules, p.sources, f);
 }
 
 /// Lines that cannot be read, one finding each.
@@ -55,6 +59,7 @@ inline void judge_unread_lines(judging& j, const std::vector<plan_line>& lines) 
   int unknown = 0;
   for (const plan_line& l : lines) {
     if (l.reading.what != nullptr && l.reading.strange.empty()) continue;
+    if (l.reading.at_serving) continue;
     sentence_facts facts;
     facts.found = l.said->text;
     if (l.reading.what != nullptr) {
@@ -83,18 +88,34 @@ inline void judge_vinegar_lines(judging& j, const process& p, const std::vector<
   }
 }
 
-/// Compares the plan's ingredients with every recipe of the food and reports against the one that
-/// they come nearest to.
-inline void judge_tested_recipe(judging& j, const process& p) {
-  const std::vector<plan_line> lines = read_lines(j);
-  report_lines(j, lines);
-  judge_unread_lines(j, lines);
-  judge_vinegar_lines(j, p, lines);
+/// True where some part of the food's recipes takes this ingredient.
+[[nodiscard]] inline bool has_part_for(const edition& rules, const process& p,
+                                       const ingredient& i) {
+  for (const tested_recipe& r : p.recipes) {
+    for (const recipe_part& part : r.parts) {
+      if (near_to(rules, i, part) > nearness::more_general) return true;
+    }
+  }
+  return false;
+}
+
+/// The lines of a plan against the recipes of one food: of each set the recipe that they come
+/// nearest to.
+struct recipe_match {
+  std::vector<held_finding> findings;
+  std::vector<bool> placed;  ///< of each line
+  bool main_food = true;     ///< the main food of each set is there
+  int score = 0;             ///< how far the lines are from the recipe; 0 = as published
+};
+
+[[nodiscard]] inline recipe_match match_recipes(const judging& j, const process& p,
+                                                const std::vector<plan_line>& lines) {
+  recipe_match out;
+  out.placed.assign(lines.size(), false);
   std::vector<std::string_view> sets;
   for (const tested_recipe& r : p.recipes) {
     if (std::find(sets.begin(), sets.end(), r.set) == sets.end()) sets.push_back(r.set);
   }
-  std::vector<bool> placed(lines.size(), false);
   const auto weight_of = [&](const held_finding& f) {
     const check_rule* rule = find(j.rules.checks, f.id);
     if (f.left_unsaid) return 1;
@@ -120,16 +141,68 @@ inline void judge_tested_recipe(judging& j, const process& p) {
       best.emplace(std::move(c));
       best_score = score;
     }
-    for (std::size_t i = 0; i < lines.size(); ++i) placed[i] = placed[i] || best->has_place(i);
+    for (std::size_t i = 0; i < lines.size(); ++i)
+      out.placed[i] = out.placed[i] || best->has_place(i);
     for (const held_finding& f : best->findings()) {
-      finding& said = f.left_unsaid ? j.unsaid(f.id, f.at, f.facts) : j.say(f.id, f.at, f.facts);
-      cite_first(j.rules, p.sources, said);
+      out.score += weight_of(f);
+      out.findings.push_back(f);
     }
+    out.main_food = out.main_food && best->has_main_food();
+  }
+  return out;
+}
+
+/// Compares the plan's ingredients with every recipe of the food and reports against the one that
+/// they come nearest to.
+inline void judge_tested_recipe(judging& j, const process& p) {
+  const std::vector<plan_line> lines = read_lines(j);
+  report_lines(j, lines);
+  judge_unread_lines(j, lines);
+  if (lines.empty()) {
+    finding& f =
+        j.unsaid("recipe-not-shown", place_of("ingredients", j.what),
+                 {{}, "the published recipe", "No line of `ingredients` names a food", {}, {}});
+    cite_first(j.rules, p.sources, f);
+    return;
+  }
+  judge_vinegar_lines(j, p, lines);
+  const recipe_match m = match_recipes(j, p, lines);
+  for (const held_finding& f : m.findings) {
+    finding& said = f.left_unsaid ? j.unsaid(f.id, f.at, f.facts) : j.say(f.id, f.at, f.facts);
+    cite_first(j.rules, p.sources, said);
   }
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    const bool read = lines[i].reading.what != nullptr && lines[i].reading.strange.empty();
-    if (read && !placed[i] && !answers_acid(j, p, lines[i].reading)) judge_stranger(j, p, lines[i]);
+    const plan_line& l = lines[i];
+    if (l.reading.what == nullptr || !l.reading.strange.empty() || l.reading.at_serving) continue;
+    if (!m.placed[i] && !answers_acid(j, p, l.reading)) judge_stranger(j, p, l, *l.reading.what);
+    for (const other_ingredient& o : l.reading.others) {
+      if (!has_part_for(j.rules, p, *o.what)) judge_stranger(j, p, l, *o.what);
+    }
+    for (const telling_word* t : l.reading.telling) {
+      if (t->check != "low-acid-puree")
+        j.say(t->check, place_of("ingredients", *l.said),
+              {l.said->text, "none of it", "The word is \"" + std::string(t->id) + "\".", {}, {}});
+    }
   }
+}
+
+/// True where the lines are a published recipe, with nothing that it would object to.
+[[nodiscard]] inline bool is_as_published(const judging& j, const process& p,
+                                          const std::vector<plan_line>& lines) {
+  const recipe_match m = match_recipes(j, p, lines);
+  if (!m.main_food || m.score > 0) return false;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const plan_line& l = lines[i];
+    if (l.reading.at_serving) continue;
+    if (l.reading.what == nullptr || !l.reading.strange.empty() || !l.reading.telling.empty())
+      return false;
+    if (!m.placed[i] && !objection_to(j.rules, l, *l.reading.what).empty()) return false;
+    for (const other_ingredient& o : l.reading.others) {
+      if (!has_part_for(j.rules, p, *o.what) && !objection_to(j.rules, l, *o.what).empty())
+        return false;
+    }
+  }
+  return true;
 }
 
 }  // namespace jarproof::detail

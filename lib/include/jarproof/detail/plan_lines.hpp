@@ -49,18 +49,36 @@ struct plan_line {
   std::string_view rest = plain;
   if (take_amount(rest).found) return false;
   if (plain.back() == ':') return true;
+  // `Soup`, `Meat and beans`: group words alone, which name no food.
+  const std::vector<line_token> words = tokens_of(plain);
+  const bool group = std::all_of(words.begin(), words.end(), [&](const line_token& t) {
+    return rules.heading_words.contains(std::string_view(t.text)) || t.text == "and";
+  });
+  if (group) return true;
   constexpr std::string_view openings[] = {"for the ", "for ", "to serve", "to finish", "para "};
   const bool opens = std::any_of(std::begin(openings), std::end(openings),
                                  [&](std::string_view o) { return starts_with(plain, o); });
   return opens && read_line(rules, text).what == nullptr;
 }
 
+/// Below `To serve:` nothing goes into the jar.
+[[nodiscard]] inline bool is_serving_heading(std::string_view text) {
+  const std::string plain = plain_line(text);
+  constexpr std::string_view table[] = {"serv", "garnish", "topping", "at the table"};
+  return std::any_of(std::begin(table), std::end(table),
+                     [&](std::string_view t) { return plain.find(t) != std::string::npos; });
+}
+
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
+  bool serving = false;
   for (const word& w : j.what.ingredients) {
-    const std::string_view text = trim(w.text);
-    if (!text.empty() && text.back() == ':') continue;  // a heading
+    if (is_heading(j.rules, w.text)) {
+      serving = is_serving_heading(w.text);
+      continue;
+    }
     line_reading reading = read_line(j.rules, w.text);
+    reading.at_serving = reading.at_serving || serving;
     std::optional<measured> amount = batch_amount(j, reading);
     out.push_back({&w, std::move(reading), amount});
   }

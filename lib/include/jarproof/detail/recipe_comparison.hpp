@@ -149,7 +149,7 @@ class recipe_comparison {
     });
   }
   [[nodiscard]] static bool readable(const plan_line& l) {
-    return l.reading.what != nullptr && l.reading.strange.empty();
+    return l.reading.what != nullptr && l.reading.strange.empty() && !l.reading.at_serving;
   }
   [[nodiscard]] bool has_line(const recipe_part& part) const {
     return std::find(part_of_.begin(), part_of_.end(), &part) != part_of_.end();
