@@ -383,7 +383,8 @@ TEST_SUITE("check") {
     soup["ingredients"] = "[2 lb carrots, 1 lb clams]";
     CHECK(beans_with(soup).verdict == verdict::untested);
     soup["ingredients"] = "[2 lb carrots, 1 lb noodles]";
-    CHECK(beans_with(soup).verdict == verdict::incomplete);
+    CHECK(beans_with(soup).verdict == verdict::rejected);
+    CHECK(has(beans_with(soup), "pasta-or-grain-in-jar"));
     keys mixed{{"food", "mixed-vegetables"},
                {"pack", "hot"},
                {"time", "75 min"},
@@ -424,7 +425,8 @@ TEST_SUITE("check") {
     CHECK(has(crab("1 tsp citric acid per pint, optional"), "acid-missing"));
     CHECK(has(crab("1 tsp citric acid per pint, if desired"), "acid-missing"));
     CHECK(has(crab("1 tsp citric acid solution per pint"), "acid-missing"));
-    CHECK(has(crab("some lemon juice"), "amount-unknown"));
+    CHECK(has(crab("some bottled lemon juice"), "amount-unknown"));
+    CHECK(crab("some bottled lemon juice").verdict == verdict::incomplete);
     CHECK(crab("some lemon juice").verdict == verdict::incomplete);
   }
 
@@ -511,7 +513,12 @@ TEST_SUITE("check") {
     CHECK(one.process->id == "beans-snap");
     CHECK(with("[7 lb green beans, 1 cup mystery]").verdict == verdict::incomplete);
     CHECK(has(with("[7 lb green beans, 1 cup mystery]"), "ingredient-unknown"));
-    CHECK(with("[7 lb green beans, 2 lb carrots]").verdict == verdict::untested);
+    // Several vegetables are the published mixed vegetables: hot, pints 75 min (part 4, 4-12).
+    const jarproof::report mixed = with("[7 lb green beans, 2 lb carrots]");
+    CHECK(mixed.verdict == verdict::rejected);
+    REQUIRE(mixed.process != nullptr);
+    CHECK(mixed.process->id == "mixed-vegetables");
+    CHECK(has(mixed, "time-too-short"));
     CHECK(has(beans_with({{"ingredients", "[7 lb green beans, 2 lb carrots]"}}),
               "no-tested-process"));
   }

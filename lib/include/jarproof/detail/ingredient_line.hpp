@@ -218,7 +218,7 @@ class line_reader {
     }
     // A spoon of an herb, neither fresh nor cut, is the dried one.
     const bool spoon =
-        out_.amount && out_.amount->kind == measure_kind::volume && out_.amount->high <= 6'000;
+        out_.amount && out_.amount->kind == measure_kind::volume && out_.amount->high <= 2'000;
     constexpr std::string_view fresh[] = {"fresh",  "chopped", "minced",  "torn",
                                           "leaves", "sprigs",  "snipped", "cut"};
     const bool said_fresh = out_.name.find("fresh") != std::string::npos ||
