@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <iterator>
 #include <string>
 #include <utility>
@@ -6,9 +7,11 @@
 
 #include "../commands.hpp"
 #include "../options.hpp"
+#include "../recipe_file.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/jarproof.hpp"
 #include "jarproof/json.hpp"
+#include "jarproof/read_recipe.hpp"
 #include "jarproof/yaml.hpp"
 
 namespace jarproof::cli {
@@ -18,7 +21,7 @@ namespace po = boost::program_options;
 
 constexpr const char* usage =
     "Usage: jarproof check [options] FILE...\n"
-    "Judges every plan in the files; `-` reads standard input.\n"
+    "Judges every plan or recipe in the files; `-` reads standard input.\n"
     "Exit status: 0 all accepted, 1 some rejected, 2 some untested or incomplete, 3 not done.\n";
 
 /// A value given on the command line in place of the plan's own.
@@ -57,20 +60,53 @@ void set(node& map, std::string_view key, const std::string& path, const std::st
 struct job {
   const edition& rules;
   std::vector<override_of> overrides;
-  std::string input;  ///< yaml, json, jsonl, or empty: by the name of the file
+  std::string input;        ///< yaml, json, jsonl, recipe, or empty: by the name of the file
+  std::string folder = {};  ///< of the file; the recipes that its plans name are looked for there
 };
 
 [[nodiscard]] report judged(document d, const job& work) {
+  std::string folder = work.folder;
   if (d.root.kind == node_kind::map) {
-    for (const override_of& o : work.overrides) set(d.root, o.key, "", o.value);
+    for (const override_of& o : work.overrides) {
+      set(d.root, o.key, "", o.value);
+      // A name given on the command line is one of the folder where the command is given.
+      if (o.key == "recipe") folder.clear();
+    }
   }
+  add_named_recipe(d, folder);
   const result<plan> what = read_plan(d);
   return what ? check(*what, work.rules) : unreadable_report(d.name, what.errors(), work.rules);
 }
 
-[[nodiscard]] bool ends_with(const std::string& text, std::string_view tail) {
-  return text.size() >= tail.size() &&
-         text.compare(text.size() - tail.size(), tail.size(), tail) == 0;
+/// Kind of input that the name of a file tells.
+[[nodiscard]] std::string kind_of(const std::string& name) {
+  const std::size_t dot = name.rfind('.');
+  const std::string ending = dot == std::string::npos ? "" : detail::folded(name.substr(dot + 1));
+  if (ending == "json" || ending == "jsonl") return ending;
+  return ending == "txt" || ending == "html" || ending == "htm" ? "recipe" : "yaml";
+}
+
+/// A report for each recipe, or one that says what is wrong.
+[[nodiscard]] std::vector<report> judge_recipes(result<std::vector<recipe>> recipes,
+                                                const std::string& name, const job& work) {
+  if (!recipes) return {unreadable_report(name, recipes.errors(), work.rules)};
+  std::vector<report> out;
+  for (document& d : plans_of(std::move(*recipes), name)) out.push_back(judged(std::move(d), work));
+  return out;
+}
+
+/// One line of JSON Lines: always one report, so that answers and lines stay paired.
+[[nodiscard]] report judge_line(std::string_view line, const std::string& name, const job& work) {
+  result<document> read = read_json_line(line, name);
+  if (!read) return unreadable_report(name, read.errors(), work.rules);
+  if (!is_linked_data(read->root)) return judged(std::move(*read), work);
+  std::vector<report> of_recipes = judge_recipes(recipes_of({*read}, name), name, work);
+  if (of_recipes.size() == 1) return std::move(of_recipes.front());
+  return unreadable_report(
+      name,
+      {{name, 0, 0, "", "the line holds " + std::to_string(of_recipes.size()) + " recipes",
+        "write one recipe a line"}},
+      work.rules);
 }
 
 [[nodiscard]] std::vector<report> judge_lines(const std::string& text, const std::string& name,
@@ -83,24 +119,34 @@ struct job {
     rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
     if (detail::trim(one).empty()) continue;
     const std::string place = name + ":" + std::to_string(line);
-    result<document> read = read_json_line(one, place);
-    out.push_back(read ? judged(std::move(*read), work)
-                       : unreadable_report(place, read.errors(), work.rules));
+    out.push_back(judge_line(one, place, work));
   }
   return out;
 }
 
 [[nodiscard]] std::vector<report> judge_text(const std::string& text, const std::string& name,
                                              const job& work) {
-  std::string kind = work.input;
-  if (kind.empty())
-    kind = ends_with(name, ".json") ? "json" : ends_with(name, ".jsonl") ? "jsonl" : "yaml";
+  const std::string kind = work.input.empty() ? kind_of(name) : work.input;
   if (kind == "jsonl") return judge_lines(text, name, work);
+  if (kind == "recipe") {
+    // An empty file holds no plan, of whatever kind.
+    if (detail::trim(text).empty()) return {};
+    return judge_recipes(read_recipes(text, name), name, work);
+  }
   result<std::vector<document>> read =
       kind == "json" ? read_json(text, name) : read_yaml(text, name);
   if (!read) return {unreadable_report(name, read.errors(), work.rules)};
+  const auto linked = [](const document& d) { return is_linked_data(d.root); };
+  if (!read->empty() && std::all_of(read->begin(), read->end(), linked))
+    return judge_recipes(recipes_of(*read, name), name, work);
   std::vector<report> out;
   for (document& d : *read) {
+    if (linked(d)) {
+      const std::string place = d.name;
+      for (report& r : judge_recipes(recipes_of({std::move(d)}, place), place, work))
+        out.push_back(std::move(r));
+      continue;
+    }
     // Several plans in one file are told apart by the line on which they begin.
     if (read->size() > 1 && d.root.line > 0) d.name += ":" + std::to_string(d.root.line);
     out.push_back(judged(std::move(d), work));
@@ -129,7 +175,7 @@ exit_code run_check(const arguments& args) {
   po::options_description options;
   options.add_options()("file", po::value<std::vector<std::string>>(), "")(
       "input", po::value<std::string>()->value_name("KIND"),
-      "yaml, json or jsonl, where the file name does not tell")(
+      "yaml, json, jsonl or recipe, where the file name does not tell")(
       "format", po::value<std::string>()->default_value("text")->value_name("KIND"),
       "text, json or jsonl (one report a line)")(
       "set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
@@ -150,7 +196,8 @@ exit_code run_check(const arguments& args) {
     return false;
   };
   if (!chosen_of("format", {"text", "json", "jsonl"})) return not_done;
-  if (values.count("input") != 0 && !chosen_of("input", {"yaml", "json", "jsonl"})) return not_done;
+  if (values.count("input") != 0 && !chosen_of("input", {"yaml", "json", "jsonl", "recipe"}))
+    return not_done;
   if (values.count("file") == 0) {
     complain(std::string("no plan given\n") + usage);
     return not_done;
@@ -178,6 +225,7 @@ exit_code run_check(const arguments& args) {
       status = not_done;
       continue;
     }
+    work.folder = folder_of(file);
     std::vector<report> some = judge_text(*text, file == "-" ? "stdin" : file, work);
     if (some.empty()) {
       complain(file + " holds no plan");

@@ -18,7 +18,9 @@ bool ends_with(std::string_view text, std::string_view end) {
 
 void add(problems& all, const problems& more) { all.insert(all.end(), more.begin(), more.end()); }
 
-void add_plan_faults(problems& all, const jarproof::document& d) {
+void add_plan_faults(problems& all, jarproof::document d) {
+  // Who opens the file of a recipe says so; here none is opened.
+  if (jarproof::find(d.root, "recipe") != nullptr) d.recipe_source = "a recipe";
   if (const auto plan = jarproof::read_plan(d); !plan) add(all, plan.errors());
 }
 

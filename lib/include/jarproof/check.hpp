@@ -154,15 +154,16 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
 
 /// Order, verdict, and what the verdict makes pointless.
 inline void settle(report& out) {
-  std::stable_sort(
-      out.findings.begin(), out.findings.end(), [](const finding& a, const finding& b) {
-        return std::tie(a.line, a.column, a.check) < std::tie(b.line, b.column, b.check);
-      });
+  std::stable_sort(out.findings.begin(), out.findings.end(),
+                   [](const finding& a, const finding& b) {
+                     return std::tie(a.file, a.line, a.column, a.check) <
+                            std::tie(b.file, b.line, b.column, b.check);
+                   });
   out.findings.erase(std::unique(out.findings.begin(), out.findings.end(),
                                  [](const finding& a, const finding& b) {
-                                   return a.check == b.check && a.line == b.line &&
-                                          a.column == b.column && a.field == b.field &&
-                                          a.message == b.message;
+                                   return a.check == b.check && a.file == b.file &&
+                                          a.line == b.line && a.column == b.column &&
+                                          a.field == b.field && a.message == b.message;
                                  }),
                      out.findings.end());
   out.verdict = verdict_of(out.findings);
@@ -180,6 +181,7 @@ inline void settle(report& out) {
   using namespace detail;
   report out;
   out.source = what.source;
+  if (what.recipe_source != what.source) out.recipe_source = what.recipe_source;
   if (what.title) out.title = what.title->text;
   judging j{what, rules, out, {}};
   if (what.altitude) {

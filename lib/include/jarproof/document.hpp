@@ -27,8 +27,9 @@ struct member;
 struct node {
   node_kind kind = node_kind::null;
   scalar_style style = scalar_style::plain;
-  bool faulty = false;  ///< a fault of the document stands here; nothing more is to be said
-  std::string text;     ///< of a scalar
+  bool faulty = false;     ///< a fault of the document stands here; nothing more is to be said
+  bool in_recipe = false;  ///< stands in the recipe that the plan names, not in the plan
+  std::string text;        ///< of a scalar
   int line = 0;
   int column = 0;       ///< in characters
   int text_column = 0;  ///< of a literal block: where its lines begin, from the line below on
@@ -51,6 +52,7 @@ struct document {
   node root;            ///< as far as it could be read
   problems faults;      ///< duplicate keys, anchors, broken syntax and the like in this document
   bool broken = false;  ///< the syntax broke: `root` ends where it did
+  std::string recipe_source = {};  ///< display name of the recipe; empty where it has none
 };
 
 /// The value of `key` in a map, or null.

@@ -12,6 +12,8 @@
 #include "jarproof/plan.hpp"
 #include "jarproof/quantity.hpp"
 #include "jarproof/read_plan.hpp"
+#include "jarproof/read_recipe.hpp"
+#include "jarproof/recipe.hpp"
 #include "jarproof/report.hpp"
 #include "jarproof/result.hpp"
 #include "jarproof/unreadable.hpp"

@@ -1,4 +1,5 @@
-// Reading JSON and JSON Lines into document trees (target jarproof::json, over Boost.JSON).
+// Reading JSON and JSON Lines into document trees, and recipes out of JSON and web pages (target
+// jarproof::json, over Boost.JSON).
 // SPDX-License-Identifier: MIT
 #pragma once
 
@@ -6,6 +7,7 @@
 #include <vector>
 
 #include "jarproof/document.hpp"
+#include "jarproof/recipe.hpp"
 #include "jarproof/result.hpp"
 
 namespace jarproof {
@@ -17,5 +19,15 @@ namespace jarproof {
 
 /// One line of JSON Lines; `name` is `FILE:LINE`.
 [[nodiscard]] result<document> read_json_line(std::string_view line, std::string_view name);
+
+/// Every schema.org Recipe in a JSON text, or in the `<script type="application/ld+json">` elements
+/// of a web page or a piece of one. A page may have 16 MiB, the JSON in it the usual 1 MiB.
+[[nodiscard]] result<std::vector<recipe>> read_recipe_json(std::string_view text,
+                                                           std::string_view name);
+
+/// Recipes of any kind, told by what the text begins with: `{`, `[` or `<` is JSON or a web page,
+/// anything else a recipe as pasted text.
+[[nodiscard]] result<std::vector<recipe>> read_recipes(std::string_view text,
+                                                       std::string_view name);
 
 }  // namespace jarproof

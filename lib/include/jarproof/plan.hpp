@@ -21,6 +21,7 @@ struct said {
   std::string text;
   int line = 0;
   int column = 0;
+  bool in_recipe = false;  ///< the place is one in the recipe, not in the plan
 };
 
 /// An amount in the fine unit of its dimension (jarproof/quantity.hpp).
@@ -55,8 +56,12 @@ struct plan {
   std::optional<word> title, lot, date;
   std::optional<word> food, form;
   std::optional<said<bool>> as_published;
+  std::optional<word> recipe;  ///< file name of a recipe, as written
+  std::string recipe_source;   ///< display name of the recipe that was read; empty without one
   std::vector<word> ingredients;
-  std::optional<word> pack;  ///< `raw` or `hot`
+  std::vector<word> steps;    ///< what is done with them, in the cook's words
+  std::optional<word> yield;  ///< how much it makes, such as `9 pints`
+  std::optional<word> pack;   ///< `raw` or `hot`
   std::optional<word> jar;
   std::optional<amount> jar_volume;  ///< of a jar written as an amount, rounded up
   std::optional<word> method;

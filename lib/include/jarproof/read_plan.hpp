@@ -25,12 +25,17 @@ class plan_reader : private plan_values {
  public:
   explicit plan_reader(const document& source) : plan_values(source) {
     plan_.source = source.name;
+    plan_.recipe_source = source.recipe_source;
     plan_.line = source.root.line;
     plan_.column = source.root.column;
   }
 
   [[nodiscard]] result<plan> read() {
     errors_ = source_.faults;
+    for (problem& p : errors_) {
+      // A document may have been given another name since, such as `kitchen.yaml:10`.
+      if (!in_recipe(p)) p.file = source_.name;
+    }
     if (source_.root.kind != node_kind::map) {
       if (errors_.empty())
         fault(source_.root, "this is no plan",
@@ -43,9 +48,11 @@ class plan_reader : private plan_values {
     }
     for (const member& m : source_.root.members) read_member(m);
     if (!errors_.empty()) {
-      std::stable_sort(errors_.begin(), errors_.end(), [](const problem& a, const problem& b) {
-        return std::tie(a.line, a.column) < std::tie(b.line, b.column);
-      });
+      const auto place = [&](const problem& p) {
+        return std::make_tuple(in_recipe(p), p.line, p.column);
+      };
+      std::stable_sort(errors_.begin(), errors_.end(),
+                       [&](const problem& a, const problem& b) { return place(a) < place(b); });
       return errors_;
     }
     return std::move(plan_);
@@ -53,6 +60,18 @@ class plan_reader : private plan_values {
 
  private:
   plan plan_;
+
+  [[nodiscard]] bool in_recipe(const problem& p) const {
+    return !source_.recipe_source.empty() && p.file == source_.recipe_source;
+  }
+
+  /// Which lines the recipe has is not known here: whoever may open files puts them in before.
+  void read_recipe_name(const node& value) {
+    plan_.recipe = text(value, "recipe");
+    if (plan_.recipe && source_.recipe_source.empty())
+      fault(value, "the recipe `" + plan_.recipe->text + "` was not read with the plan",
+            "write its lines under `ingredients`");
+  }
 
   void read_jar(const node& value) {
     plan_.jar = text(value, "jar");
@@ -115,8 +134,14 @@ class plan_reader : private plan_values {
       plan_.form = text(value, key);
     else if (key == "as-published")
       plan_.as_published = yes_or_no(value, key);
+    else if (key == "recipe")
+      read_recipe_name(value);
     else if (key == "ingredients")
       plan_.ingredients = lines(value, key);
+    else if (key == "steps")
+      plan_.steps = lines(value, key);
+    else if (key == "yield")
+      plan_.yield = text(value, key);
     else if (key == "pack")
       plan_.pack = one_of(value, key, {"raw", "hot"});
     else if (key == "jar")

@@ -73,6 +73,7 @@ struct finding {
   jarproof::level level = jarproof::level::note;
   jarproof::outcome outcome = jarproof::outcome::none;
   std::string field;  ///< plan key it is about; may be empty
+  std::string file;   ///< of the place, where it is not the plan's own: the recipe; else empty
   int line = 0;       ///< 0 where the plan's format has no lines
   int column = 0;
   std::string found;     ///< as the plan says it
@@ -112,6 +113,7 @@ struct ingredient_line {
 
 struct report {
   std::string source;
+  std::string recipe_source;  ///< where the lines of `ingredients` stand, if not in `source`
   std::string title;
   jarproof::verdict verdict = jarproof::verdict::unreadable;
   const jarproof::process* process = nullptr;  ///< null where the plan matches no food

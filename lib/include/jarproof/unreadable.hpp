@@ -25,6 +25,7 @@ namespace jarproof {
     facts.instead = p.write;
     finding& f = j.say("plan-unreadable", {p.path, p.line, p.column}, std::move(facts));
     f.required = p.write;
+    if (!p.file.empty() && p.file != source) f.file = p.file;  // the recipe
   }
   out.verdict = verdict::unreadable;
   return out;

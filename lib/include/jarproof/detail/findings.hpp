@@ -44,11 +44,12 @@ struct place {
   std::string_view field;
   int line = 0;
   int column = 0;
+  bool in_recipe = false;
 };
 
 template <class T>
 [[nodiscard]] place place_of(std::string_view field, const said<T>& value) noexcept {
-  return {field, value.line, value.column};
+  return {field, value.line, value.column, value.in_recipe};
 }
 
 /// The plan as a whole, for something that is not said.
@@ -162,6 +163,7 @@ struct judging {
     finding f;
     f.check = std::string(id);
     f.field = std::string(at.field);
+    if (at.in_recipe) f.file = out.recipe_source;
     f.line = at.line;
     f.column = at.column;
     const check_rule* rule = find(rules.checks, id);

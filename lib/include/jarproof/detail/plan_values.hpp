@@ -75,7 +75,7 @@ class plan_values {
     }
     // The text of a literal block begins on the line after the `|`.
     const bool below = value.style == scalar_style::literal && value.line > 0;
-    if (!below) return word{{}, plain, value.line, value.column};
+    if (!below) return word{{}, plain, value.line, value.column, value.in_recipe};
     const std::size_t first = value.text.find_first_not_of(" \n");
     const auto blank_lines = std::count(
         value.text.begin(), value.text.begin() + static_cast<std::ptrdiff_t>(first), '\n');
@@ -189,7 +189,9 @@ class plan_values {
       return out;
     }
     if (value.kind == node_kind::scalar && value.style == scalar_style::folded) {
-      fault(value, "folded text joins the lines, so two ingredients would become one",
+      fault(value,
+            "folded text joins the lines, so two " +
+                std::string(key == "steps" ? "steps" : "ingredients") + " would become one",
             "put `|` instead of `>` after the key, and every line on a line of its own");
       return out;
     }

@@ -143,6 +143,7 @@ inline void write_finding(json_writer& w, const finding& f) {
   w.member("level", name_of(f.level));
   w.member("outcome", name_of(f.outcome));
   w.member("field", f.field);
+  if (!f.file.empty()) w.member("file", f.file);
   if (f.line > 0) {
     w.member("line", f.line);
     w.member("column", f.column);
@@ -176,6 +177,7 @@ inline void write_report(json_writer& w, const report& r) {
     w.begin('[');
     for (const requirement& option : r.options) write_requirement(w, option);
     w.end(']');
+    if (!r.recipe_source.empty()) w.member("recipe", r.recipe_source);
     w.key("ingredients");
     w.begin('[');
     for (const ingredient_line& line : r.ingredients) {

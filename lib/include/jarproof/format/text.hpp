@@ -97,10 +97,10 @@ class text_writer {
 
 /// `FILE:LINE:COLUMN (key)`. A source that names its first line already loses it.
 [[nodiscard]] inline std::string place_text(const report& r, const finding& f) {
-  std::string out = r.source;
+  std::string out = f.file.empty() ? r.source : f.file;
   if (f.line > 0) {
     const std::size_t colon = out.rfind(':');
-    const bool has_line = colon != std::string::npos && colon + 1 < out.size() &&
+    const bool has_line = f.file.empty() && colon != std::string::npos && colon + 1 < out.size() &&
                           out.find_first_not_of("0123456789", colon + 1) == std::string::npos;
     if (has_line) out.resize(colon);
     out += ":" + std::to_string(f.line) + ":" + std::to_string(f.column);
