@@ -17,6 +17,7 @@
 #include "jarproof/detail/judge_conditions.hpp"
 #include "jarproof/detail/judge_food.hpp"
 #include "jarproof/detail/judge_process.hpp"
+#include "jarproof/detail/judge_steps.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/plan.hpp"
 #include "jarproof/report.hpp"
@@ -195,6 +196,7 @@ inline void settle(report& out) {
   const method* m = judge_method(j);
   judge_words(j);
   const std::vector<const process*> foods = judge_food(j);
+  judge_steps(j, foods.size() == 1 ? foods.front() : nullptr);
   judge_held(j, foods.size() == 1 ? foods.front()->needs : process_needs{});
   if (m != nullptr) judge_low_acid(j, *m, foods);
   const method* canner = find(rules.methods, "pressure");

@@ -159,6 +159,15 @@ inline void judge_dry_beans(judging& j, const process& frame, const plan_line& l
   if (j.what.batch) return j.what.batch->value.value / 1'000 * 6;
   const std::int64_t jar = jar_volume(j).value_or(0);
   if (j.what.jars && jar > 0) return jar / 1'000 * 6 * j.what.jars->value;
+  // `Makes about 9 quarts`
+  if (j.what.yield) {
+    const std::string plain = plain_line(j.what.yield->text);
+    const std::size_t digit = plain.find_first_of("0123456789");
+    std::string_view rest =
+        digit == std::string::npos ? std::string_view() : std::string_view(plain).substr(digit);
+    const line_amount made = take_amount(rest);
+    if (made.amount && made.amount->kind == measure_kind::volume) return made.amount->low;
+  }
   stated = false;
   std::int64_t sum = 0;
   for (const plan_line& l : lines) {
