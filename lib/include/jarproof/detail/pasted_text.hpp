@@ -71,7 +71,8 @@ inline constexpr std::string_view line_tags[] = {
           code * (hex ? 16 : 10) + static_cast<std::uint32_t>(is_digit(c) ? c - '0' : l - 'a' + 10);
     }
     const std::string written = utf8_of(code);
-    if (written.empty()) return false;
+    const bool blank = written == "\n" || written == "\r" || written == "\t";
+    if (written.empty() || (!blank && control_length(written) > 0)) return false;
     out += written;
   } else {
     const auto* found = std::find_if(std::begin(entities), std::end(entities),
