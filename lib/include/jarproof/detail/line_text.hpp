@@ -126,6 +126,9 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
       out += out.size() >= 3 && out.compare(out.size() - 3, 3, "and") == 0 ? " " : " or ";
     } else if (c == "/" && line::is_letter(before) && is_digit(next)) {
       out += " / ";
+    } else if (c == "|" || (c == "." && next == '.') || (c == "." && before == ',')) {
+      // `onions ........ 2 cups`, `onions | 2 cups`
+      if (before != ',') out += " ,";
     } else if (c == "\"" && is_digit(before)) {
       out += " inch ";
     } else if (c == "," && is_digit(before) && is_digit(next)) {
@@ -160,6 +163,7 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
       sentence = word.back() != '\'' && word.size() > 4;
       word.pop_back();
     }
+    if (word == "+") word = "and";
     if (!word.empty()) {
       if (break_before && !out.empty()) ++segment;
       out.push_back({word, segment});
