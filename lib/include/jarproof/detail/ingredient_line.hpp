@@ -112,9 +112,9 @@ class line_reader {
     constexpr std::string_view separators = ",(-:";
     if (separators.find(plain_[back]) == std::string_view::npos) return false;
     std::size_t width = 0;
-    constexpr std::string_view numbers[] = {"a",     "an",   "one",   "two",   "three", "four",
-                                            "five",  "six",  "pinch", "eight", "ten",   "twelve",
-                                            "several", "dash", "handful", "few", "un", "una"};
+    constexpr std::string_view numbers[] = {
+        "a",     "an",  "one",    "two",     "three", "four",    "five", "six", "pinch",
+        "eight", "ten", "twelve", "several", "dash",  "handful", "few",  "un",  "una"};
     return line::one_of(line::word_at(std::string_view(plain_).substr(at), width), numbers);
   }
 
@@ -143,10 +143,36 @@ class line_reader {
     }
   }
 
+  /// `1 bunch coriander`: what is bought in bunches is fresh, though the word alone may be the
+  /// seed.
+  bool find_fresh() {
+    const std::optional<measured>& m = s_.out.amount;
+    if (!m || (m->counts != "bunch" && m->counts != "sprig" && m->counts != "handful"))
+      return false;
+    for (std::size_t i = 0; i < s_.size(); ++i) {
+      const std::string name = "fresh " + s_.text(i);
+      s_.out.what = ingredient_named(s_.rules, name);
+      if (s_.out.what == nullptr) continue;
+      s_.out.name = name;
+      s_.from = i;
+      s_.end = i + 1;
+      s_.claim(i, i + 1, line::use::name);
+      return true;
+    }
+    return false;
+  }
+
   void find_main(name_index& names) {
     for (const bool folded_plural : {false, true}) {
       for (std::size_t from = 0; from < s_.size(); from = s_.segment_end(from)) {
-        const name_match m = names.longest(from, s_.segment_end(from), folded_plural);
+        const std::size_t last = s_.segment_end(from);
+        name_match m = names.longest(from, last, folded_plural);
+        // `no salt added tomatoes`: what is not there is not the thing.
+        constexpr std::string_view no[] = {"no", "not", "without", "omit", "sin"};
+        if (m.what != nullptr && m.from > from && line::one_of(s_.text(m.from - 1), no)) {
+          const name_match next = names.longest(m.end, last, folded_plural);
+          if (next.what != nullptr) m = next;
+        }
         if (m.what == nullptr) continue;
         s_.out.what = m.what;
         s_.from = m.from;
@@ -156,7 +182,9 @@ class line_reader {
         return;
       }
     }
-    s_.out.name = s_.tokens.empty() ? std::string() : words_between(s_.tokens, 0, s_.segment_end(0));
+    if (find_fresh()) return;
+    s_.out.name =
+        s_.tokens.empty() ? std::string() : words_between(s_.tokens, 0, s_.segment_end(0));
   }
 
   void sort_words() {
@@ -166,14 +194,16 @@ class line_reader {
       return;
     }
     for (std::size_t i = 0; i < s_.tokens.size(); ++i) {
-      if (s_.uses[i] == line::use::free || s_.uses[i] == line::use::word) s_.out.words.push_back(s_.tokens[i].text);
+      if (s_.uses[i] == line::use::free || s_.uses[i] == line::use::word)
+        s_.out.words.push_back(s_.tokens[i].text);
     }
     if (s_.out.what == nullptr) return;  // the whole line is unknown
     const bool dried = is_a(s_.rules, *s_.out.what, "spice");
     // `pepper` is the spice by the pinch; a quarter of a cup of it may be the vegetable.
     const bool much =
-        s_.out.amount && (s_.out.amount->kind == measure_kind::mass ||
-                        (s_.out.amount->kind == measure_kind::volume && s_.out.amount->high >= 12'000));
+        s_.out.amount &&
+        (s_.out.amount->kind == measure_kind::mass ||
+         (s_.out.amount->kind == measure_kind::volume && s_.out.amount->high >= 12'000));
     const bool two_things = dried && much &&
                             find(s_.rules.ingredients, std::string_view(s_.out.name)) != nullptr &&
                             s_.out.name != s_.out.what->id;
@@ -183,7 +213,8 @@ class line_reader {
     for (std::size_t i = 0; i < s_.tokens.size(); ++i) {
       const std::string& w = s_.tokens[i].text;
       // A spice is not cut: `pepper, chopped` is no black pepper.
-      if (dried && s_.uses[i] == line::use::free && line::one_of(w, cuts) && !says(s_.out, "ground")) {
+      if (dried && s_.uses[i] == line::use::free && line::one_of(w, cuts) &&
+          !says(s_.out, "ground")) {
         s_.out.strange.push_back(w);
       } else if (s_.uses[i] == line::use::free && !s_.is_plain(w)) {
         s_.out.strange.push_back(w);

@@ -106,7 +106,8 @@ class further {
       const bool next = i + 1 < s_.size() && is_joint(i + 1);
       const bool last = i > 0 && is_joint(i - 1);
       const bool own_segment = s_.segment_begin(i) == i && s_.segment_end(i) == i + 1;
-      if (is_joint(i) || !((before && (next || own_segment)) || (!before && (last || next)))) continue;
+      if (is_joint(i) || !((before && (next || own_segment)) || (!before && (last || next))))
+        continue;
       const name_match own = names_.at(i, s_.segment_end(i), true);
       if (!before && own.what != nullptr && own.end - own.from > 1) continue;
       const std::string_view joint = next ? s_.text(i + 1) : last ? s_.text(i - 1) : s_.text(i);

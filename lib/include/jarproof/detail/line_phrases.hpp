@@ -17,7 +17,8 @@ namespace jarproof::detail::line {
 inline void find_negations(state& s, name_index& names) {
   constexpr std::string_view no[] = {"no", "not", "without", "never", "sin", "omit"};
   constexpr std::string_view joints[] = {"or", "and", "nor", "ni", "o"};
-  constexpr std::string_view ends[] = {"in", "with", "from", "on", "by", "but", "then", "for", "of"};
+  constexpr std::string_view ends[] = {"in",  "with", "from", "on", "by",
+                                       "but", "then", "for",  "of"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), no)) continue;
     const bool state_of = s.text(i) == "not" || s.text(i) == "never";
@@ -51,11 +52,13 @@ inline void find_negations(state& s, name_index& names) {
   }
 }
 
-/// `fat free`, `gluten-free`, `free range`, `pea sized`.
+/// `fat free`, `gluten-free`, `free range`, `pea sized`, `thawed if frozen`.
 inline void find_free_of(state& s, name_index& names) {
-  constexpr std::string_view absent[] = {"fat", "dairy", "gluten", "sugar", "salt",  "sodium",
-                                         "egg", "nut",   "lactose", "soy",  "oil",   "grain",
-                                         "msg", "alcohol", "additive", "skin", "bone", "gristle"};
+  constexpr std::string_view absent[] = {"fat", "dairy",   "gluten",   "sugar", "salt", "sodium",
+                                         "egg", "nut",     "lactose",  "soy",   "oil",  "grain",
+                                         "msg", "alcohol", "additive", "skin",  "bone", "gristle"};
+  constexpr std::string_view states[] = {"frozen", "fresh",    "canned", "dried",
+                                         "dry",    "unsalted", "salted", "possible"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i)) continue;
     const std::string& w = s.text(i);
@@ -64,6 +67,8 @@ inline void find_free_of(state& s, name_index& names) {
                          names.at(i - 1, i, true).what != nullptr;
       if (known) s.claim(i - 1, i + 1, use::word);
     } else if (w == "free" && s.free_beside(i + 1, i) && s.text(i + 1) == "range") {
+      s.claim(i, i + 2, use::word);
+    } else if (w == "if" && s.free_beside(i + 1, i) && one_of(s.text(i + 1), states)) {
       s.claim(i, i + 2, use::word);
     } else if ((w == "sized" || w == "size") && i > 0 && s.same_segment(i - 1, i) &&
                s.is_free(i - 1) && names.at(i - 1, i, true).what != nullptr) {
@@ -74,11 +79,11 @@ inline void find_free_of(state& s, name_index& names) {
 
 /// A colour that tells a part of a plant from another: `white and light green parts only`.
 inline void find_colored_parts(state& s) {
-  constexpr std::string_view colors[] = {"white", "green", "yellow", "red",  "brown", "pale",
-                                         "light", "dark",  "tender", "and",  "or",    "bright",
-                                         "pink",  "black", "the"};
-  constexpr std::string_view parts[] = {"part", "parts", "portion", "portions", "end",  "ends",
-                                        "bit",  "bits",  "section", "sections", "tops", "top",
+  constexpr std::string_view colors[] = {"white", "green",  "yellow", "red",    "brown",
+                                         "pale",  "light",  "dark",   "tender", "and",
+                                         "or",    "bright", "pink",   "black",  "the"};
+  constexpr std::string_view parts[] = {"part", "parts", "portion", "portions", "end",   "ends",
+                                        "bit",  "bits",  "section", "sections", "tops",  "top",
                                         "pith", "only",  "inner",   "leaves",   "fronds"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     std::size_t at = i;
@@ -94,31 +99,32 @@ inline void find_colored_parts(state& s) {
 /// `dry` is no state of the food in `pat dry` and `dry-roasted`, and nothing new of a spice or a
 /// mix.
 inline void find_dry(state& s) {
-  constexpr std::string_view before[] = {"pat",     "patted",  "wiped",   "wipe",  "spun",
-                                         "towel",   "shaken",  "blotted", "dried", "squeezed",
+  constexpr std::string_view before[] = {"pat",     "patted",  "wiped",   "wipe",   "spun",
+                                         "towel",   "shaken",  "blotted", "dried",  "squeezed",
                                          "browned", "roasted", "toasted", "rubbed", "drained",
                                          "spin",    "shake",   "blot"};
   constexpr std::string_view behind[] = {"roasted", "toasted", "measure", "weight", "measured"};
-  constexpr std::string_view powders[] = {"mix",    "powder",    "seasoning", "flakes", "mustard",
-                                          "crumbs", "flour",     "starch",    "yeast",  "sugar",
-                                          "salt",   "breadcrumbs"};
+  constexpr std::string_view powders[] = {"mix",     "powder", "seasoning", "flakes",
+                                          "mustard", "crumbs", "flour",     "starch",
+                                          "yeast",   "sugar",  "salt",      "breadcrumbs"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || s.text(i) != "dry") continue;
     const bool verb = i > 0 && s.same_segment(i - 1, i) && one_of(s.text(i - 1), before);
     const bool way = i + 1 < s.size() && s.same_segment(i + 1, i) && one_of(s.text(i + 1), behind);
-    const bool powder = s.out.what != nullptr && (one_of(s.text(s.end - 1), powders) ||
-                                                  is_a(s.rules, *s.out.what, "spice"));
+    const bool powder = s.out.what != nullptr &&
+                        (one_of(s.text(s.end - 1), powders) || is_a(s.rules, *s.out.what, "spice"));
     if (verb || way || powder) s.uses[i] = use::word;
   }
 }
 
 /// `for serving`, `to garnish`: on the table, not in the jar.
 inline void find_serving(state& s) {
-  constexpr std::string_view before[] = {"you", "we",   "for",    "to",    "at",  "when", "as", "on",
-                                         "upon", "before", "while", "para", "al", "the",  "just"};
-  constexpr std::string_view table[] = {"serving",  "serve", "garnish",    "garnishing", "topping",
-                                        "table",    "dipping", "decorate", "side",       "sprinkling",
-                                        "servir",   "mesa",  "decorar",    "adornar",    "plating"};
+  constexpr std::string_view before[] = {"you",   "we",   "for", "to",   "at",
+                                         "when",  "as",   "on",  "upon", "before",
+                                         "while", "para", "al",  "the",  "just"};
+  constexpr std::string_view table[] = {
+      "serving", "serve",      "garnish", "garnishing", "topping", "table",   "dipping", "decorate",
+      "side",    "sprinkling", "servir",  "mesa",       "decorar", "adornar", "plating"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), table)) continue;
     std::size_t first = i;
@@ -141,12 +147,15 @@ inline void find_telling(state& s) {
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (s.uses[i] != use::free && s.uses[i] != use::word) continue;
     for (const telling_word& t : s.rules.telling_words) {
-      if (t.id != s.text(i)) continue;
-      s.uses[i] = use::word;
+      if (!starts_with(t.id, s.text(i))) continue;
+      std::size_t last = i + 1;
+      for (const char c : t.id) last += c == ' ' ? 1 : 0;
+      if (last > s.size() || words_between(s.tokens, i, last) != t.id) continue;
+      s.claim(i, last, use::word);
       bool taken_back = false;
       for (const line_token& other : s.tokens)
-        taken_back = taken_back ||
-                     (other.segment == s.tokens[i].segment && t.unless.contains(other.text));
+        taken_back =
+            taken_back || (other.segment == s.tokens[i].segment && t.unless.contains(other.text));
       if (!taken_back) s.out.telling.push_back(&t);
     }
   }

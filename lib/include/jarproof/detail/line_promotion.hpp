@@ -27,9 +27,9 @@ class promotion {
     name_counts();
     juice_of();
     by_container();
+    before_name();
     for (std::size_t i = 0; i < s_.size(); ++i) {
-      if (!s_.is_free(i) || is_function_word(s_.text(i)) || is_negated(s_, i) ||
-          is_governed(s_, i))
+      if (!s_.is_free(i) || is_function_word(s_.text(i)) || is_negated(s_, i) || is_governed(s_, i))
         continue;
       // `corn, cream style`, `tomatoes, fire roasted`
       for (std::size_t width = s_.free_beside(i + 1, i) ? 2 : 1; width > 0; --width) {
@@ -38,7 +38,6 @@ class promotion {
         break;
       }
     }
-    before_name();
     dried_herb();
   }
 
@@ -46,12 +45,14 @@ class promotion {
   state& s_;
 
   [[nodiscard]] static bool is_function_word(std::string_view w) {
-    return w.size() < 3 || one_of(w, {"the", "and", "with", "from", "into", "for", "about", "each"});
+    return w.size() < 3 ||
+           one_of(w, {"the", "and", "with", "from", "into", "for", "about", "each"});
   }
 
   /// A state stands beside the name, or begins or ends a thought.
   [[nodiscard]] bool stands_apart(std::size_t first, std::size_t last) const {
-    constexpr std::string_view joints[] = {"and", "then", "but", "freshly", "finely", "very", "all"};
+    constexpr std::string_view joints[] = {"and",    "then", "but", "freshly",
+                                           "finely", "very", "all"};
     if (last == s_.from || first == s_.end) return true;
     return s_.segment_begin(first) == first || s_.segment_end(first) == last ||
            one_of(s_.text(first - 1), joints) || one_of(s_.text(last), joints);
@@ -60,11 +61,11 @@ class promotion {
   bool closer(const std::string& words, std::size_t first, std::size_t last) {
     std::string name = words + " " + s_.out.name;
     const ingredient* found = ingredient_named(s_.rules, name);
-    if (found == nullptr || found == s_.out.what) {
+    if (found == nullptr) {
       name = s_.out.name + " " + words;
       found = ingredient_named(s_.rules, name);
     }
-    if (found == nullptr || found == s_.out.what) return false;
+    if (found == nullptr) return false;
     if (first < last && !stands_apart(first, last) && !same_facts(*found, *s_.out.what))
       return false;
     s_.out.what = found;
@@ -81,7 +82,9 @@ class promotion {
 
   /// `6 garlic cloves`, `1 cinnamon stick`: the name says what is counted.
   void name_counts() {
-    if (!s_.out.amount || s_.out.amount->counts != "piece") return;
+    const std::string& said = s_.out.amount_text;
+    const bool bare = said.size() > 6 && said.compare(said.size() - 6, 6, " piece") == 0;
+    if (!s_.out.amount || s_.out.amount->counts != "piece" || !bare) return;
     const measure_unit* u = unit_named(s_.text(s_.end - 1));
     const bool other = u != nullptr && u->kind == measure_kind::count && u->factor == 1'000 &&
                        u->counts != "can" && s_.end - s_.from > 1;
@@ -134,9 +137,8 @@ class promotion {
     constexpr std::string_view fresh[] = {"fresh",  "chopped", "minced",  "torn",
                                           "leaves", "sprigs",  "snipped", "cut"};
     const bool said_fresh = s_.out.name.find("fresh") != std::string::npos ||
-                            std::any_of(s_.tokens.begin(), s_.tokens.end(), [&](const auto& t) {
-                              return one_of(t.text, fresh);
-                            });
+                            std::any_of(s_.tokens.begin(), s_.tokens.end(),
+                                        [&](const auto& t) { return one_of(t.text, fresh); });
     if (!said_fresh) (void)closer("dried", 0, 0);
   }
 };

@@ -60,8 +60,8 @@ struct state {
 
 /// True for a word that its line takes back: `no skin`, `without the fat`, `bacon removed`.
 [[nodiscard]] inline bool is_negated(const state& s, std::size_t at) {
-  constexpr std::string_view no[] = {"no",  "not",  "without", "never", "non",
-                                     "un",  "less", "omit",    "sin",   "minus"};
+  constexpr std::string_view no[] = {"no", "not",  "without", "never", "non",
+                                     "un", "less", "omit",    "sin",   "minus"};
   constexpr std::string_view gone[] = {"free", "removed", "discarded", "omitted"};
   constexpr std::string_view ends[] = {"and", "or", "but", "in", "with", "from", "on", "then"};
   for (std::size_t back = at; back > 0 && at - back < 3; --back) {

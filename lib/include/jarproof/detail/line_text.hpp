@@ -165,6 +165,10 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
     }
     if (word == "+") word = "and";
     if (!word.empty()) {
+      // `1 clove garlic or 1/8 tsp garlic powder`: with a new amount a new thing begins.
+      if (is_digit(word.front()) && out.size() > 1 && out.back().segment == segment &&
+          !break_before && (out.back().text == "or" || out.back().text == "plus"))
+        out.back().segment = ++segment;
       if (break_before && !out.empty()) ++segment;
       out.push_back({word, segment});
       break_before = sentence;
