@@ -124,7 +124,7 @@ class line_reader {
     for (std::size_t at = 1; at < plain_.size(); ++at) {
       if (!begins_amount(at)) continue;
       std::string_view rest = std::string_view(plain_).substr(at);
-      const line_amount found = take_amount(rest);
+      const line_amount found = take_amount(rest, true);
       if (!found.found || (found.amount && found.amount->counts == "inch")) continue;
       // In words, only a measure or a number that ends its thought: `cut in, one by one` is none.
       const std::size_t next = rest.find_first_not_of(' ');

@@ -171,8 +171,9 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
 
 }  // namespace line
 
-/// Takes an amount from the front of a plain line. A bare number counts pieces.
-[[nodiscard]] inline line_amount take_amount(std::string_view& text) {
+/// Takes an amount from the front of a plain line. A bare number counts pieces. Where it stands
+/// `behind_name`, nothing has to follow it.
+[[nodiscard]] inline line_amount take_amount(std::string_view& text, bool behind_name = false) {
   line_amount out;
   std::string_view rest = trim(text);
   number low;
@@ -253,7 +254,8 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     u = line::take_unit_word(tried, sizes);
     // `2 cloves` alone is the spice: a count of nothing counts itself.
     std::string_view nothing = trim(tried);
-    const bool alone = u != nullptr && u->kind == measure_kind::count && u->counts != "can" &&
+    const bool alone = !behind_name && u != nullptr && u->kind == measure_kind::count &&
+                       u->counts != "can" &&
                        (nothing.empty() || nothing.front() == ',' || nothing.front() == '(');
     if (alone) {
       u = nullptr;
