@@ -28,7 +28,6 @@ class writer {
                                       words(e.plain_words),
                                       words(e.line_words),
                                       array("telling_word", e.telling_words),
-                                      words(e.heading_words),
                                       array("process", e.processes),
                                       array("ingredient", e.ingredients),
                                       array("ingredient_name", e.ingredient_names),

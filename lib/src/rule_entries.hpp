@@ -154,9 +154,7 @@ class rule_entries : public process_entries {
   }
 
   void read_vocabulary(const node& root) {
-    only(root,
-         {"forms", "prepared", "plain_words", "line_words", "telling_words", "heading_words"});
-    edition_.heading_words = words(root, "heading_words");
+    only(root, {"forms", "prepared", "plain_words", "line_words", "telling_words"});
     edition_.line_words = words(root, "line_words");
     edition_.plain_words = words(root, "plain_words", !extends_);
     if (jarproof::find(root, "telling_words") != nullptr)

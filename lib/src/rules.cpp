@@ -10,6 +10,7 @@
 #include <tuple>
 #include <utility>
 
+#include "jarproof/detail/line_text.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/document.hpp"
 #include "jarproof/yaml.hpp"
@@ -133,7 +134,6 @@ class loader : public rule_entries {
     append(&edition::checks);
     append_words(&edition::plain_words);
     append_words(&edition::line_words);
-    append_words(&edition::heading_words);
     std::vector<ph_entry> ph(base_->ph.begin(), base_->ph.end());
     for (const ph_entry& e : edition_.ph) ph.push_back(e);
     edition_.ph = storage_.keep(std::move(ph));
@@ -146,9 +146,23 @@ class loader : public rule_entries {
       for (const std::string_view n : edition_.ingredients[i].names)
         names.push_back({n, static_cast<int>(i)});
     }
-    std::stable_sort(
-        names.begin(), names.end(),
-        [](const ingredient_name& a, const ingredient_name& b) { return a.name < b.name; });
+    const auto by_name = [](const ingredient_name& a, const ingredient_name& b) {
+      return a.name < b.name;
+    };
+    std::stable_sort(names.begin(), names.end(), by_name);
+    // Lines are read without accents; a name that has them is found by its plain letters too.
+    std::vector<ingredient_name> plain;
+    for (const ingredient_name& n : names) {
+      const std::string letters = detail::plain_line(n.name);
+      const ingredient_name wanted{letters, n.at};
+      if (letters == n.name || std::binary_search(names.begin(), names.end(), wanted, by_name) ||
+          std::any_of(plain.begin(), plain.end(),
+                      [&](const ingredient_name& p) { return p.name == letters; }))
+        continue;
+      plain.push_back({storage_.keep(letters), n.at});
+    }
+    names.insert(names.end(), plain.begin(), plain.end());
+    std::stable_sort(names.begin(), names.end(), by_name);
     edition_.ingredient_names = storage_.keep(std::move(names));
     std::vector<std::string_view> words(edition_.line_words.begin(), edition_.line_words.end());
     std::sort(words.begin(), words.end());

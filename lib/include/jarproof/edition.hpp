@@ -346,7 +346,6 @@ struct edition {
   list<std::string_view>
       line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<telling_word> telling_words;
-  list<std::string_view> heading_words;  ///< a line of these alone is a heading
   list<process> processes;
   list<ingredient> ingredients;
   list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted

@@ -69,7 +69,6 @@ class edition_writer {
     });
     words("plain_words", rules_.plain_words);
     words("line_words", rules_.line_words);
-    words("heading_words", rules_.heading_words);
     array("telling_words", rules_.telling_words, [&](const telling_word& t) {
       w_.member("id", t.id);
       w_.member("check", t.check);

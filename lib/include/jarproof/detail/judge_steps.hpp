@@ -80,8 +80,9 @@ inline void judge_steps(judging& j, const process* food) {
             {step.text, "none of it", "The directions say \"" + std::string(t.id) + "\".", {}, {}});
       }
       if (is_about_serving(s) || lines.empty()) continue;
+      name_index names(j.rules, s);
       for (std::size_t from = 0; from < s.size();) {
-        const name_match m = longest_name(j.rules, s, from, s.size(), false);
+        const name_match m = names.longest(from, s.size(), false);
         if (m.what == nullptr) break;
         from = m.end;
         if (ban_on(j.rules, *m.what).empty() || is_listed(*m.what)) continue;

@@ -28,11 +28,30 @@ struct line_amount {
 
 namespace line {
 
+/// The size of an old can, `#10`, `No. 2`: it stands for no amount that is checked.
+inline void take_can_number(std::string_view& text) noexcept {
+  std::string_view rest = text;
+  constexpr std::string_view marks[] = {"no", "number", "nr", "size"};
+  if (starts_with(rest, "#")) {
+    rest = trim(rest.substr(1));
+  } else if (!take_word(rest, marks)) {
+    return;
+  }
+  number n;
+  if (take_number(rest, n) != number_fault::none) return;
+  rest = trim(rest);
+  if (!rest.empty() && rest.front() == '-') rest = trim(rest.substr(1));
+  constexpr std::string_view cans[] = {"can", "cans", "tin", "tins"};
+  std::size_t width = 0;
+  if (one_of(word_at(rest, width), cans)) text = rest;
+}
+
 /// A unit word, perhaps joined to its number by a hyphen; sizes before it are kept.
 [[nodiscard]] inline const measure_unit* take_unit_word(std::string_view& text,
                                                         std::vector<std::string>& sizes) {
   std::string_view rest = trim(text);
   if (!rest.empty() && rest.front() == '-') rest = trim(rest.substr(1));
+  take_can_number(rest);
   const measure_unit* found = take_measure_unit(rest);
   if (found != nullptr) {
     text = rest;
@@ -152,8 +171,9 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
 
 }  // namespace line
 
-/// Takes an amount from the front of a plain line. A bare number counts pieces.
-[[nodiscard]] inline line_amount take_amount(std::string_view& text) {
+/// Takes an amount from the front of a plain line. A bare number counts pieces. Where it stands
+/// `behind_name`, nothing has to follow it.
+[[nodiscard]] inline line_amount take_amount(std::string_view& text, bool behind_name = false) {
   line_amount out;
   std::string_view rest = trim(text);
   number low;
@@ -171,12 +191,25 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
   if (!out.found) {
     // `pinch of salt`, `handful basil`: a small measure without a number is one.
     std::string_view tried = rest;
+    std::string_view can = rest;
+    line::take_can_number(can);
     const measure_unit* u = take_measure_unit(tried);
-    if (u == nullptr || (u->counts != "pinch" && u->counts != "handful")) return out;
+    const bool small = u != nullptr && (u->counts == "pinch" || u->counts == "handful");
+    if (!small && can.size() == rest.size()) return out;
     low = high = {1, 1};
     out.found = true;
   }
   constexpr measure_unit piece{"piece", measure_kind::count, 1'000, 1, "piece"};
+  // `5# venison`: pounds.
+  const std::string_view sign = trim(rest);
+  if (starts_with(sign, "#") && !(sign.size() > 1 && is_digit(sign[1]))) {
+    out.count_low = low;
+    out.count_high = high;
+    out.amount = measure_of(low, high, *unit_named("lb"));
+    out.text = line::amount_words(low, high, *unit_named("lb"));
+    text = trim(sign.substr(1));
+    return out;
+  }
   constexpr std::string_view times_word[] = {"x"};
   std::string_view tried = trim(rest);
   std::optional<line::beside> inner;
@@ -221,7 +254,8 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     u = line::take_unit_word(tried, sizes);
     // `2 cloves` alone is the spice: a count of nothing counts itself.
     std::string_view nothing = trim(tried);
-    const bool alone = u != nullptr && u->kind == measure_kind::count && u->counts != "can" &&
+    const bool alone = !behind_name && u != nullptr && u->kind == measure_kind::count &&
+                       u->counts != "can" &&
                        (nothing.empty() || nothing.front() == ',' || nothing.front() == '(');
     if (alone) {
       u = nullptr;

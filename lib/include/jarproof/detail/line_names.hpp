@@ -35,47 +35,105 @@ struct name_match {
   return out;
 }
 
-/// The longest name that begins with word `from` and ends before `end`. With `folded_plural` a
-/// plural that no list has is taken for its singular and the other way round.
-[[nodiscard]] inline name_match name_at(const edition& rules, const std::vector<line_token>& tokens,
-                                        std::size_t from, std::size_t end, bool folded_plural) {
-  name_match best;
-  std::string key;
-  for (std::size_t i = from; i < end; ++i) {
-    if (i > from) key += ' ';
-    key += tokens[i].text;
-    const auto at = std::lower_bound(
-        rules.ingredient_names.begin(), rules.ingredient_names.end(), std::string_view(key),
-        [](const ingredient_name& n, std::string_view wanted) { return n.name < wanted; });
-    const auto take = [&](const ingredient* found) {
-      if (found != nullptr) best = {found, from, i + 1};
-    };
-    const bool prefix = at != rules.ingredient_names.end() && at->name.substr(0, key.size()) == key;
-    if (prefix && at->name.size() == key.size()) {
-      take(&rules.ingredients[static_cast<std::size_t>(at->at)]);
-    } else if (folded_plural && key.size() > 3) {
-      take(ingredient_named(rules, key + "s"));
-      if (key.back() == 's') take(ingredient_named(rules, key.substr(0, key.size() - 1)));
-      if (key.size() > 4 && key.compare(key.size() - 2, 2, "es") == 0)
-        take(ingredient_named(rules, key.substr(0, key.size() - 2)));
-    }
-    if (!prefix) break;  // no name begins like this
+/// The first name that does not come before `key`, looked for from `first` on, near it at first.
+[[nodiscard]] inline const ingredient_name* name_from(const ingredient_name* first,
+                                                      const ingredient_name* last,
+                                                      std::string_view key) noexcept {
+  const ingredient_name* low = first;
+  std::ptrdiff_t step = 1;
+  while (last - low > step && low[step].name < key) {
+    low += step;
+    step *= 2;
   }
-  return best;
+  return std::lower_bound(
+      low, last - low > step ? low + step + 1 : last, key,
+      [](const ingredient_name& n, std::string_view wanted) { return n.name < wanted; });
 }
 
-/// The longest name between `from` and `end`; of two, the first.
-[[nodiscard]] inline name_match longest_name(const edition& rules,
-                                             const std::vector<line_token>& tokens,
-                                             std::size_t from, std::size_t end,
-                                             bool folded_plural) {
-  name_match best;
-  for (std::size_t i = from; i < end; ++i) {
-    const name_match m = name_at(rules, tokens, i, end, folded_plural);
-    if (m.what != nullptr && m.end - m.from > best.end - best.from) best = m;
+/// The names of the edition as the words of one line look them up: each word is searched once.
+class name_index {
+ public:
+  name_index(const edition& rules, const std::vector<line_token>& tokens)
+      : rules_(rules), tokens_(tokens) {
+    begins_.assign(tokens.size(), nullptr);
   }
-  return best;
-}
+
+  /// The longest name that begins with word `from` and ends before `end`. With `folded_plural` a
+  /// plural that no list has is taken for its singular and the other way round.
+  [[nodiscard]] name_match at(std::size_t from, std::size_t end, bool folded_plural) {
+    name_match best;
+    std::string key = tokens_[from].text;
+    const ingredient_name* place = begin_of(from);
+    const ingredient_name* last = rules_.ingredient_names.end();
+    for (std::size_t i = from; i < end; ++i) {
+      if (i > from) {
+        key += ' ';
+        key += tokens_[i].text;
+        place = name_from(place, last, key);
+      }
+      const bool prefix = place != last && place->name.substr(0, key.size()) == key;
+      const ingredient* found = nullptr;
+      if (prefix && place->name.size() == key.size()) {
+        found = &rules_.ingredients[static_cast<std::size_t>(place->at)];
+      } else if (folded_plural && key.size() > 3) {
+        found = other_number(key, place);
+      }
+      if (found != nullptr) best = {found, from, i + 1};
+      if (!prefix) break;  // no name begins like this
+    }
+    return best;
+  }
+
+  /// The longest name between `from` and `end`. Of two, the first, but of two that overlap the one
+  /// that ends later where nothing but plain words is left of the other: in `lean beef chuck` the
+  /// thing is the chuck.
+  [[nodiscard]] name_match longest(std::size_t from, std::size_t end, bool folded_plural) {
+    name_match best;
+    for (std::size_t i = from; i < end; ++i) {
+      const name_match m = at(i, end, folded_plural);
+      if (m.what == nullptr) continue;
+      const std::size_t length = m.end - m.from;
+      bool better = length > best.end - best.from;
+      if (!better && best.what != nullptr && length == best.end - best.from && m.from < best.end &&
+          m.end > best.end) {
+        better = true;
+        for (std::size_t k = best.from; k < m.from; ++k)
+          better = better && is_line_word(rules_, tokens_[k].text);
+      }
+      if (better) best = m;
+    }
+    return best;
+  }
+
+ private:
+  [[nodiscard]] const ingredient_name* begin_of(std::size_t i) {
+    if (begins_[i] == nullptr) {
+      begins_[i] = std::lower_bound(
+          rules_.ingredient_names.begin(), rules_.ingredient_names.end(),
+          std::string_view(tokens_[i].text),
+          [](const ingredient_name& n, std::string_view wanted) { return n.name < wanted; });
+    }
+    return begins_[i];
+  }
+
+  [[nodiscard]] const ingredient* other_number(std::string& key, const ingredient_name* place) {
+    key += 's';
+    const ingredient_name* more = name_from(place, rules_.ingredient_names.end(), key);
+    const bool found = more != rules_.ingredient_names.end() && more->name == key;
+    key.pop_back();
+    if (found) return &rules_.ingredients[static_cast<std::size_t>(more->at)];
+    const std::string_view k = key;
+    if (k.back() != 's') return nullptr;
+    if (const ingredient* one = ingredient_named(rules_, k.substr(0, k.size() - 1))) return one;
+    if (k.size() > 4 && k.substr(k.size() - 2) == "es")
+      return ingredient_named(rules_, k.substr(0, k.size() - 2));
+    return nullptr;
+  }
+
+  const edition& rules_;
+  const std::vector<line_token>& tokens_;
+  std::vector<const ingredient_name*> begins_;
+};
 
 namespace line {
 

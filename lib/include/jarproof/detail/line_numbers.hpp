@@ -77,11 +77,17 @@ inline constexpr std::string_view size_words[] = {
     text = trim(rest.substr(width));
     return true;
   }
+  constexpr std::string_view bits[] = {"little", "bit", "touch", "lot", "tad"};
   for (const named& n : numbers) {
     if (n.word != first) continue;
     rest = trim(rest.substr(width));
     out = {n.over, n.under};
     const std::string_view second = word_at(rest, width);
+    if (first == "a" && one_of(second, bits)) {  // `a little salt`
+      vague = true;
+      text = trim(rest.substr(width));
+      return true;
+    }
     // `a few`, `a half`, `half a`, `a couple of`, `one half`
     if (n.over == 1 && n.under == 1 && one_of(second, few)) {
       vague = true;

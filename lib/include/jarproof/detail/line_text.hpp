@@ -126,6 +126,9 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
       out += out.size() >= 3 && out.compare(out.size() - 3, 3, "and") == 0 ? " " : " or ";
     } else if (c == "/" && line::is_letter(before) && is_digit(next)) {
       out += " / ";
+    } else if (c == "|" || (c == "." && next == '.') || (c == "." && before == ',')) {
+      // `onions ........ 2 cups`, `onions | 2 cups`
+      if (before != ',') out += " ,";
     } else if (c == "\"" && is_digit(before)) {
       out += " inch ";
     } else if (c == "," && is_digit(before) && is_digit(next)) {
@@ -160,7 +163,12 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
       sentence = word.back() != '\'' && word.size() > 4;
       word.pop_back();
     }
+    if (word == "+") word = "and";
     if (!word.empty()) {
+      // `1 clove garlic or 1/8 tsp garlic powder`: with a new amount a new thing begins.
+      if (is_digit(word.front()) && out.size() > 1 && out.back().segment == segment &&
+          !break_before && (out.back().text == "or" || out.back().text == "plus"))
+        out.back().segment = ++segment;
       if (break_before && !out.empty()) ++segment;
       out.push_back({word, segment});
       break_before = sentence;

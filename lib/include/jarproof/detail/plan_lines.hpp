@@ -49,12 +49,6 @@ struct plan_line {
   std::string_view rest = plain;
   if (take_amount(rest).found) return false;
   if (plain.back() == ':') return true;
-  // `Soup`, `Meat and beans`: group words alone, which name no food.
-  const std::vector<line_token> words = tokens_of(plain);
-  const bool group = std::all_of(words.begin(), words.end(), [&](const line_token& t) {
-    return rules.heading_words.contains(std::string_view(t.text)) || t.text == "and";
-  });
-  if (group) return true;
   constexpr std::string_view openings[] = {"for the ", "for ", "to serve", "to finish", "para "};
   const bool opens = std::any_of(std::begin(openings), std::end(openings),
                                  [&](std::string_view o) { return starts_with(plain, o); });

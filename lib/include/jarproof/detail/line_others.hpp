@@ -1,0 +1,153 @@
+// Further ingredients of a line: `salt and pepper`, `milk or cream`, `browned in butter`.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/detail/line_state.hpp"
+
+namespace jarproof::detail::line {
+
+class further {
+ public:
+  further(state& s, name_index& names) : s_(s), names_(names) {}
+
+  void run() {
+    if (s_.out.what == nullptr) return;
+    share_noun();
+    for (const bool folded_plural : {false, true}) {
+      for (std::size_t from = 0; from < s_.size();) {
+        if (!s_.is_free(from)) {
+          ++from;
+          continue;
+        }
+        std::size_t end = from;
+        while (s_.free_beside(end, from)) ++end;
+        const name_match m = names_.longest(from, end, folded_plural);
+        if (m.what != nullptr) take(m);
+        from = m.what == nullptr ? end : m.end;
+      }
+    }
+  }
+
+ private:
+  /// How a further name is tied to the first one.
+  enum class tie { none, with, instead, harmless };
+
+  state& s_;
+  name_index& names_;
+
+  void take(const name_match& m) {
+    const tie t = tie_of(m.from, m.end);
+    if (t == tie::harmless) {
+      s_.claim(m.from, m.end, use::word);
+    } else if (t == tie::none) {
+      // A plain word such as `ground` may be part of some name; alone it is only a word.
+      for (std::size_t i = m.from; i < m.end; ++i) {
+        s_.uses[i] = use::word;
+        if (!s_.is_plain(s_.text(i))) s_.out.strange.push_back(s_.text(i));
+      }
+    } else {
+      claim(m.from, m.end, m.what, words_between(s_.tokens, m.from, m.end), t == tie::instead);
+    }
+  }
+
+  [[nodiscard]] tie tie_of(std::size_t from, std::size_t end) const {
+    constexpr std::string_view with[] = {"and",  "plus", "with",      "in",    "from", "on",
+                                         "over", "into", "by",        "using", "of",   "y",
+                                         "con",  "en",   "including", "then",  "but",  "e"};
+    constexpr std::string_view or_words[] = {"or", "such", "like", "preferably", "o",
+                                             "eg", "e.g",  "ie",   "either",     "substitute"};
+    constexpr std::string_view purpose[] = {"for", "until", "as", "against", "para"};
+    if (is_negated(s_, from)) return tie::harmless;
+    if (end < s_.size() && s_.same_segment(end, from) &&
+        one_of(s_.text(end), {"removed", "discarded", "free", "omitted"}))
+      return tie::harmless;
+    bool any = false;
+    for (std::size_t i = from; i > 0 && s_.same_segment(i - 1, from); --i) {
+      const std::string& w = s_.text(i - 1);
+      if (s_.uses[i - 1] == use::name || s_.uses[i - 1] == use::other)
+        return any ? tie::with : tie::none;
+      if (one_of(w, or_words)) return tie::instead;
+      // `for frying in butter` is no purpose of the butter.
+      if (one_of(w, purpose) && !any) return tie::harmless;
+      any = any || one_of(w, with);
+    }
+    if (any) return tie::with;
+    // The first of its segment: a second thing behind a comma, or one before the main name.
+    if (!s_.same_segment(from, s_.from)) return tie::with;
+    constexpr std::string_view after[] = {"and", "or", "plus", "with", "o", "y"};
+    if (end < s_.from && one_of(s_.text(end), after))
+      return s_.text(end) == "or" || s_.text(end) == "o" ? tie::instead : tie::with;
+    return tie::none;
+  }
+
+  void claim(std::size_t from, std::size_t end, const ingredient* what, std::string name,
+             bool instead) {
+    s_.claim(from, end, use::other);
+    if (what == s_.out.what) return;
+    for (const other_ingredient& o : s_.out.others) {
+      if (o.what == what) return;
+    }
+    s_.out.others.push_back({what, std::move(name), instead});
+  }
+
+  /// `red or green bell peppers`, `beef or vegetable broth`: the noun is said once; in `dried basil
+  /// or oregano` the state is. A name that begins at the word behind `or` goes before both.
+  void share_noun() {
+    const std::vector<line_token> name = tokens_of(s_.out.name);
+    for (std::size_t i = 0; i < s_.size(); ++i) {
+      // `seeded and chopped`: a plain word is no kind, although `chopped peppers` is a name.
+      if (!s_.is_free(i) || is_line_word(s_.rules, s_.text(i))) continue;
+      const bool before = i < s_.from;
+      const bool next = i + 1 < s_.size() && is_joint(i + 1);
+      const bool last = i > 0 && is_joint(i - 1);
+      const bool own_segment = s_.segment_begin(i) == i && s_.segment_end(i) == i + 1;
+      if (is_joint(i) || !((before && (next || own_segment)) || (!before && (last || next))))
+        continue;
+      const name_match own = names_.at(i, s_.segment_end(i), true);
+      if (!before && own.what != nullptr && own.end - own.from > 1) continue;
+      const std::string_view joint = next ? s_.text(i + 1) : last ? s_.text(i - 1) : s_.text(i);
+      const bool instead = joint != "and" && joint != "y";
+      if (!before && own.what != nullptr && share_state(i, name, instead)) continue;
+      if (!before && !last) {
+        // `beans, canned or dried`: both states are of the whole name.
+        (void)share(i, name, 0, instead);
+        continue;
+      }
+      const std::size_t least = !before && s_.segment_begin(i) > s_.from ? 0 : 1;
+      for (std::size_t skip = least; skip < name.size(); ++skip) {
+        if (share(i, name, skip, instead)) break;
+      }
+    }
+  }
+
+  [[nodiscard]] bool is_joint(std::size_t i) const {
+    return one_of(s_.text(i), {"or", "and", "o", "y"});
+  }
+
+  bool share(std::size_t i, const std::vector<line_token>& name, std::size_t skip, bool instead) {
+    const std::string whole = s_.text(i) + " " + words_between(name, skip, name.size());
+    const ingredient* found = ingredient_named(s_.rules, whole);
+    if (found == nullptr) return false;
+    claim(i, i + 1, found, whole, instead);
+    return true;
+  }
+
+  bool share_state(std::size_t i, const std::vector<line_token>& name, bool instead) {
+    constexpr std::string_view states[] = {"ground", "minced", "dried",  "dry",    "canned",
+                                           "frozen", "smoked", "cooked", "tinned", "powdered"};
+    if (name.size() < 2 || !one_of(name.front().text, states)) return false;
+    const std::string whole = name.front().text + " " + s_.text(i);
+    const ingredient* found = ingredient_named(s_.rules, whole);
+    if (found == nullptr) return false;
+    claim(i, i + 1, found, whole, instead);
+    return true;
+  }
+};
+
+}  // namespace jarproof::detail::line

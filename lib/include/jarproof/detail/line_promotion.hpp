@@ -1,0 +1,146 @@
+// Words elsewhere in a line that make its ingredient a closer one: `lemon juice, bottled`.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+#include "jarproof/detail/line_state.hpp"
+
+namespace jarproof::detail::line {
+
+[[nodiscard]] inline bool same_facts(const ingredient& a, const ingredient& b) {
+  return a.kind == b.kind && a.traits.size() == b.traits.size() &&
+         a.can_as.size() == b.can_as.size() &&
+         std::equal(a.traits.begin(), a.traits.end(), b.traits.begin()) &&
+         std::equal(a.can_as.begin(), a.can_as.end(), b.can_as.begin());
+}
+
+class promotion {
+ public:
+  explicit promotion(state& s) : s_(s) {}
+
+  void run() {
+    if (s_.out.what == nullptr) return;
+    name_counts();
+    juice_of();
+    by_container();
+    before_name();
+    for (std::size_t i = 0; i < s_.size(); ++i) {
+      if (!s_.is_free(i) || is_function_word(s_.text(i)) || is_negated(s_, i) || is_governed(s_, i))
+        continue;
+      // `corn, cream style`, `tomatoes, fire roasted`
+      for (std::size_t width = s_.free_beside(i + 1, i) ? 2 : 1; width > 0; --width) {
+        if (!closer(words_between(s_.tokens, i, i + width), i, i + width)) continue;
+        s_.claim(i, i + width, use::name);
+        break;
+      }
+    }
+    dried_herb();
+  }
+
+ private:
+  state& s_;
+
+  [[nodiscard]] static bool is_function_word(std::string_view w) {
+    return w.size() < 3 ||
+           one_of(w, {"the", "and", "with", "from", "into", "for", "about", "each"});
+  }
+
+  /// A state stands beside the name, or begins or ends a thought.
+  [[nodiscard]] bool stands_apart(std::size_t first, std::size_t last) const {
+    constexpr std::string_view joints[] = {"and",    "then", "but", "freshly",
+                                           "finely", "very", "all"};
+    if (last == s_.from || first == s_.end) return true;
+    return s_.segment_begin(first) == first || s_.segment_end(first) == last ||
+           one_of(s_.text(first - 1), joints) || one_of(s_.text(last), joints);
+  }
+
+  bool closer(const std::string& words, std::size_t first, std::size_t last) {
+    std::string name = words + " " + s_.out.name;
+    const ingredient* found = ingredient_named(s_.rules, name);
+    if (found == nullptr) {
+      name = s_.out.name + " " + words;
+      found = ingredient_named(s_.rules, name);
+    }
+    if (found == nullptr) return false;
+    if (first < last && !stands_apart(first, last) && !same_facts(*found, *s_.out.what))
+      return false;
+    s_.out.what = found;
+    s_.out.name = std::move(name);
+    return true;
+  }
+
+  void by_container() {
+    const std::string& c = s_.amount.container;
+    if (c == "can" && s_.out.name.find("canned") == std::string::npos) (void)closer("canned", 0, 0);
+    if (c == "bottle") (void)closer("bottled", 0, 0);
+    if (c == "jar") (void)closer("jarred", 0, 0);
+  }
+
+  /// `6 garlic cloves`, `1 cinnamon stick`: the name says what is counted.
+  void name_counts() {
+    const std::string& said = s_.out.amount_text;
+    const bool bare = said.size() > 6 && said.compare(said.size() - 6, 6, " piece") == 0;
+    if (!s_.out.amount || s_.out.amount->counts != "piece" || !bare) return;
+    const measure_unit* u = unit_named(s_.text(s_.end - 1));
+    const bool other = u != nullptr && u->kind == measure_kind::count && u->factor == 1'000 &&
+                       u->counts != "can" && s_.end - s_.from > 1;
+    if (!other || (u->counts == "clove" && is_a(s_.rules, *s_.out.what, "spice"))) return;
+    s_.out.amount->counts = u->counts;
+    const std::size_t blank = s_.out.amount_text.rfind(' ');
+    s_.out.amount_text = s_.out.amount_text.substr(0, blank + 1) + std::string(u->id);
+  }
+
+  /// `juice of 2 lemons`: what goes in is the juice.
+  void juice_of() {
+    if (s_.from < 2 || s_.text(0) != "juice") return;
+    if (s_.text(1) != "of" && s_.text(1) != "from") return;
+    std::string one = s_.out.name;
+    for (const std::string_view end : {"", "s", "es"}) {
+      if (one.size() <= end.size() || one.compare(one.size() - end.size(), end.size(), end) != 0)
+        continue;
+      const std::string name = one.substr(0, one.size() - end.size()) + " juice";
+      const ingredient* found = ingredient_named(s_.rules, name);
+      if (found == nullptr) continue;
+      s_.out.what = found;
+      s_.out.name = name;
+      s_.claim(0, 2, use::name);
+      return;
+    }
+  }
+
+  /// `red pepper, ground`: the word before the name belongs to it too.
+  void before_name() {
+    const std::size_t before = s_.from - 1;
+    if (s_.from == 0 || !s_.is_free(before) || !s_.same_segment(before, s_.from)) return;
+    const std::string rest = " " + s_.text(before) + " " + s_.out.name;
+    for (std::size_t i = 0; i < s_.size(); ++i) {
+      if (!s_.is_free(i) || i == before || is_governed(s_, i)) continue;
+      const std::string name = s_.text(i) + rest;
+      const ingredient* found = ingredient_named(s_.rules, name);
+      if (found == nullptr) continue;
+      s_.out.what = found;
+      s_.out.name = name;
+      s_.uses[i] = s_.uses[before] = use::name;
+      return;
+    }
+  }
+
+  /// A spoon of an herb, neither fresh nor cut, is the dried one.
+  void dried_herb() {
+    const bool spoon = s_.out.amount && s_.out.amount->kind == measure_kind::volume &&
+                       s_.out.amount->high <= 2'000;
+    if (!spoon || !is_a(s_.rules, *s_.out.what, "fresh-herb")) return;
+    constexpr std::string_view fresh[] = {"fresh",  "chopped", "minced",  "torn",
+                                          "leaves", "sprigs",  "snipped", "cut"};
+    const bool said_fresh = s_.out.name.find("fresh") != std::string::npos ||
+                            std::any_of(s_.tokens.begin(), s_.tokens.end(),
+                                        [&](const auto& t) { return one_of(t.text, fresh); });
+    if (!said_fresh) (void)closer("dried", 0, 0);
+  }
+};
+
+}  // namespace jarproof::detail::line
