@@ -49,6 +49,7 @@ class line_reader {
     name_index names(rules, s_.tokens);
     find_main(names);
     line::find_serving(s_);
+    line::find_opening(s_);
     line::find_negations(s_, names);
     line::find_free_of(s_, names);
     line::find_colored_parts(s_);

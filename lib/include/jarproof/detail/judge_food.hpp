@@ -396,7 +396,10 @@ inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
       return plain;
     }
   }
-  const process* frame = frame_for(j, lines);
+  // What goes into boiling water is meant as a salsa or a pickle, not as a soup.
+  const method* how = p.method ? method_named(j.rules, p.method->text) : nullptr;
+  const bool pressure = how == nullptr || how->id == "pressure" || p.solids || !candidates.empty();
+  const process* frame = pressure ? frame_for(j, lines) : nullptr;
   if (frame != nullptr && is_candidate(*frame)) {
     judge_own_lines(j, *frame, lines);
     mention_nearest(j, lines);

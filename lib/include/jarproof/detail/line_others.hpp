@@ -75,6 +75,10 @@ class further {
       if (one_of(w, or_words)) return tie::instead;
       // `for frying in butter` is no purpose of the butter.
       if (one_of(w, purpose) && !any) return tie::harmless;
+      // `water to boil the beans`
+      constexpr std::string_view cooking[] = {"boil", "cook",  "soak",   "cover", "rinse",
+                                              "wash", "poach", "blanch", "simmer"};
+      if (w == "to" && !any && i < from && one_of(s_.text(i), cooking)) return tie::harmless;
       any = any || one_of(w, with);
     }
     if (any) return tie::with;

@@ -119,12 +119,13 @@ inline void find_dry(state& s) {
 
 /// `for serving`, `to garnish`: on the table, not in the jar.
 inline void find_serving(state& s) {
-  constexpr std::string_view before[] = {"you",   "we",   "for", "to",   "at",
-                                         "when",  "as",   "on",  "upon", "before",
-                                         "while", "para", "al",  "the",  "just"};
+  constexpr std::string_view before[] = {"you",  "we",   "for",    "to",    "at",   "when", "as",
+                                         "on",   "upon", "before", "while", "para", "al",   "the",
+                                         "just", "in",   "each",   "every", "per",  "once"};
   constexpr std::string_view table[] = {
-      "serving", "serve",      "garnish", "garnishing", "topping", "table",   "dipping", "decorate",
-      "side",    "sprinkling", "servir",  "mesa",       "decorar", "adornar", "plating"};
+      "serving",  "serve",  "garnish",    "garnishing", "topping", "table",   "dipping",
+      "decorate", "side",   "sprinkling", "servir",     "mesa",    "decorar", "adornar",
+      "plating",  "served", "bowl",       "bowls",      "plate",   "plates",  "acompanar"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), table)) continue;
     std::size_t first = i;
@@ -139,6 +140,22 @@ inline void find_serving(state& s) {
                     s.text(k) == "more" || (s.text(k) == "and" && k + 1 == first);
     if (!rest_in_jar && !is_negated(s, first)) s.out.at_serving = true;
     s.claim(first, i + 1, use::word);
+  }
+}
+
+/// `when a jar is opened`, `after opening`: later, not in the jar.
+inline void find_opening(state& s) {
+  for (std::size_t i = 0; i < s.size(); ++i) {
+    if (!one_of(s.text(i), {"open", "opened", "opening"})) continue;
+    std::size_t first = i;
+    while (first > 0 && s.same_segment(first - 1, i) && s.uses[first - 1] != use::name) {
+      --first;
+      if (!one_of(s.text(first), {"when", "after", "once", "upon", "on", "until"})) continue;
+      if (s.text(first) == "until" || is_negated(s, first)) break;
+      s.out.at_serving = true;
+      s.claim(first, i + 1, use::word);
+      break;
+    }
   }
 }
 
