@@ -21428,11 +21428,10 @@ constexpr sv a2961[] = {"tomato puree",
     "pure de jitomate",
     "tomate tamizado",
     "pulpa de tomate"};
-constexpr sv a2962[] = {"tomato-sauce"};
-constexpr citation a2963[] = {{"usda-sr-27", "11547", ""},
+constexpr citation a2962[] = {{"usda-sr-27", "11547", ""},
     {"usda-household-list", "11547", ""}};
-constexpr measure_weight a2964[] = {{"smooth", "cup", 250000, 250000, a2963}};
-constexpr sv a2965[] = {"tomato sauce",
+constexpr measure_weight a2963[] = {{"smooth", "cup", 250000, 250000, a2962}};
+constexpr sv a2964[] = {"tomato sauce",
     "plain tomato sauce",
     "canned tomato sauce",
     "salsa de tomate",
@@ -21442,6 +21441,7 @@ constexpr sv a2965[] = {"tomato sauce",
     "unseasoned tomato sauce",
     "low sodium tomato sauce",
     "salsa de jitomate"};
+constexpr sv a2965[] = {"tomato-sauce"};
 constexpr citation a2966[] = {{"usda-sr-27", "11549", ""},
     {"usda-household-list", "11549", ""}};
 constexpr measure_weight a2967[] = {{"smooth", "cup", 245000, 245000, a2966}};
@@ -25011,8 +25011,8 @@ constexpr ingredient a3294[] = {{"vinegar", a1326, acidity::acid, "", a1327, 0, 
     {"sun-dried-tomato-in-oil", a2956, acidity::low_acid, "", a1525, 0, {}, {}},
     {"tomato-powder", a2957, acidity::borderline, "", {}, 0, {}, {}},
     {"tomato-juice", a2958, acidity::borderline, "", a1341, 0, a228, a2960},
-    {"tomato-puree", a2961, acidity::borderline, "", {}, 0, a2962, a2964},
-    {"tomato-sauce", a2965, acidity::borderline, "", {}, 0, a2962, a2967},
+    {"tomato-puree", a2961, acidity::borderline, "", {}, 0, {}, a2963},
+    {"tomato-sauce", a2964, acidity::borderline, "", {}, 0, a2965, a2967},
     {"tomato-paste", a2968, acidity::borderline, "", {}, 0, a1125, a2970},
     {"tomato-ketchup", a2971, acidity::acid, "", a1516, 0, {}, a2973},
     {"beet", a2974, acidity::low_acid, "", {}, 0, a2975, a2978},

@@ -124,10 +124,12 @@ struct handler {
 }
 
 /// The whole text as one document; duplicate keys are its faults.
-[[nodiscard]] result<document> parse(std::string_view text, std::string_view name) {
+[[nodiscard]] result<document> parse(std::string_view text, std::string_view name,
+                                     int largest = 1) {
   if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);  // byte order mark
-  if (text.size() > largest_text)
-    return one(name, "the text is larger than 1 MiB", "split it into several files");
+  if (text.size() > largest_text * static_cast<std::size_t>(largest))
+    return one(name, "the text is larger than " + std::to_string(largest) + " MiB",
+               "split it into several files");
   if (detail::invalid_utf8(text) != std::string_view::npos)
     return one(name, "the text is not UTF-8", "save it as UTF-8");
   boost::json::parse_options options;
@@ -161,9 +163,9 @@ void strip_path(node& n, std::size_t place) {
 
 }  // namespace
 
-result<std::vector<document>> read_json(std::string_view text, std::string_view name) {
+result<std::vector<document>> read_json(std::string_view text, std::string_view name, int largest) {
   if (detail::trim(text).empty()) return std::vector<document>{};
-  result<document> whole = parse(text, name);
+  result<document> whole = parse(text, name, largest);
   if (!whole) return whole.errors();
   std::vector<document> out;
   if (whole->root.kind != node_kind::sequence) {

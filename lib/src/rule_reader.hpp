@@ -9,6 +9,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -289,6 +290,9 @@ class rule_reader {
     if (id.empty()) return;
     afterwards([this, &at, id, entries_of] {
       if (find(edition_.*entries_of, id) != nullptr) return;
+      if constexpr (std::is_same_v<T, process>) {
+        if (edition_.processes.empty()) return;  // reported already
+      }
       if (unread_.count(file_of(static_cast<const T*>(nullptr), id)) != 0) return;
       std::vector<std::string_view> known;
       for (const T& e : edition_.*entries_of) known.push_back(e.id);

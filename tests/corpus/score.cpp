@@ -1,6 +1,6 @@
 // Scores the reader of recipes and the judge on a folder of recipes that were annotated by hand.
 //
-//   corpus_score FOLDER [--all] [--least PER_MILLE]
+//   corpus_score FOLDER [--all] [--least PER_MILLE] [--least-verdicts PER_MILLE]
 //
 // Prints the share of lines whose food and amount are right, the dangerous misreadings (a forbidden
 // or low-acid thing taken for harmless), the verdicts that agree, and the plans that are accepted
@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -281,7 +282,15 @@ void score_recipe(const node& root, const std::string& file, tally& sum, bool al
 
 int main(int argc, char** argv) {
   if (argc < 2) return 3;
-  const bool all = argc > 2 && std::string_view(argv[2]) == "--all";
+  bool all = false;
+  int least = 0;
+  int least_verdicts = 0;
+  for (int i = 2; i < argc; ++i) {
+    const std::string_view option = argv[i];
+    all = all || option == "--all";
+    if (option == "--least" && i + 1 < argc) least = std::atoi(argv[i + 1]);
+    if (option == "--least-verdicts" && i + 1 < argc) least_verdicts = std::atoi(argv[i + 1]);
+  }
   std::vector<std::filesystem::path> files;
   for (const auto& e : std::filesystem::directory_iterator(argv[1])) {
     if (e.path().extension() == ".yaml") files.push_back(e.path());
@@ -326,5 +335,8 @@ int main(int argc, char** argv) {
       "check\n",
       sum.recipes, sum.agree, 100.0 * sum.agree / std::max(1, sum.recipes), sum.wrongly_accepted,
       sum.because_missing);
-  return sum.dangerous == 0 && sum.wrongly_accepted == 0 ? 0 : 1;
+  const bool harmful = sum.dangerous > 0 || sum.wrongly_accepted > 0;
+  const bool enough = sum.lines > 0 && sum.right * 1000 >= sum.lines * least &&
+                      sum.agree * 1000 >= sum.recipes * least_verdicts;
+  return !harmful && enough ? 0 : 1;
 }

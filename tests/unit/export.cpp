@@ -19,7 +19,7 @@ using jarproof::node;
 using jarproof::node_kind;
 
 node parsed(const std::string& text) {
-  auto read = jarproof::read_json(text, "text.json");
+  auto read = jarproof::read_json(text, "text.json", 8);
   REQUIRE(read);
   REQUIRE(read->size() == 1);
   return read->front().root;

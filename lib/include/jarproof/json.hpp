@@ -14,8 +14,10 @@ namespace jarproof {
 
 /// One JSON text (RFC 8259): an object is one document, an array one document for each element.
 /// Places are key paths, such as `canner.quarts`. Duplicate keys, bytes that are no UTF-8, nesting
-/// deeper than 16 and more than 1 MiB are refused.
-[[nodiscard]] result<std::vector<document>> read_json(std::string_view text, std::string_view name);
+/// deeper than 16 and more than `largest` MiB are refused; no plan is larger than one, but an
+/// exported edition is.
+[[nodiscard]] result<std::vector<document>> read_json(std::string_view text, std::string_view name,
+                                                      int largest = 1);
 
 /// One line of JSON Lines; `name` is `FILE:LINE`.
 [[nodiscard]] result<document> read_json_line(std::string_view line, std::string_view name);
