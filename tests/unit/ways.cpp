@@ -136,6 +136,15 @@ TEST_CASE("a plain food under pressure is shown as planned") {
   CHECK(all[0].changes.empty());
 }
 
+TEST_CASE("a jar or a gauge that the table does not have") {
+  const std::vector<way> all =
+      ways("food: chile con carne\nas-published: true\npack: hot\njar: quart\n" + mountain);
+  CHECK(kinds(all) == "as-planned freezer");
+  CHECK(says(all[0].changes, "Use pint jars or smaller"));
+  CHECK(all[0].changes.size() == 1);
+  CHECK(all[0].numbers.required->jar == "pint");
+}
+
 TEST_CASE("chili with bacon: the published recipe without it, and soup, and its parts") {
   const std::vector<way> all =
       ways(plan_of({"3 cups dried pinto beans", "3 lb ground beef", "1/2 lb bacon, chopped",

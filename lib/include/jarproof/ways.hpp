@@ -62,7 +62,8 @@ namespace detail {
     if (f.outcome == outcome::none || (f.check == "fact-missing" && f.field != "acid")) continue;
     add_once(out.changes, f.fix);
   }
-  out.numbers = numbers_for(d, *p, out.changes);
+  std::vector<std::string> said;  // by the findings already
+  out.numbers = numbers_for(d, *p, said);
   if (d.judged.required && d.judged.required->verified) {
     // The plan's own pack and form count here.
     out.numbers.required = d.judged.required;
@@ -102,8 +103,8 @@ namespace detail {
   return out;
 }
 
-/// A process that the plan only names by a word: it is one of several, or a relative of the food.
-[[nodiscard]] inline std::optional<way> named_way(const dish& d, const process& p, bool one_of) {
+/// A process that the plan only names by a word, or a relative of the food that it names.
+[[nodiscard]] inline std::optional<way> named_way(const dish& d, const process& p, bool relative) {
   if (!usable(p)) return std::nullopt;
   std::optional<way> out;
   if (p.recipe == recipe_kind::fixed) {
@@ -112,16 +113,16 @@ namespace detail {
     out.emplace();
     out->process = &p;
     const bool frame = p.recipe == recipe_kind::frame;
-    out->kind = frame ? "frame" : one_of ? "as-planned" : "parts";
-    out->title = (frame    ? "As "
-                  : one_of ? "As planned: "
-                           : "In its place: ") +
+    out->kind = frame ? "frame" : relative ? "parts" : "as-planned";
+    out->title = (frame      ? "As "
+                  : relative ? "In its place: "
+                             : "As planned: ") +
                  std::string(p.title);
     add_sources(d.rules, p.sources, out->sources);
     if (frame)
       add_steps(
           d, "frame", &p, [](std::string_view) { return true; }, *out);
-    if (!frame && !one_of) {
+    if (!frame && relative) {
       out->process = nullptr;
       out->parts.push_back(part_of(d, p));
       out->sources = out->parts.front().sources;
@@ -133,8 +134,6 @@ namespace detail {
     add_acid(p, out->changes);
     cite(d, p, out->numbers, out->sources);
   }
-  if (out && one_of)
-    out->changes.insert(out->changes.begin(), "Write `food: " + std::string(p.id) + "`.");
   return out;
 }
 
@@ -177,7 +176,12 @@ class way_finder {
     const plan& what = dish_.what;
     if (!what.food) return;
     const std::vector<const process*> foods = foods_named(dish_.rules, what.food->text);
-    for (const process* p : foods) keep(named_way(dish_, *p, true));
+    for (const process* p : foods) {
+      std::optional<way> w = named_way(dish_, *p, false);
+      if (w && foods.size() > 1)
+        w->changes.insert(w->changes.begin(), "Write `food: " + std::string(p->id) + "`.");
+      keep(std::move(w));
+    }
     if (foods.empty()) relatives();
   }
   void relatives() {
@@ -186,7 +190,7 @@ class way_finder {
     if (food == nullptr) return;
     for (const process* p : named_in(dish_.rules, food->instead)) {
       if (has(*p)) continue;
-      std::optional<way> w = named_way(dish_, *p, false);
+      std::optional<way> w = named_way(dish_, *p, true);
       if (!w) continue;
       w->changes.insert(w->changes.begin(), std::string(food->instead));
       add_sources(dish_.rules, food->sources, w->sources);
@@ -236,11 +240,14 @@ class way_finder {
       if (!m.main_food || (best.food != nullptr && m.score >= best.match.score)) continue;
       best = {p, std::move(m)};
     }
+    if (best.food == nullptr && is_sour(dish_.rules, dish_.lines))
+      best = nearest_to(dish_.reading, dish_.lines, true);
     if (best.food == nullptr) best = nearest_to(dish_.reading, dish_.lines);
     if (best.food != nullptr && !usable(*best.food)) best = {};
     return best;
   }
   [[nodiscard]] bool meant_as_acid() const {
+    if (is_sour(dish_.rules, dish_.lines)) return true;
     if (!dish_.what.food) return false;
     const std::vector<const process*> foods = foods_named(dish_.rules, dish_.what.food->text);
     return !foods.empty() && std::all_of(foods.begin(), foods.end(), [](const process* p) {

@@ -220,11 +220,12 @@ struct nearest_recipe {
 };
 
 [[nodiscard]] inline nearest_recipe nearest_to(const judging& j,
-                                               const std::vector<plan_line>& lines) {
+                                               const std::vector<plan_line>& lines,
+                                               bool acid_only = false) {
   nearest_recipe best;
   std::size_t best_share = 0;
   for (const process& p : j.rules.processes) {
-    if (p.recipes.empty()) continue;
+    if (p.recipes.empty() || (acid_only && p.kind != food_class::acid)) continue;
     recipe_match m = match_recipes(j, p, lines);
     if (!m.main_food) continue;
     const std::size_t placed =

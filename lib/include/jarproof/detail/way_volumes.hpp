@@ -80,6 +80,23 @@ inline constexpr std::int64_t base_in_floz = 6'000;
   return out;
 }
 
+/// A dish without broth that has as much acid as tomatoes get in the jar, 2 tbsp to a quart (USDA
+/// guide, part 3), is meant to keep by its acid.
+inline constexpr std::int64_t sour_base_in_quart = 6'000;
+
+[[nodiscard]] inline bool is_sour(const edition& rules, const std::vector<plan_line>& lines) {
+  std::int64_t acid = 0;
+  for (const plan_line& l : lines) {
+    if (l.reading.what == nullptr) continue;
+    if (is_a(rules, *l.reading.what, "broth")) return false;
+    if (!is_a(rules, *l.reading.what, "acidifier")) continue;
+    if (const std::optional<volume_range> v = volume_of(rules, l)) acid += v->low;
+  }
+  const way_amounts a = amounts_of(rules, nullptr, lines);
+  const std::int64_t all = (a.solids ? a.solids->high : 0) + (a.liquid ? a.liquid->high : 0);
+  return acid > 0 && acid * 4 * way_cup >= sour_base_in_quart * all;
+}
+
 /// How many jars the known solids fill by half, rounded down.
 [[nodiscard]] inline way_jars jars_of(const way_amounts& a, std::string_view jar,
                                       std::int64_t micro_floz) {
