@@ -14,6 +14,7 @@ using arguments = std::vector<std::string>;
 exit_code run_check(const arguments& args);
 exit_code run_why(const arguments& args);
 exit_code run_find(const arguments& args);
+exit_code run_ways(const arguments& args);
 exit_code run_rules(const arguments& args);
 
 }  // namespace jarproof::cli

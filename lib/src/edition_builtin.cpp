@@ -56,6 +56,7 @@ constexpr source a0[] = {{"usda-guide-1", "Complete Guide to Home Canning, Guide
     {"kstate-soup-note", "You Asked It!, note on vegetable soup", "Kansas State University Research and Extension", "January 2017", "https://enewsletters.k-state.edu/youaskedit/category/january-2017"},
     {"nal-leftovers", "How long should I keep leftover food?", "USDA National Agricultural Library", "", "https://www.nal.usda.gov/legacy/fnic/how-long-should-i-keep-leftover-food"},
     {"illinois-leftovers", "Leftovers", "University of Illinois Extension", "", "https://extension.illinois.edu/food-safety/leftovers"},
+    {"fda-food-code-cooling", "Food Code, section 3-501.14, Cooling", "U.S. Food and Drug Administration", "for food service; read in the code of a state", ""},
     {"missouri-leftovers", "Myth: Canning your homemade stew", "University of Missouri Extension", "March 2013", "https://nutritionmythbusters.blogspot.com/2013/03/myth-canning-your-homemade-stew.html"},
     {"nchfp-safety", "For Safety's Sake", "National Center for Home Food Preservation, University of Georgia", "", "http://nchfp.uga.edu/how/general/for_safety_sake.html"},
     {"nist-sp811", "Guide for the Use of the International System of Units (SI)", "National Institute of Standards and Technology (Special Publication 811)", "2008", ""},
@@ -43270,8 +43271,48 @@ constexpr check_rule a3976[] = {{"acid-does-not-count", "The acid is one of thos
     {"water-too-much", "No more water goes into the jar than was tested", "error", "rejects", "2026.11.2", "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}.", "", "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and where the pH rises above 4.6 botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list.", "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water.", a3964, a3965, a3968},
     {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", a23, a3969, a3971},
     {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", a3719, a3972, a3975}};
+constexpr citation a3977[] = {{"clemson-soups", "", ""},
+    {"iowa-thickeners-2018", "", ""}};
+constexpr citation a3978[] = {{"psu-not-to-can", "", ""}};
+constexpr citation a3979[] = {{"kstate-pumpkin", "", ""}};
+constexpr sv a3980[] = {"cured-meat"};
+constexpr citation a3981[] = {{"clemson-soups", "", ""}};
+constexpr left_out a3982[] = {{"thickener", a1651, {}, "Leave out: {found} (thickener).", "Thicken with it when a jar is opened.", "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated.", "", a3977},
+    {"grain-or-pasta", a2075, {}, "", "Stir in at serving: {found}.", "{found}: cook fresh when reheating; goes soft in the freezer.", "", a3315},
+    {"dairy", a1577, {}, "", "Stir in at serving: {found}.", "{found}: stir in when reheating; can separate in the freezer.", "", a3315},
+    {"egg", a1638, {}, "Leave out: {found} (egg).", "Cook it fresh at serving.", "{found}: cook fresh when reheating; boiled egg turns tough in the freezer.", "", a3978},
+    {"low-acid-puree", a1944, {}, "Leave out: {found} (puree).", "Stir it in when a jar is opened.", "", "", a3979},
+    {"cured-meat", a3980, {}, "Leave out: {found} (cured meat).", "Cook it and add it when the jar is heated.", "", "", a3486},
+    {"fat", a1525, {}, "Leave out: {found} (fat).", "Add it when the jar is heated.", "", "", a3415},
+    {"potato", {}, a3620, "", "", "{found}: add when reheating; goes soft and grainy in the freezer.", "common practice, no source", {}},
+    {"without-process", {}, {}, "Leave out: {found} (no process of its own).", "Add it when the jar is heated.", "", "", a3981},
+    {"not-held", {}, {}, "Leave out: {found} (this process does not hold it).", "Can it by its own table, or add it when the jar is heated.", "", "", a545},
+    {"not-read", {}, {}, "Leave out, or write otherwise: {found} (not understood).", "", "", "common practice, no source", {}},
+    {"word-of-a-line", {}, {}, "Not in the jar: {found}.", "Do that when the jar is opened.", "", "", a3981}};
+constexpr sv a3983[] = {"soups",
+    "soups-with-seafood"};
+constexpr citation a3984[] = {{"clemson-soups", "", ""},
+    {"usda-guide-4", "4", ""}};
+constexpr sv a3985[] = {"mixed-vegetables"};
+constexpr citation a3986[] = {{"osu-own-chili", "", ""}};
+constexpr citation a3987[] = {{"fda-food-code-cooling", "", ""},
+    {"nal-leftovers", "", ""}};
+constexpr citation a3988[] = {{"usda-guide-1", "", ""}};
+constexpr citation a3989[] = {{"illinois-leftovers", "", ""}};
+constexpr way_step a3990[] = {{"soup-beans", "frame", a3983, a1141, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil.", "", a3981},
+    {"soup-meat", "frame", a3983, a1143, "Cook the meat or fish first; take off fat and bones.", "", a3981},
+    {"soup-fill", "frame", a3983, {}, "Drain the solids. Cover them with hot broth, tomatoes or water.", "", a3981},
+    {"frame-boil", "frame", {}, {}, "Boil 5 minutes.", "", a3984},
+    {"soup-half", "frame", a3983, {}, "Fill each jar half with solids, the rest with the hot liquid.", "", a3981},
+    {"vegetables-fill", "frame", a3985, {}, "Fill the jars with the hot pieces and their liquid.", "", a752},
+    {"recipe-whole", "recipe", {}, {}, "Follow the published recipe whole; its time is for its own amounts.", "", a3986},
+    {"parts-join", "parts", {}, {}, "Can each part by its own table. Join and season them when the jars are opened.", "inference from the single tables, no source", {}},
+    {"freezer-cool", "freezer", {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all.", "", a3987},
+    {"freezer-box", "freezer", {}, {}, "Use freezer boxes or straight wide-mouth jars.", "common practice, no source", {}},
+    {"freezer-headspace", "freezer", {}, {}, "Leave 1 1/2 in of headspace.", "", a3988},
+    {"freezer-reheat", "freezer", {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker.", "", a3989}};
 
-constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a90, a1325, a3294, a3295, a3297, a3504, a3651, a3976};
+constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a90, a1325, a3294, a3295, a3297, a3504, a3651, a3976, a3982, a3990};
 
 }  // namespace
 

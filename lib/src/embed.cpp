@@ -34,7 +34,9 @@ class writer {
                                       array("seasoning_limit", e.seasonings),
                                       array("untested_food", e.untested_foods),
                                       array("ph_entry", e.ph),
-                                      array("check_rule", e.checks)});
+                                      array("check_rule", e.checks),
+                                      array("left_out", e.left_outs),
+                                      array("way_step", e.way_steps)});
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
@@ -197,6 +199,14 @@ class writer {
   [[nodiscard]] std::string value(const untested_food& f) {
     return braces({value(f.id), value(f.title), words(f.names), value(f.why), value(f.instead),
                    cited(f.sources)});
+  }
+  [[nodiscard]] std::string value(const left_out& l) {
+    return braces({value(l.id), words(l.traits), words(l.foods), value(l.leave_out),
+                   value(l.at_serving), value(l.freezer), value(l.evidence), cited(l.sources)});
+  }
+  [[nodiscard]] std::string value(const way_step& s) {
+    return braces({value(s.id), value(s.way), words(s.processes), words(s.if_any), value(s.says),
+                   value(s.evidence), cited(s.sources)});
   }
   [[nodiscard]] std::string value(const ph_entry& e) {
     return braces({value(e.food), words(e.explains), value(e.low_hundredths),

@@ -80,6 +80,12 @@ class rule_reader {
   [[nodiscard]] static std::string file_of(const untested_food*, std::string_view) {
     return "without-process.yaml";
   }
+  [[nodiscard]] static std::string file_of(const left_out*, std::string_view) {
+    return "ways.yaml";
+  }
+  [[nodiscard]] static std::string file_of(const way_step*, std::string_view) {
+    return "ways.yaml";
+  }
   [[nodiscard]] static std::string file_of(const process*, std::string_view id) {
     return "processes/" + std::string(id) + ".yaml";
   }

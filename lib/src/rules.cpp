@@ -59,7 +59,7 @@ class loader : public rule_entries {
                                                       "altitude.yaml", "jars.yaml",
                                                       "methods.yaml",  "vocabulary.yaml"};
   static constexpr std::string_view optional_files[] = {"acidity.yaml", "seasonings.yaml",
-                                                        "without-process.yaml"};
+                                                        "ways.yaml", "without-process.yaml"};
   std::map<std::string, document> documents_;  // by file name, so that the order is always the same
   std::vector<process> processes_;
   std::vector<ingredient> ingredients_;
@@ -132,6 +132,8 @@ class loader : public rule_entries {
     append(&edition::telling_words);
     append(&edition::untested_foods);
     append(&edition::checks);
+    append(&edition::left_outs);
+    append(&edition::way_steps);
     append_words(&edition::plain_words);
     append_words(&edition::line_words);
     std::vector<ph_entry> ph(base_->ph.begin(), base_->ph.end());
@@ -211,7 +213,7 @@ class loader : public rule_entries {
       fault(root, "this is no rule file of an edition",
             std::string("use processes/<food-id>.yaml, checks/<check-id>.yaml, ") +
                 "ingredients/<group>.yaml, " +
-                "acidity.yaml, seasonings.yaml, without-process.yaml, " +
+                "acidity.yaml, seasonings.yaml, ways.yaml, without-process.yaml, " +
                 detail::joined(single_files));
       return;
     }
@@ -230,6 +232,7 @@ class loader : public rule_entries {
     if (name == "acidity.yaml") read_ph(root);
     if (name == "seasonings.yaml")
       edition_.seasonings = entries<seasoning_limit>(root, "seasonings", &loader::read_seasoning);
+    if (name == "ways.yaml") read_ways(root);
     if (name == "without-process.yaml")
       edition_.untested_foods = entries<untested_food>(root, "foods", &loader::read_untested);
     if (in_ingredients) {

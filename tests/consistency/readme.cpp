@@ -63,7 +63,8 @@ TEST_SUITE("consistency") {
         {"white-beans-left-open", jarproof::verdict::incomplete},
         {"chile-salsa", jarproof::verdict::accepted},
         {"chile-salsa-own", jarproof::verdict::rejected},
-        {"tomatoes-metric", jarproof::verdict::accepted}};
+        {"tomatoes-metric", jarproof::verdict::accepted},
+        {"venison-bean-stew", jarproof::verdict::rejected}};
     std::size_t files = 0;
     for (const auto& entry : std::filesystem::directory_iterator(std::string(JARPROOF_SOURCE_DIR) +
                                                                  "/examples/plans")) {

@@ -263,6 +263,29 @@ struct untested_food {
   list<citation> sources;
 };
 
+/// What becomes of an ingredient that may not go into the jar, or that freezes badly.
+struct left_out {
+  std::string_view id;
+  list<std::string_view> traits;  ///< any of these
+  list<std::string_view> foods;   ///< or any of these ingredients
+  std::string_view leave_out;     ///< of a jar: sentence with `{found}`; may be empty
+  std::string_view at_serving;    ///< when the jar is opened: sentence with `{found}`; may be empty
+  std::string_view freezer;       ///< of a freezer portion: sentence with `{found}`; may be empty
+  std::string_view evidence;      ///< where it has no source
+  list<citation> sources;
+};
+
+/// One thing to do on a way by which a dish gets on the shelf or into the freezer.
+struct way_step {
+  std::string_view id;
+  std::string_view way;              ///< `frame`, `recipe`, `parts` or `freezer`
+  list<std::string_view> processes;  ///< of a frame: only with these; empty: with all
+  list<std::string_view> if_any;     ///< traits: only for a dish that holds such a thing
+  std::string_view says;
+  std::string_view evidence;  ///< where it has no source
+  list<citation> sources;
+};
+
 /// A published pH: it explains why a food counts as acid or not, and never permits anything.
 struct ph_entry {
   std::string_view food;            ///< as the list names it
@@ -353,6 +376,8 @@ struct edition {
   list<untested_food> untested_foods;
   list<ph_entry> ph;
   list<check_rule> checks;
+  list<left_out> left_outs;
+  list<way_step> way_steps;
 };
 
 [[nodiscard]] constexpr std::string_view name_of(acidity a) noexcept {

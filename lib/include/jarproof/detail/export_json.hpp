@@ -108,6 +108,25 @@ class edition_writer {
       w_.member("instead", f.instead);
       cited(f.sources);
     });
+    array("left_out", rules_.left_outs, [&](const left_out& l) {
+      w_.member("id", l.id);
+      words("traits", l.traits);
+      words("foods", l.foods);
+      some("leave_out", l.leave_out);
+      some("at_serving", l.at_serving);
+      some("freezer", l.freezer);
+      some("evidence", l.evidence);
+      cited(l.sources);
+    });
+    array("way_steps", rules_.way_steps, [&](const way_step& s) {
+      w_.member("id", s.id);
+      w_.member("way", s.way);
+      words("processes", s.processes);
+      words("if_any", s.if_any);
+      w_.member("says", s.says);
+      some("evidence", s.evidence);
+      cited(s.sources);
+    });
     array("ph", rules_.ph, [&](const ph_entry& e) {
       w_.member("food", e.food);
       decimal("low", e.low_hundredths * 10);

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: MIT
+#include "plan_files.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <string_view>
+#include <utility>
+
+#include "jarproof/detail/words.hpp"
+#include "jarproof/document.hpp"
+#include "jarproof/json.hpp"
+#include "jarproof/read_plan.hpp"
+#include "jarproof/read_recipe.hpp"
+#include "jarproof/yaml.hpp"
+#include "recipe_file.hpp"
+
+namespace jarproof::cli {
+namespace {
+
+namespace po = boost::program_options;
+
+/// A value given on the command line in place of the plan's own.
+struct override_of {
+  std::string key;
+  std::string value;
+};
+
+/// Puts `value` at a dotted key, such as `canner.quarts`. Without a place in the text, findings
+/// about it name only the key.
+void set(node& map, std::string_view key, const std::string& path, const std::string& value) {
+  const std::size_t dot = key.find('.');
+  const std::string first(key.substr(0, dot));
+  member* at = nullptr;
+  for (member& m : map.members) {
+    if (m.key == first) at = &m;
+  }
+  if (at == nullptr) {
+    map.members.push_back({first, 0, 0, {}});
+    at = &map.members.back();
+  }
+  const std::string whole = path.empty() ? first : path + "." + first;
+  if (dot == std::string_view::npos) {
+    at->value = node{};
+    at->value.kind = node_kind::scalar;
+    at->value.style = scalar_style::quoted;
+    at->value.text = value;
+  } else if (at->value.kind != node_kind::map) {
+    at->value = node{};
+    at->value.kind = node_kind::map;
+  }
+  at->value.path = whole;
+  if (dot != std::string_view::npos) set(at->value, key.substr(dot + 1), whole, value);
+}
+
+struct job {
+  std::vector<override_of> overrides;
+  std::string input;        ///< yaml, json, jsonl, recipe, or empty: by the name of the file
+  std::string folder = {};  ///< of the file; the recipes that its plans name are looked for there
+};
+
+[[nodiscard]] plan_entry read_one(document d, const job& work) {
+  std::string folder = work.folder;
+  if (d.root.kind == node_kind::map) {
+    for (const override_of& o : work.overrides) {
+      set(d.root, o.key, "", o.value);
+      // A name given on the command line is one of the folder where the command is given.
+      if (o.key == "recipe") folder.clear();
+    }
+  }
+  add_named_recipe(d, folder);
+  std::string name = d.name;
+  return {std::move(name), read_plan(d)};
+}
+
+/// Kind of input that the name of a file tells.
+[[nodiscard]] std::string kind_of(const std::string& name) {
+  const std::size_t dot = name.rfind('.');
+  const std::string ending = dot == std::string::npos ? "" : detail::folded(name.substr(dot + 1));
+  if (ending == "json" || ending == "jsonl") return ending;
+  return ending == "txt" || ending == "html" || ending == "htm" ? "recipe" : "yaml";
+}
+
+/// A plan for each recipe, or what is wrong with them.
+[[nodiscard]] std::vector<plan_entry> plans_from(result<std::vector<recipe>> recipes,
+                                                 const std::string& name, const job& work) {
+  if (!recipes) return {plan_entry{name, recipes.errors()}};
+  std::vector<plan_entry> out;
+  for (document& d : plans_of(std::move(*recipes), name))
+    out.push_back(read_one(std::move(d), work));
+  return out;
+}
+
+/// One line of JSON Lines: always one plan, so that answers and lines stay paired.
+[[nodiscard]] plan_entry read_line(std::string_view line, const std::string& name,
+                                   const job& work) {
+  result<document> read = read_json_line(line, name);
+  if (!read) return plan_entry{name, read.errors()};
+  if (!is_linked_data(read->root)) return read_one(std::move(*read), work);
+  std::vector<plan_entry> of_recipes = plans_from(recipes_of({*read}, name), name, work);
+  if (of_recipes.size() == 1) return std::move(of_recipes.front());
+  return plan_entry{
+      name,
+      problems{{name, 0, 0, "", "the line holds " + std::to_string(of_recipes.size()) + " recipes",
+                "write one recipe a line"}}};
+}
+
+[[nodiscard]] std::vector<plan_entry> read_lines(const std::string& text, const std::string& name,
+                                                 const job& work) {
+  std::vector<plan_entry> out;
+  std::string_view rest = text;
+  for (int line = 1; !rest.empty(); ++line) {
+    const std::size_t end = rest.find('\n');
+    const std::string_view one = rest.substr(0, end);
+    rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
+    if (detail::trim(one).empty()) continue;
+    out.push_back(read_line(one, name + ":" + std::to_string(line), work));
+  }
+  return out;
+}
+
+[[nodiscard]] std::vector<plan_entry> read_text(const std::string& text, const std::string& name,
+                                                const job& work) {
+  const std::string kind = work.input.empty() ? kind_of(name) : work.input;
+  if (kind == "jsonl") return read_lines(text, name, work);
+  if (kind == "recipe") {
+    // An empty file holds no plan, of whatever kind.
+    if (detail::trim(text).empty()) return {};
+    return plans_from(read_recipes(text, name), name, work);
+  }
+  result<std::vector<document>> read =
+      kind == "json" ? read_json(text, name) : read_yaml(text, name);
+  if (!read) return {plan_entry{name, read.errors()}};
+  const auto linked = [](const document& d) { return is_linked_data(d.root); };
+  if (!read->empty() && std::all_of(read->begin(), read->end(), linked))
+    return plans_from(recipes_of(*read, name), name, work);
+  std::vector<plan_entry> out;
+  for (document& d : *read) {
+    if (linked(d)) {
+      const std::string place = d.name;
+      for (plan_entry& e : plans_from(recipes_of({std::move(d)}, place), place, work))
+        out.push_back(std::move(e));
+      continue;
+    }
+    // Several plans in one file are told apart by the line on which they begin.
+    if (read->size() > 1 && d.root.line > 0) d.name += ":" + std::to_string(d.root.line);
+    out.push_back(read_one(std::move(d), work));
+  }
+  return out;
+}
+
+}  // namespace
+
+bool one_of(const po::variables_map& values, const char* option,
+            std::initializer_list<std::string_view> known) {
+  const std::string chosen = values.count(option) != 0 ? values[option].as<std::string>() : "";
+  for (const std::string_view k : known) {
+    if (chosen == k) return true;
+  }
+  complain("--" + std::string(option) + " takes " + detail::joined(known) + ", not `" + chosen +
+           "`");
+  return false;
+}
+
+std::optional<plan_files> read_plan_files(const po::variables_map& values,
+                                          const std::string& usage) {
+  if (values.count("input") != 0 && !one_of(values, "input", {"yaml", "json", "jsonl", "recipe"}))
+    return {};
+  if (values.count("file") == 0) {
+    complain("no plan given\n" + usage);
+    return {};
+  }
+  job work{{}, values.count("input") != 0 ? values["input"].as<std::string>() : ""};
+  if (values.count("set") != 0) {
+    for (const std::string& text : values["set"].as<std::vector<std::string>>()) {
+      const std::size_t equals = text.find('=');
+      if (equals == 0 || equals == std::string::npos) {
+        complain("--set takes KEY=VALUE, such as `--set \"time=75 min\"`, not `" + text + "`");
+        return {};
+      }
+      work.overrides.push_back({text.substr(0, equals), text.substr(equals + 1)});
+    }
+  }
+  plan_files out;
+  for (const std::string& file : values["file"].as<std::vector<std::string>>()) {
+    const std::optional<std::string> text = read_file(file);
+    if (!text) {
+      out.status = not_done;
+      continue;
+    }
+    work.folder = folder_of(file);
+    std::vector<plan_entry> some = read_text(*text, file == "-" ? "stdin" : file, work);
+    if (some.empty()) {
+      complain(file + " holds no plan");
+      out.status = not_done;
+    }
+    out.plans.insert(out.plans.end(), std::make_move_iterator(some.begin()),
+                     std::make_move_iterator(some.end()));
+  }
+  return out;
+}
+
+}  // namespace jarproof::cli

@@ -1,0 +1,36 @@
+// The plans that a command is given: files, `--input` and `--set`.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/plan.hpp"
+#include "jarproof/result.hpp"
+#include "options.hpp"
+
+namespace jarproof::cli {
+
+/// One plan of a file, or what makes it unreadable.
+struct plan_entry {
+  std::string name;
+  result<plan> what;
+};
+
+/// True where the option has one of these values; complains otherwise.
+[[nodiscard]] bool one_of(const boost::program_options::variables_map& values, const char* option,
+                          std::initializer_list<std::string_view> known);
+
+/// What the options `file`, `input` and `set` give, in order; `status` is `not_done` where one of
+/// them cannot be read or holds no plan. Nothing, with a complaint, where the options are wrong.
+struct plan_files {
+  std::vector<plan_entry> plans;
+  exit_code status = all_accepted;
+};
+[[nodiscard]] std::optional<plan_files> read_plan_files(
+    const boost::program_options::variables_map& values, const std::string& usage);
+
+}  // namespace jarproof::cli
