@@ -8,14 +8,13 @@
 #include <utility>
 #include <vector>
 
-#include "jarproof/detail/findings.hpp"
 #include "jarproof/quantity.hpp"
-#include "process_entries.hpp"
+#include "way_entries.hpp"
 
 namespace jarproof {
 
 /// One function for each kind of entry. What an entry refers to is checked when all files are read.
-class rule_entries : public process_entries {
+class rule_entries : public way_entries {
  protected:
   void read_edition(const node& root) {
     only(root, {"name", "version", "scope", "caution", "extends"});
@@ -272,54 +271,6 @@ class rule_entries : public process_entries {
             text(n, "why"), text(n, "instead"), citations(n, true)};
   }
 
-  /// `ways.yaml`: what `jarproof ways` says beside the numbers.
-  void read_ways(const node& root) {
-    only(root, {"left_out", "steps"});
-    // An addition may bring only one of the two lists.
-    if (!extends_ || jarproof::find(root, "left_out") != nullptr)
-      edition_.left_outs = entries<left_out>(root, "left_out", &rule_entries::read_left_out, false);
-    if (!extends_ || jarproof::find(root, "steps") != nullptr)
-      edition_.way_steps = entries<way_step>(root, "steps", &rule_entries::read_step, false);
-  }
-  [[nodiscard]] left_out read_left_out(const node& n) {
-    only(n, {"id", "traits", "foods", "leave_out", "at_serving", "freezer", "evidence", "sources"});
-    left_out out;
-    out.id = text(n, "id");
-    out.traits = words(n, "traits");
-    for (const std::string_view t : out.traits) check_trait(*find(n, "traits"), t);
-    out.foods = words(n, "foods");
-    if (const node* foods = find(n, "foods")) {
-      for (const node& f : foods->items) refer(f, storage_.keep(f.text), &edition::ingredients);
-    }
-    out.leave_out = sentence(n, "leave_out", false);
-    out.at_serving = sentence(n, "at_serving", false);
-    out.freezer = sentence(n, "freezer", false);
-    if (out.leave_out.empty() && out.at_serving.empty() && out.freezer.empty())
-      fault(n, "the entry says nothing", "add `leave_out`, `at_serving` or `freezer`");
-    read_ground(n, out.evidence, out.sources);
-    return out;
-  }
-  [[nodiscard]] way_step read_step(const node& n) {
-    only(n, {"id", "way", "processes", "if_any", "says", "evidence", "sources"});
-    way_step out;
-    out.id = text(n, "id");
-    out.way = one_of(n, "way", {"frame", "recipe", "parts", "freezer"});
-    out.processes = words(n, "processes");
-    if (const node* processes = find(n, "processes")) {
-      for (const node& p : processes->items) refer(p, storage_.keep(p.text), &edition::processes);
-    }
-    out.if_any = words(n, "if_any");
-    for (const std::string_view t : out.if_any) check_trait(*find(n, "if_any"), t);
-    out.says = text(n, "says");
-    read_ground(n, out.evidence, out.sources);
-    return out;
-  }
-  /// A publication, or the word that there is none.
-  void read_ground(const node& n, std::string_view& evidence, list<citation>& sources) {
-    evidence = text(n, "evidence", false);
-    sources = citations(n, evidence.empty());
-  }
-
   void read_ph(const node& root) {
     only(root, {"entries"});
     std::vector<ph_entry> out;
@@ -384,19 +335,6 @@ class rule_entries : public process_entries {
     c.good = read_examples(*examples, "good");
     c.bad = read_examples(*examples, "bad");
     return c;
-  }
-
-  [[nodiscard]] std::string_view sentence(const node& map, std::string_view key, bool needed) {
-    const std::string_view out = text(map, key, needed);
-    for (std::size_t at = out.find('{'); at != std::string_view::npos; at = out.find('{', at + 1)) {
-      const std::string_view name = out.substr(at + 1, out.find('}', at) - at - 1);
-      if (std::find(std::begin(detail::placeholders), std::end(detail::placeholders), name) !=
-          std::end(detail::placeholders))
-        continue;
-      fault(*find(map, key), "`{" + std::string(name) + "}` is no word that can be filled in",
-            "use one of: " + detail::joined(detail::placeholders, "and"));
-    }
-    return out;
   }
 
   [[nodiscard]] list<example> read_examples(const node& map, std::string_view key) {

@@ -10,25 +10,11 @@
 
 #include <string_view>
 
+#include "jarproof/citation.hpp"
 #include "jarproof/list.hpp"
+#include "jarproof/way_rules.hpp"
 
 namespace jarproof {
-
-/// Where a fact was published. `ref` is the id of a `source`.
-struct citation {
-  std::string_view ref;
-  std::string_view part;
-  std::string_view page;
-};
-
-/// One publication.
-struct source {
-  std::string_view id;
-  std::string_view title;
-  std::string_view publisher;
-  std::string_view edition;
-  std::string_view url;
-};
 
 /// One altitude band, both ends inclusive.
 struct altitude_step {
@@ -260,29 +246,6 @@ struct untested_food {
   list<std::string_view> names;
   std::string_view why;
   std::string_view instead;
-  list<citation> sources;
-};
-
-/// What becomes of an ingredient that may not go into the jar, or that freezes badly.
-struct left_out {
-  std::string_view id;
-  list<std::string_view> traits;  ///< any of these
-  list<std::string_view> foods;   ///< or any of these ingredients
-  std::string_view leave_out;     ///< of a jar: sentence with `{found}`; may be empty
-  std::string_view at_serving;    ///< when the jar is opened: sentence with `{found}`; may be empty
-  std::string_view freezer;       ///< of a freezer portion: sentence with `{found}`; may be empty
-  std::string_view evidence;      ///< where it has no source
-  list<citation> sources;
-};
-
-/// One thing to do on a way by which a dish gets on the shelf or into the freezer.
-struct way_step {
-  std::string_view id;
-  std::string_view way;              ///< `frame`, `recipe`, `parts` or `freezer`
-  list<std::string_view> processes;  ///< of a frame: only with these; empty: with all
-  list<std::string_view> if_any;     ///< traits: only for a dish that holds such a thing
-  std::string_view says;
-  std::string_view evidence;  ///< where it has no source
   list<citation> sources;
 };
 

@@ -11,6 +11,7 @@
 #include "jarproof/detail/judge_kitchen.hpp"
 #include "jarproof/detail/judge_mixture.hpp"
 #include "jarproof/detail/judge_recipe.hpp"
+#include "jarproof/detail/nearest_recipe.hpp"
 
 namespace jarproof::detail {
 
@@ -211,71 +212,6 @@ inline void judge_plain_lines(judging& j, const process& food,
   // Fruit with sugar and no water is a jam, not fruit in syrup.
   if (sweet && !thin) return {};
   return common;
-}
-
-/// The published recipe that lines come nearest to; null where none is near enough to be meant.
-struct nearest_recipe {
-  const process* food = nullptr;
-  recipe_match match;
-};
-
-[[nodiscard]] inline nearest_recipe nearest_to(const judging& j,
-                                               const std::vector<plan_line>& lines,
-                                               bool acid_only = false) {
-  nearest_recipe best;
-  std::size_t best_share = 0;
-  for (const process& p : j.rules.processes) {
-    if (p.recipes.empty() || (acid_only && p.kind != food_class::acid)) continue;
-    recipe_match m = match_recipes(j, p, lines);
-    if (!m.main_food) continue;
-    const std::size_t placed =
-        static_cast<std::size_t>(std::count(m.placed.begin(), m.placed.end(), true));
-    std::size_t parts = 0;
-    for (const recipe_part& part : p.recipes[0].parts) parts += part.optional ? 0U : 1U;
-    // Half of the lines and a third of the recipe have to be there.
-    if (placed * 2 < lines.size() || placed * 3 < parts || placed < 3) continue;
-    const std::size_t share = placed * 1'000 / std::max(lines.size(), parts);
-    if (best.food != nullptr && share <= best_share) continue;
-    best = {&p, std::move(m)};
-    best_share = share;
-  }
-  return best;
-}
-
-/// How the lines differ from a recipe, one part of a sentence each.
-[[nodiscard]] inline std::vector<std::string> differences_from(
-    const judging& j, const recipe_match& match, const std::vector<plan_line>& lines) {
-  std::vector<std::string> out;
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    if (match.placed[i] || lines[i].reading.what == nullptr ||
-        objection_to(j.rules, lines[i], *lines[i].reading.what).empty())
-      continue;
-    out.push_back("it has no \"" + lines[i].said->text + "\"");
-  }
-  for (const held_finding& f : match.findings) {
-    if (f.facts.required.empty()) continue;
-    out.push_back((f.facts.found.empty() || f.facts.found == "none"
-                       ? std::string("it needs ")
-                       : "\"" + f.facts.found + "\" where it has ") +
-                  f.facts.required);
-  }
-  return out;
-}
-
-/// Names the nearest published recipe and how the lines differ from it.
-inline void mention_nearest(judging& j, const std::vector<plan_line>& lines) {
-  const nearest_recipe best = nearest_to(j, lines);
-  if (best.food == nullptr) return;
-  std::string differences;
-  for (const std::string& d : differences_from(j, best.match, lines))
-    differences += (differences.empty() ? "" : "; ") + d;
-  finding& f = j.say("nearest-recipe", place_of("ingredients", *lines.front().said),
-                     {std::string(best.food->title),
-                      {},
-                      differences.empty() ? std::string() : "Differences: " + differences + ".",
-                      {},
-                      {}});
-  cite_first(j.rules, best.food->sources, f);
 }
 
 /// A mixture that neither a recipe nor a frame covers: what is wrong with its parts, and that no

@@ -62,13 +62,15 @@ struct frame_lines {
       // `milk or water`: nobody knows which of them it will be.
       if (whole == nullptr && o.instead) whole = kept_out(rules, out.out, frame, *o.what);
     }
+    const bool read = r.what != nullptr && r.strange.empty();
+    const bool banned = r.what != nullptr && !ban_on(rules, *r.what).empty();
+    if (!read && !banned) whole = find(rules.left_outs, "not-read");
     if (whole != nullptr) {
       out.out.add(whole, short_line(l));
       ++out.altered;
       continue;
     }
-    if (r.what == nullptr || !r.strange.empty()) {
-      out.out.add(find(rules.left_outs, "not-read"), short_line(l));
+    if (!read) {  // without a sentence for it, it stays out all the same
       ++out.altered;
       continue;
     }

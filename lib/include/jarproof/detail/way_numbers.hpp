@@ -180,7 +180,8 @@ inline void add_other_position(const report& r, way& out) {
 
 /// `2 lb beef` of `2 lb beef, cut in cubes`.
 [[nodiscard]] inline std::string short_line(const plan_line& l) {
-  const std::string_view text = l.said->text;
+  std::string_view text = trim(l.said->text);
+  line::skip_bullet(text);
   return std::string(trim(text.substr(0, preparation_comma(text))));
 }
 

@@ -58,6 +58,12 @@ inline constexpr std::int64_t base_in_floz = 6'000;
   return measure_text(whole, *unit_named("cup"), r) + (whole == 0 ? "s" : "");
 }
 
+/// Water that is named for a step and not for the jar: `for the beans`, `to soak`.
+[[nodiscard]] inline bool is_for_soaking(const plan_line& l) {
+  return says_discarded(l) || says(l.reading, "soak") || says(l.reading, "soaking") ||
+         says(l.reading, "for");
+}
+
 /// Solids and liquid of the lines that stay in the jar.
 [[nodiscard]] inline way_amounts amounts_of(const edition& rules, const process* frame,
                                             const std::vector<plan_line>& lines) {
@@ -69,7 +75,7 @@ inline constexpr std::int64_t base_in_floz = 6'000;
   };
   for (const plan_line& l : lines) {
     if (l.reading.what == nullptr || is_seasoning(rules, *l.reading.what)) continue;
-    if (says_discarded(l) && is_a(rules, *l.reading.what, "water")) continue;
+    if (is_a(rules, *l.reading.what, "water") && is_for_soaking(l)) continue;
     const std::optional<volume_range> v = volume_of(rules, l);
     if (!v) {
       out.unknown.push_back(l.said->text);
