@@ -30,7 +30,7 @@ namespace jarproof::detail {
 /// Reads a line: the words are claimed one after the other, and what nobody claims is strange.
 class line_reader {
  public:
-  line_reader(const edition& rules, std::string_view text) : s_(rules) {
+  line_reader(const edition& rules, std::string_view text) : s_{rules} {
     // A longer line is no line of a recipe, and reading it would be slow.
     if (text.size() > longest_line) {
       refuse(text);
