@@ -36,33 +36,38 @@ std::vector<std::string> example_findings(const check_rule& check, const example
   return out;
 }
 
-problems run_examples(const edition& rules) {
+problems run_examples(const check_rule& check, const edition& rules) {
   problems out;
-  const auto differs = [&](const check_rule& c, const example& x, std::string message,
-                           std::string write) {
-    out.push_back({"checks/" + std::string(c.id) + ".yaml", 1, 1, "examples",
+  const auto differs = [&](const example& x, std::string message, std::string write) {
+    out.push_back({"checks/" + std::string(check.id) + ".yaml", 1, 1, "examples",
                    "example \"" + std::string(x.name) + "\" " + std::move(message),
                    std::move(write)});
   };
+  for (const example& x : check.good) {
+    const std::vector<std::string> found = example_findings(check, x, rules);
+    if (!found.empty())
+      differs(x, "is not good: " + detail::joined(found, "and"), "mend the plan or the rule");
+  }
+  for (const example& x : check.bad) {
+    const std::vector<std::string> found = example_findings(check, x, rules);
+    if (!std::equal(found.begin(), found.end(), x.expect.begin(), x.expect.end())) {
+      differs(x, "gives " + (found.empty() ? "nothing" : detail::joined(found, "and")),
+              "it expects " + detail::joined(x.expect, "and"));
+    }
+    const std::string own = " " + std::string(check.id);
+    const bool named = std::any_of(x.expect.begin(), x.expect.end(), [&](std::string_view e) {
+      return e.size() > own.size() && e.substr(e.size() - own.size()) == own;
+    });
+    if (!named) differs(x, "does not expect its own check", "add a `LINE:COLUMN" + own + "` entry");
+  }
+  return out;
+}
+
+problems run_examples(const edition& rules) {
+  problems out;
   for (const check_rule& c : rules.checks) {
-    for (const example& x : c.good) {
-      const std::vector<std::string> found = example_findings(c, x, rules);
-      if (!found.empty())
-        differs(c, x, "is not good: " + detail::joined(found, "and"), "mend the plan or the rule");
-    }
-    for (const example& x : c.bad) {
-      const std::vector<std::string> found = example_findings(c, x, rules);
-      if (!std::equal(found.begin(), found.end(), x.expect.begin(), x.expect.end())) {
-        differs(c, x, "gives " + (found.empty() ? "nothing" : detail::joined(found, "and")),
-                "it expects " + detail::joined(x.expect, "and"));
-      }
-      const std::string own = " " + std::string(c.id);
-      const bool named = std::any_of(x.expect.begin(), x.expect.end(), [&](std::string_view e) {
-        return e.size() > own.size() && e.substr(e.size() - own.size()) == own;
-      });
-      if (!named)
-        differs(c, x, "does not expect its own check", "add a `LINE:COLUMN" + own + "` entry");
-    }
+    problems more = run_examples(c, rules);
+    out.insert(out.end(), more.begin(), more.end());
   }
   return out;
 }

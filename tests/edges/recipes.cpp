@@ -141,12 +141,18 @@ void expect(tally& count, const process& p, const std::vector<line>& lines,
   if (check != nullptr) CHECK(fixtures::has(r, check));
 }
 
-/// Another kind of the same family, such as a jalapeno for a bell pepper.
+/// Another kind of the same family whose cup and piece have a known weight, such as a jalapeno for
+/// a bell pepper.
 std::string_view other_kind(std::string_view id) {
   const jarproof::ingredient* i = jarproof::find(rules().ingredients, id);
   const std::string_view top = jarproof::detail::most_general(rules(), *i).id;
   for (const jarproof::ingredient& each : rules().ingredients) {
-    if (each.id != id && each.kind_of == top && each.kind_of != id && !each.names.empty())
+    const auto weighs = [&](std::string_view unit) {
+      return std::any_of(each.weights.begin(), each.weights.end(),
+                         [&](const jarproof::measure_weight& w) { return w.unit == unit; });
+    };
+    if (each.id != id && each.kind_of == top && each.kind_of != id && weighs("cup") &&
+        weighs("piece"))
       return each.id;
   }
   return {};

@@ -237,7 +237,7 @@ TEST_CASE("an example that gives something else is named") {
     bad[0].expect = wrong;
     changed.bad = {bad.data(), bad.size()};
     const edition_with_check rules(fixtures::loaded_edition(), changed);
-    const jarproof::problems differing = jarproof::run_examples(rules.view);
+    const jarproof::problems differing = jarproof::run_examples(changed, rules.view);
     REQUIRE(differing.size() == 1);
     CHECK(differing[0].file == "checks/pressure-too-low.yaml");
     CHECK(differing[0].message.find("example \"" + std::string(bad[0].name) + "\" gives ") == 0);
@@ -249,7 +249,7 @@ TEST_CASE("an example that gives something else is named") {
     bad[0].expect = other;
     changed.bad = {bad.data(), bad.size()};
     const edition_with_check rules(fixtures::loaded_edition(), changed);
-    const jarproof::problems differing = jarproof::run_examples(rules.view);
+    const jarproof::problems differing = jarproof::run_examples(changed, rules.view);
     REQUIRE(differing.size() == 2);
     CHECK(differing[1].message ==
           "example \"" + std::string(bad[0].name) + "\" does not expect its own check");
@@ -260,7 +260,7 @@ TEST_CASE("an example that gives something else is named") {
     good[0].plan = changed.bad[0].plan;
     changed.good = {good.data(), good.size()};
     const edition_with_check rules(fixtures::loaded_edition(), changed);
-    const jarproof::problems differing = jarproof::run_examples(rules.view);
+    const jarproof::problems differing = jarproof::run_examples(changed, rules.view);
     REQUIRE(differing.size() == 1);
     CHECK(differing[0].message.find("example \"" + std::string(good[0].name) +
                                     "\" is not good: ") == 0);
@@ -271,7 +271,7 @@ TEST_CASE("an example that gives something else is named") {
     good[0].plan = "food: [okra";
     changed.good = {good.data(), good.size()};
     const edition_with_check rules(fixtures::loaded_edition(), changed);
-    const jarproof::problems differing = jarproof::run_examples(rules.view);
+    const jarproof::problems differing = jarproof::run_examples(changed, rules.view);
     REQUIRE(differing.size() == 1);
     CHECK(differing[0].message.find("plan-unreadable") != std::string::npos);
   }

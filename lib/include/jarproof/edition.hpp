@@ -333,7 +333,7 @@ struct edition {
       line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<telling_word> telling_words;
   list<process> processes;
-  list<ingredient> ingredients;
+  list<ingredient> ingredients;            ///< sorted by id
   list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted
   list<seasoning_limit> seasonings;
   list<untested_food> untested_foods;
@@ -357,6 +357,23 @@ template <class T>
     if (entry.id == id) return &entry;
   }
   return nullptr;
+}
+
+/// The ingredient with this id, or null; an edition keeps its ingredients sorted by id, because a
+/// recipe looks up thousands of them.
+[[nodiscard]] constexpr const ingredient* find(list<ingredient> entries,
+                                               std::string_view id) noexcept {
+  std::size_t first = 0;
+  std::size_t last = entries.size();
+  while (first < last) {
+    const std::size_t middle = first + (last - first) / 2;
+    if (entries[middle].id < id) {
+      first = middle + 1;
+    } else {
+      last = middle;
+    }
+  }
+  return first < entries.size() && entries[first].id == id ? &entries[first] : nullptr;
 }
 
 /// The band an altitude falls into, or null above the last one.

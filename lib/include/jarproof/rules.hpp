@@ -46,8 +46,11 @@ class owned_edition {
 [[nodiscard]] std::vector<std::string> example_findings(const check_rule& check,
                                                         const example& shown, const edition& rules);
 
-/// Runs every example of every check: good ones must be accepted without the check's finding, bad
-/// ones must give exactly what they expect. Returns what differs.
+/// Runs the examples of one check: good ones must be accepted without the check's finding, bad ones
+/// must give exactly what they expect. Returns what differs.
+[[nodiscard]] problems run_examples(const check_rule& check, const edition& rules);
+
+/// The same for every check of an edition.
 [[nodiscard]] problems run_examples(const edition& rules);
 
 /// The C++ source that compiles `rules` into the library as constant data. The same edition always

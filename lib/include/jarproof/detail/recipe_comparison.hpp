@@ -29,21 +29,15 @@ enum class nearness { other, more_general, kind, same };
 
 [[nodiscard]] inline nearness near_to(const edition& rules, const ingredient& i,
                                       const recipe_part& part) {
-  nearness best = nearness::other;
+  if (part.foods.contains(i.id)) return nearness::same;
+  for (const ingredient* up = parent_of(rules, i); up != nullptr; up = parent_of(rules, *up)) {
+    if (part.foods.contains(up->id)) return nearness::kind;
+  }
   for (const std::string_view food : part.foods) {
     const ingredient* wanted = find(rules.ingredients, food);
-    if (wanted == nullptr) continue;
-    nearness here = nearness::other;
-    if (i.id == food) {
-      here = nearness::same;
-    } else if (is_kind_of(rules, i, food)) {
-      here = nearness::kind;
-    } else if (is_kind_of(rules, *wanted, i.id)) {
-      here = nearness::more_general;
-    }
-    best = std::max(best, here);
+    if (wanted != nullptr && is_kind_of(rules, *wanted, i.id)) return nearness::more_general;
   }
-  return best;
+  return nearness::other;
 }
 
 /// The check that speaks where a part is below or above what was tested.
