@@ -28,6 +28,7 @@ class writer {
                                       words(e.plain_words),
                                       words(e.line_words),
                                       array("telling_word", e.telling_words),
+                                      array("spelling", e.spellings),
                                       array("process", e.processes),
                                       array("ingredient", e.ingredients),
                                       array("ingredient_name", e.ingredient_names),
@@ -195,6 +196,9 @@ class writer {
   }
   [[nodiscard]] std::string value(const telling_word& t) {
     return braces({value(t.id), value(t.check), words(t.unless)});
+  }
+  [[nodiscard]] static std::string value(const spelling& s) {
+    return braces({value(s.id), value(s.meant)});
   }
   [[nodiscard]] std::string value(const untested_food& f) {
     return braces({value(f.id), value(f.title), words(f.names), value(f.why), value(f.instead),

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/ingredient_facts.hpp"
 #include "jarproof/quantity.hpp"
 #include "way_entries.hpp"
 
@@ -153,12 +154,15 @@ class rule_entries : public way_entries {
   }
 
   void read_vocabulary(const node& root) {
-    only(root, {"forms", "prepared", "plain_words", "line_words", "telling_words"});
+    only(root, {"forms", "prepared", "plain_words", "line_words", "telling_words", "spellings"});
     edition_.line_words = words(root, "line_words");
     edition_.plain_words = words(root, "plain_words", !extends_);
     if (jarproof::find(root, "telling_words") != nullptr)
       edition_.telling_words =
           entries<telling_word>(root, "telling_words", &rule_entries::read_telling, false);
+    if (jarproof::find(root, "spellings") != nullptr)
+      edition_.spellings =
+          entries<spelling>(root, "spellings", &rule_entries::read_spelling, false);
     // An edition of its own needs the lists; an addition brings what it has.
     if (!extends_ || jarproof::find(root, "forms") != nullptr)
       edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
@@ -169,6 +173,20 @@ class rule_entries : public way_entries {
   [[nodiscard]] telling_word read_telling(const node& n) {
     only(n, {"id", "check", "unless"});
     return {text(n, "id"), reference(n, "check", &edition::checks, true), words(n, "unless")};
+  }
+  [[nodiscard]] spelling read_spelling(const node& n) {
+    only(n, {"id", "meant"});
+    const spelling out{text(n, "id"), text(n, "meant")};
+    if (out.id.find(' ') != std::string_view::npos || out.meant.find(' ') != std::string_view::npos)
+      fault(n, "a spelling is of one word",
+            "write one word for each; names of foods may be longer");
+    // A word that names a food by itself is no slip of the pen.
+    later_.push_back([this, file = file_, out, line = n.line, column = n.column] {
+      if (detail::ingredient_named(edition_, out.id) != nullptr)
+        fault(file, line, column, "`" + std::string(out.id) + "` is the name of an ingredient",
+              "remove it here");
+    });
+    return out;
   }
   [[nodiscard]] seasoning_limit read_seasoning(const node& n) {
     only(n, {"id", "says", "trait", "foods", "unit", "per_quart", "evidence"});

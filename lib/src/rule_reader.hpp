@@ -77,6 +77,9 @@ class rule_reader {
   [[nodiscard]] static std::string file_of(const telling_word*, std::string_view) {
     return "vocabulary.yaml";
   }
+  [[nodiscard]] static std::string file_of(const spelling*, std::string_view) {
+    return "vocabulary.yaml";
+  }
   [[nodiscard]] static std::string file_of(const untested_food*, std::string_view) {
     return "without-process.yaml";
   }

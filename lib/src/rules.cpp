@@ -130,6 +130,7 @@ class loader : public rule_entries {
     append(&edition::ingredients);
     append(&edition::seasonings);
     append(&edition::telling_words);
+    append(&edition::spellings);
     append(&edition::untested_foods);
     append(&edition::checks);
     append(&edition::left_outs);
@@ -170,6 +171,10 @@ class loader : public rule_entries {
     names.insert(names.end(), plain.begin(), plain.end());
     std::stable_sort(names.begin(), names.end(), by_name);
     edition_.ingredient_names = storage_.keep(std::move(names));
+    std::vector<spelling> spellings(edition_.spellings.begin(), edition_.spellings.end());
+    std::sort(spellings.begin(), spellings.end(),
+              [](const spelling& a, const spelling& b) { return a.id < b.id; });
+    edition_.spellings = storage_.keep(std::move(spellings));
     std::vector<std::string_view> words(edition_.line_words.begin(), edition_.line_words.end());
     std::sort(words.begin(), words.end());
     edition_.line_words = storage_.keep(std::move(words));

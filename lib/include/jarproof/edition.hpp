@@ -239,6 +239,12 @@ struct telling_word {
   list<std::string_view> unless;  ///< words around it that take it back
 };
 
+/// A word of a recipe that is written otherwise: `grn` for green, `tumeric` for turmeric.
+struct spelling {
+  std::string_view id;     ///< as written, folded
+  std::string_view meant;  ///< the usual word
+};
+
 /// A food that no published process covers, and what to do with it instead.
 struct untested_food {
   std::string_view id;
@@ -332,6 +338,7 @@ struct edition {
   list<std::string_view>
       line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<telling_word> telling_words;
+  list<spelling> spellings;  ///< sorted by what is written
   list<process> processes;
   list<ingredient> ingredients;            ///< sorted by id
   list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted

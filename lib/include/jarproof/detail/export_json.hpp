@@ -74,6 +74,10 @@ class edition_writer {
       w_.member("check", t.check);
       words("unless", t.unless);
     });
+    array("spellings", rules_.spellings, [&](const spelling& s) {
+      w_.member("id", s.id);
+      w_.member("meant", s.meant);
+    });
     array("processes", rules_.processes, [&](const process& p) { write(p); });
     array("ingredients", rules_.ingredients, [&](const ingredient& i) {
       w_.member("id", i.id);

@@ -45,9 +45,12 @@ class line_reader {
     }
     line::take_per_jar(s_.tokens, s_.out.per_jar);
     line::take_strength(s_.tokens, s_.out.vinegar_percent);
+    line::spell_out(rules, s_.tokens);
     s_.uses.assign(s_.tokens.size(), line::use::free);
     name_index names(rules, s_.tokens);
     find_main(names);
+    line::find_likeness(s_);
+    line::find_vessel(s_);
     line::find_serving(s_);
     line::find_opening(s_);
     line::find_negations(s_, names);
@@ -114,8 +117,10 @@ class line_reader {
     if (separators.find(plain_[back]) == std::string_view::npos) return false;
     std::size_t width = 0;
     constexpr std::string_view numbers[] = {
-        "a",     "an",  "one",    "two",     "three", "four",    "five", "six", "pinch",
-        "eight", "ten", "twelve", "several", "dash",  "handful", "few",  "un",  "una"};
+        "a",       "an",    "one",     "two",   "three", "four",    "five",
+        "six",     "seven", "eight",   "nine",  "ten",   "twelve",  "half",
+        "quarter", "dozen", "several", "pinch", "dash",  "handful", "few",
+        "just",    "about", "scant",   "some",  "un",    "una",     "media"};
     return line::one_of(line::word_at(std::string_view(plain_).substr(at), width), numbers);
   }
 
@@ -133,7 +138,7 @@ class line_reader {
       if (in_words && found.amount && found.amount->counts == "piece" && found.sizes.empty() &&
           next != std::string_view::npos && rest[next] != ',' && rest[next] != ')')
         continue;
-      const std::size_t stop = std::min(rest.find_first_of(",();"), rest.size());
+      const std::size_t stop = std::min(rest.find_first_of(",();+"), rest.size());
       bool plain = true;
       for (const line_token& t : tokens_of(rest.substr(0, stop)))
         plain = plain && (line::one_of(t.text, line::size_words) || is_line_word(s_.rules, t.text));
@@ -215,7 +220,7 @@ class line_reader {
       const std::string& w = s_.tokens[i].text;
       // A spice is not cut: `pepper, chopped` is no black pepper.
       if (dried && s_.uses[i] == line::use::free && line::one_of(w, cuts) &&
-          !says(s_.out, "ground")) {
+          !says(s_.out, "ground") && !(w == "fresh" && says(s_.out, "dried"))) {
         s_.out.strange.push_back(w);
       } else if (s_.uses[i] == line::use::free && !s_.is_plain(w)) {
         s_.out.strange.push_back(w);

@@ -190,11 +190,15 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
   }
   if (!out.found) {
     // `pinch of salt`, `handful basil`: a small measure without a number is one.
-    std::string_view tried = rest;
     std::string_view can = rest;
     line::take_can_number(can);
-    const measure_unit* u = take_measure_unit(tried);
-    const bool small = u != nullptr && (u->counts == "pinch" || u->counts == "handful");
+    std::string_view tried = rest;
+    std::vector<std::string> sizes;
+    const measure_unit* u = line::take_unit_word(tried, sizes);
+    constexpr std::string_view small_measures[] = {"pinch", "handful", "vague"};
+    const bool small =
+        u != nullptr && (line::one_of(u->counts, small_measures) ||
+                         (u->id == u->name && line::one_of(u->counts, {"bunch", "sprig"})));
     if (!small && can.size() == rest.size()) return out;
     low = high = {1, 1};
     out.found = true;
@@ -264,6 +268,28 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
       out.sizes = std::move(sizes);
     }
   }
+  // `a quart and a half`
+  if (u != nullptr && u->kind != measure_kind::count && low.under == 1) {
+    tried = trim(rest);
+    for (const std::string_view part : {"and a half", "and a quarter"}) {
+      if (!starts_with(tried, part)) continue;
+      const std::int64_t under = part == "and a half" ? 2 : 4;
+      low = {low.over * under + 1, under};
+      high = high.under == 1 ? number{high.over * under + 1, under} : high;
+      rest = tried.substr(part.size());
+      break;
+    }
+  }
+  // `a sprig or two of thyme`
+  if (u != nullptr && low.over == low.under && high.over == high.under) {
+    tried = trim(rest);
+    for (const std::string_view more : {"or two ", "or three "}) {
+      if (!starts_with(tried, more)) continue;
+      high = {more == "or two " ? 2 : 3, 1};
+      rest = tried.substr(more.size());
+      break;
+    }
+  }
   // `2 dozen ears`: what is counted may follow.
   if (u != nullptr && u->factor == 12'000) {
     tried = rest;
@@ -305,7 +331,7 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
   } else if (inner) {
     out.second = inner->times({1, 1}, {1, 1});
   }
-  if (low.over == 0 || vague) out.amount.reset();
+  if (low.over == 0 || vague || (u != nullptr && u->counts == "vague")) out.amount.reset();
   // `1 cup plus 2 tbsp`, `1 lb 4 oz`, `500 g / 1 lb`
   for (int more = 0; more < 2 && u != nullptr && u->kind != measure_kind::count; ++more) {
     tried = trim(rest);

@@ -216,6 +216,16 @@ inline void take_strength(std::vector<line_token>& words, std::optional<int>& pe
   }
 }
 
+/// Words in their usual spelling: `grn` is green, `tumeric` turmeric.
+inline void spell_out(const edition& rules, std::vector<line_token>& words) {
+  for (line_token& w : words) {
+    const auto at =
+        std::lower_bound(rules.spellings.begin(), rules.spellings.end(), std::string_view(w.text),
+                         [](const spelling& s, std::string_view wanted) { return s.id < wanted; });
+    if (at != rules.spellings.end() && at->id == w.text) w.text = std::string(at->meant);
+  }
+}
+
 /// Numbers and sizes such as `1/4`, `inch`, `1/4inch`.
 [[nodiscard]] inline bool is_size(std::string_view w) {
   if (w == "inch" || w == "inches" || w == "in" || w == "cm" || w == "mm") return true;

@@ -60,13 +60,43 @@ inline constexpr std::string_view size_words[] = {
     std::string_view word;
     std::int64_t over, under;
   };
-  constexpr named numbers[] = {
-      {"a", 1, 1},       {"an", 1, 1},   {"one", 1, 1},     {"two", 2, 1},     {"three", 3, 1},
-      {"four", 4, 1},    {"five", 5, 1}, {"six", 6, 1},     {"seven", 7, 1},   {"eight", 8, 1},
-      {"nine", 9, 1},    {"ten", 10, 1}, {"eleven", 11, 1}, {"twelve", 12, 1}, {"fifteen", 15, 1},
-      {"twenty", 20, 1}, {"half", 1, 2}, {"quarter", 1, 4}, {"couple", 2, 1},  {"pair", 2, 1},
-      {"un", 1, 1},      {"una", 1, 1},  {"dos", 2, 1},     {"tres", 3, 1},    {"cuatro", 4, 1},
-      {"cinco", 5, 1},   {"seis", 6, 1}, {"media", 1, 2},   {"medio", 1, 2}};
+  constexpr named numbers[] = {{"a", 1, 1},
+                               {"an", 1, 1},
+                               {"one", 1, 1},
+                               {"two", 2, 1},
+                               {"three", 3, 1},
+                               {"four", 4, 1},
+                               {"five", 5, 1},
+                               {"six", 6, 1},
+                               {"seven", 7, 1},
+                               {"eight", 8, 1},
+                               {"nine", 9, 1},
+                               {"ten", 10, 1},
+                               {"eleven", 11, 1},
+                               {"twelve", 12, 1},
+                               {"fifteen", 15, 1},
+                               {"twenty", 20, 1},
+                               {"half", 1, 2},
+                               {"quarter", 1, 4},
+                               {"couple", 2, 1},
+                               {"pair", 2, 1},
+                               {"one-half", 1, 2},
+                               {"one-third", 1, 3},
+                               {"two-thirds", 2, 3},
+                               {"one-quarter", 1, 4},
+                               {"one-fourth", 1, 4},
+                               {"three-quarters", 3, 4},
+                               {"three-fourths", 3, 4},
+                               {"thirty", 30, 1},
+                               {"un", 1, 1},
+                               {"una", 1, 1},
+                               {"dos", 2, 1},
+                               {"tres", 3, 1},
+                               {"cuatro", 4, 1},
+                               {"cinco", 5, 1},
+                               {"seis", 6, 1},
+                               {"media", 1, 2},
+                               {"medio", 1, 2}};
   constexpr std::string_view few[] = {"few", "several", "some", "unos", "unas"};
   std::size_t width = 0;
   std::string_view rest = text;
@@ -99,6 +129,8 @@ inline constexpr std::string_view size_words[] = {
       rest = trim(rest.substr(width));
     } else if (n.under > 1 && (second == "a" || second == "an")) {
       rest = trim(rest.substr(width));
+    } else if (n.under > 1 && (starts_with(rest, "of a ") || starts_with(rest, "of an "))) {
+      rest = trim(rest.substr(rest.find(' ', 3)));
     } else if (n.over == 3 && (second == "quarter" || second == "quarters")) {
       out = {3, 4};
       rest = trim(rest.substr(width));
@@ -114,9 +146,23 @@ inline constexpr std::string_view size_words[] = {
   return false;
 }
 
+/// A number in digits; a comma behind it ends the thought, as in `chiles, 4, seeded`.
+[[nodiscard]] inline bool take_digits_of_line(std::string_view& text, number& out) noexcept {
+  std::size_t comma = text.find(',');
+  while (comma != std::string_view::npos && comma + 1 < text.size() && is_digit(text[comma + 1]))
+    comma = text.find(',', comma + 1);
+  std::string_view rest = text.substr(0, comma);
+  const std::size_t whole = rest.size();
+  if (take_number(rest, out) != number_fault::none) return false;
+  text.remove_prefix(whole - rest.size());
+  return true;
+}
+
 [[nodiscard]] inline bool take_one_number(std::string_view& text, number& out, bool& vague) {
   std::string_view rest = text;
-  if (take_number(rest, out) == number_fault::none) {
+  if (take_digits_of_line(rest, out)) {
+    // `35% cream` has no amount.
+    if (starts_with(trim(rest), "%") || starts_with(trim(rest), "percent")) return false;
     text = rest;
     // `1 and 1/2`
     std::string_view more = trim(rest);

@@ -62,7 +62,7 @@ class further {
                                          "con",  "en",   "including", "then",  "but",  "e"};
     constexpr std::string_view or_words[] = {"or", "such", "like", "preferably", "o",
                                              "eg", "e.g",  "ie",   "either",     "substitute"};
-    constexpr std::string_view purpose[] = {"for", "until", "as", "against", "para"};
+    constexpr std::string_view purpose[] = {"for", "until", "as", "against", "para", "so"};
     if (is_negated(s_, from)) return tie::harmless;
     if (end < s_.size() && s_.same_segment(end, from) &&
         one_of(s_.text(end), {"removed", "discarded", "free", "omitted"}))
@@ -124,8 +124,16 @@ class further {
         continue;
       }
       const std::size_t least = !before && s_.segment_begin(i) > s_.from ? 0 : 1;
-      for (std::size_t skip = least; skip < name.size(); ++skip) {
-        if (share(i, name, skip, instead)) break;
+      bool shared = false;
+      for (std::size_t skip = least; skip < name.size() && !shared; ++skip)
+        shared = share(i, name, skip, instead);
+      // `chicken thighs and legs`
+      for (std::size_t keep = name.size() - 1;
+           keep > 0 && !before && !shared && own.what == nullptr; --keep) {
+        const std::string whole = words_between(name, 0, keep) + " " + s_.text(i);
+        const ingredient* found = ingredient_named(s_.rules, whole);
+        shared = found != nullptr;
+        if (shared) claim(i, i + 1, found, whole, instead);
       }
     }
   }

@@ -36,19 +36,41 @@ inline void find_negations(state& s, name_index& names) {
         ++at;
         continue;
       }
+      constexpr std::string_view states[] = {"canned", "dry",    "dried",  "frozen",   "raw",
+                                             "smoked", "salted", "cooked", "sweetened"};
       const name_match m = names.at(at, s.segment_end(at), true);
       if (m.what != nullptr && !(s.is_plain(w) && m.end == at + 1)) {
         if (!joined || known_only) break;
         joined = false;
         last = m.end - 1;
         at = m.end;
-      } else if (s.is_plain(w) || (state_of && w == "canned")) {
+      } else if (s.is_plain(w) || (state_of && one_of(w, states))) {
         last = at++;
       } else {
         break;
       }
     }
     if (last > i) s.claim(i, last + 1, use::word);
+    // `peeled or not`
+    if (last == i && i > 0 && s.segment_end(i) == i + 1 && s.free_beside(i - 1, i) &&
+        s.text(i - 1) == "or")
+      s.claim(i - 1, i + 1, use::word);
+  }
+}
+
+/// `the size of a walnut`, `as big as an egg`: what it is likened to is not there.
+inline void find_likeness(state& s) {
+  constexpr std::string_view articles[] = {"a", "an", "the", "your", "my", "large", "small"};
+  constexpr std::string_view likened[] = {"size", "big", "large", "small", "thick", "shape"};
+  for (std::size_t i = 0; i + 2 < s.size(); ++i) {
+    if (!one_of(s.text(i), likened) || !one_of(s.text(i + 1), {"of", "as"})) continue;
+    if (!s.same_segment(i, i + 2) || !one_of(s.text(i + 2), articles)) continue;
+    std::size_t last = i + 3;
+    constexpr std::string_view ends[] = {"and", "or", "with", "in", "rolled", "then", "from"};
+    while (last < s.size() && last < i + 6 && s.same_segment(last, i) && s.is_free(last) &&
+           !one_of(s.text(last), ends))
+      ++last;
+    s.claim(i, last, use::word);
   }
 }
 
@@ -77,6 +99,19 @@ inline void find_free_of(state& s, name_index& names) {
   }
 }
 
+/// `in a dry pan`, `to the hot pan`: the vessel; `pan` alone may be bread.
+inline void find_vessel(state& s) {
+  for (std::size_t i = 1; i < s.size(); ++i) {
+    if (s.text(i) != "pan" && s.text(i) != "pans") continue;
+    for (std::size_t first = i; first > 0 && i - first < 3 && s.free_beside(first - 1, i);
+         --first) {
+      if (!one_of(s.text(first - 1), {"a", "the", "same"})) continue;
+      s.claim(first, i + 1, use::word);
+      break;
+    }
+  }
+}
+
 /// A colour that tells a part of a plant from another: `white and light green parts only`.
 inline void find_colored_parts(state& s) {
   constexpr std::string_view colors[] = {"white", "green",  "yellow", "red",    "brown",
@@ -89,8 +124,10 @@ inline void find_colored_parts(state& s) {
     std::size_t at = i;
     while (s.free_beside(at, i) && one_of(s.text(at), colors)) ++at;
     if (at == i || !s.free_beside(at, i) || !one_of(s.text(at), parts)) continue;
-    // `white only` may be the sort; `white part only` is not.
-    if (s.text(at) == "only" && s.text(at - 1) != "part") continue;
+    // `white only` may be the sort, where there is one; `white part only` is not.
+    if (s.text(at) == "only" && s.text(at - 1) != "part" &&
+        ingredient_named(s.rules, s.text(i) + " " + s.out.name) != nullptr)
+      continue;
     s.claim(i, at + 1, use::word);
     i = at;
   }

@@ -6,6 +6,8 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "jarproof/detail/line_state.hpp"
 
@@ -30,6 +32,11 @@ class promotion {
     before_name();
     for (std::size_t i = 0; i < s_.size(); ++i) {
       if (!s_.is_free(i) || is_function_word(s_.text(i)) || is_negated(s_, i) || is_governed(s_, i))
+        continue;
+      // `milk and butter` are two things and no buttermilk.
+      if (i > 0 && s_.same_segment(i - 1, i) &&
+          one_of(s_.text(i - 1), {"and", "or", "plus", "with", "y", "o"}) &&
+          ingredient_named(s_.rules, s_.text(i)) != nullptr)
         continue;
       // `corn, cream style`, `tomatoes, fire roasted`
       for (std::size_t width = s_.free_beside(i + 1, i) ? 2 : 1; width > 0; --width) {
@@ -65,12 +72,24 @@ class promotion {
       name = s_.out.name + " " + words;
       found = ingredient_named(s_.rules, name);
     }
+    if (found == nullptr) found = in_state(words, name);
     if (found == nullptr) return false;
     if (first < last && !stands_apart(first, last) && !same_facts(*found, *s_.out.what))
       return false;
     s_.out.what = found;
     s_.out.name = std::move(name);
     return true;
+  }
+
+  /// `frozen kernel corn` where only `frozen corn kernels` has a name: the state of any name of it.
+  [[nodiscard]] const ingredient* in_state(const std::string& words, std::string& name) const {
+    if (!one_of(words, {"frozen", "canned", "tinned", "dried", "dry", "cooked", "bottled"}))
+      return nullptr;
+    for (const std::string_view n : s_.out.what->names) {
+      name = words + " " + std::string(n);
+      if (const ingredient* found = ingredient_named(s_.rules, name)) return found;
+    }
+    return nullptr;
   }
 
   void by_container() {
@@ -94,22 +113,63 @@ class promotion {
     s_.out.amount_text = s_.out.amount_text.substr(0, blank + 1) + std::string(u->id);
   }
 
-  /// `juice of 2 lemons`: what goes in is the juice.
+  /// `juice of 2 lemons`, `zest and juice of an orange`: what goes in are these parts of the fruit.
   void juice_of() {
-    if (s_.from < 2 || s_.text(0) != "juice") return;
-    if (s_.text(1) != "of" && s_.text(1) != "from") return;
-    std::string one = s_.out.name;
-    for (const std::string_view end : {"", "s", "es"}) {
+    std::size_t of = 0;
+    while (of < s_.from && !one_of(s_.text(of), {"of", "from", "de"})) ++of;
+    if (of == 0 || of >= s_.from) return;
+    std::vector<std::string> parts;
+    for (std::size_t i = 0; i < of; ++i) {
+      const std::string& w = s_.text(i);
+      if (one_of(w, {"juice", "jugo", "zumo"})) {
+        parts.insert(parts.begin(), "juice");
+      } else if (one_of(w, {"zest", "rind", "peel"})) {
+        parts.push_back(w);
+      } else if (!one_of(w, {"and", "y", "the", "el", "grated", "finely", "fresh"})) {
+        return;
+      }
+    }
+    bool first = true;
+    for (const std::string& part : parts) {
+      const auto [found, name] = part_of_fruit(part);
+      if (found == nullptr) continue;
+      if (first) {
+        s_.out.what = found;
+        s_.out.name = name;
+      } else {
+        s_.out.others.push_back({found, name, false});
+      }
+      first = false;
+    }
+    if (first) return;
+    if (!s_.out.amount) count_of(of + 1);
+    s_.claim(0, s_.from, use::name);
+  }
+
+  [[nodiscard]] std::pair<const ingredient*, std::string> part_of_fruit(
+      const std::string& part) const {
+    const std::string one = words_between(s_.tokens, s_.from, s_.end);
+    for (const std::string_view end : {"es", "s", ""}) {
       if (one.size() <= end.size() || one.compare(one.size() - end.size(), end.size(), end) != 0)
         continue;
-      const std::string name = one.substr(0, one.size() - end.size()) + " juice";
-      const ingredient* found = ingredient_named(s_.rules, name);
-      if (found == nullptr) continue;
-      s_.out.what = found;
-      s_.out.name = name;
-      s_.claim(0, 2, use::name);
-      return;
+      // Juice of a fruit is pressed fresh; what comes from a bottle is called juice.
+      const std::string name = one.substr(0, one.size() - end.size()) + " " + part;
+      for (const std::string& each : {"fresh " + name, name}) {
+        if (const ingredient* found = ingredient_named(s_.rules, each)) return {found, each};
+      }
     }
+    return {nullptr, {}};
+  }
+
+  /// The pieces of `juice of 2 large lemons`.
+  void count_of(std::size_t at) {
+    if (at >= s_.from) return;
+    const std::string words = words_between(s_.tokens, at, s_.from) + " of it";
+    std::string_view rest = words;
+    const line_amount a = take_amount(rest);
+    if (!a.found) return;
+    s_.out.amount = a.amount;
+    s_.out.amount_text = a.text;
   }
 
   /// `red pepper, ground`: the word before the name belongs to it too.

@@ -109,6 +109,11 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
 /// stay. Lines are short: whoever calls bounds their length.
 [[nodiscard]] inline std::string plain_line(std::string_view text) {
   line::skip_bullet(text);
+  // `[1/4 tsp saffron, optional]`: the whole line in brackets.
+  text = trim(text);
+  if (text.size() > 2 && ((text.front() == '[' && text.find(']') == text.size() - 1) ||
+                          (text.front() == '(' && text.find(')') == text.size() - 1)))
+    text = trim(text.substr(1, text.size() - 2));
   std::string out;
   out.reserve(text.size() + 8);
   for (std::size_t at = 0; at < text.size();) {
@@ -163,7 +168,7 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
       sentence = word.back() != '\'' && word.size() > 4;
       word.pop_back();
     }
-    if (word == "+") word = "and";
+    if (word == "+" || word == "n" || word == "'n") word = "and";
     if (!word.empty()) {
       // `1 clove garlic or 1/8 tsp garlic powder`: with a new amount a new thing begins.
       if (is_digit(word.front()) && out.size() > 1 && out.back().segment == segment &&
@@ -181,7 +186,7 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
     const char next = i + 1 < plain.size() ? plain[i + 1] : ' ';
     const bool grouping = c == ',' && is_digit(before) && is_digit(next);
     const bool hard = c == '(' || c == ')' || c == '[' || c == ']' || c == ';' || c == ':' ||
-                      (c == ',' && !grouping);
+                      (c == ',' && !grouping) || (c == '=' && before == ' ');
     const bool dash = c == '-' && (before == ' ' || next == ' ');
     if (hard || dash) {
       end_word();
