@@ -164,7 +164,7 @@ int update(const std::string& program, const fs::path& checkout) {
   return wrong;
 }
 
-/// Every file of examples/lessons/ is shown in a lesson and says in its first lines that it is
+/// Every file of examples/lessons/ is shown in a lesson and says in its first line that it is
 /// invented; every lesson is listed in the index.
 int complete(const std::string& program, const fs::path& checkout) {
   int wrong = 0;
@@ -183,7 +183,7 @@ int complete(const std::string& program, const fs::path& checkout) {
       wrong += told(name, {"no lesson shows it"});
     const std::string text = read_all(checkout / name);
     const std::string head = text.substr(0, text.find('\n'));
-    if (head.find("nvented") == std::string::npos)
+    if (head.find("Invented") == std::string::npos && head.find("invented") == std::string::npos)
       wrong += told(name, {"its first line does not say that it is invented"});
   }
   if (pages.empty()) wrong += told("docs/course", {"no lessons"});
