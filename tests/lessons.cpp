@@ -157,6 +157,7 @@ int update(const std::string& program, const fs::path& checkout) {
   for (const std::string& name : pages_of(checkout)) {
     const lesson l = renewed(read_all(checkout / name), program, checkout);
     wrong += told(name, l.faults);
+    if (!l.faults.empty()) continue;
     std::ofstream file(checkout / name, std::ios::binary);
     file << l.text;
     if (!file.flush()) wrong += told(name, {"cannot be written"});
