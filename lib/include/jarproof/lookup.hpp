@@ -53,11 +53,13 @@ template <class Visit>
   if (text.size() > 64) return out;
   const std::string wanted = detail::folded(text);
   std::vector<std::pair<std::size_t, std::string_view>> ranked;
+  // Only slips of the pen: a food that merely sounds alike is another food.
+  const std::size_t slips = std::clamp<std::size_t>(wanted.size() / 5, 1, 2);
   const auto consider = [&](std::string_view name) {
+    if (name.size() + slips < wanted.size()) return;  // folding makes no name longer
     const std::string plain = detail::folded(name);
-    const std::size_t d = detail::distance(wanted, plain);
-    // Only slips of the pen: a food that merely sounds alike is another food.
-    if (d <= std::clamp<std::size_t>(wanted.size() / 5, 1, 2)) ranked.emplace_back(d, name);
+    const std::size_t d = detail::distance(wanted, plain, slips);
+    if (d <= slips) ranked.emplace_back(d, name);
   };
   each(consider);
   std::stable_sort(ranked.begin(), ranked.end(),

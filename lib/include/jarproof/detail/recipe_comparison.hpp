@@ -101,6 +101,7 @@ class recipe_comparison {
   const tested_recipe& recipe_;
   const std::vector<plan_line>& lines_;
   std::vector<const recipe_part*> part_of_;  // of each line; null where it has no place
+  std::vector<nearness> near_;               // of each line to each part
   std::vector<held_finding> findings_;
   const recipe_part* anchor_ = nullptr;
   measured given_anchor_;
@@ -114,11 +115,16 @@ class recipe_comparison {
   /// Each line goes to the part it is nearest to; a kind that two parts name goes to the first that
   /// has no line yet.
   void assign() {
+    for (const plan_line& l : lines_) {
+      for (const recipe_part& part : recipe_.parts)
+        near_.push_back(readable(l) ? near_to(j_.rules, *l.reading.what, part) : nearness::other);
+    }
     for (const nearness wanted : {nearness::same, nearness::kind, nearness::more_general}) {
       for (std::size_t i = 0; i < lines_.size(); ++i) {
         if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
-        for (const recipe_part& part : recipe_.parts) {
-          if (near_to(j_.rules, *lines_[i].reading.what, part) != wanted) continue;
+        for (std::size_t p = 0; p < recipe_.parts.size(); ++p) {
+          const recipe_part& part = recipe_.parts[p];
+          if (near_[i * recipe_.parts.size() + p] != wanted) continue;
           if (part.discarded != is_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
             continue;
           const bool taken = has_line(part);
@@ -138,9 +144,11 @@ class recipe_comparison {
            });
   }
   [[nodiscard]] bool has_part(std::size_t line, nearness wanted, bool discarded) const {
-    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& p) {
-      return p.discarded == discarded && near_to(j_.rules, *lines_[line].reading.what, p) == wanted;
-    });
+    const std::size_t parts = recipe_.parts.size();
+    for (std::size_t p = 0; p < parts; ++p) {
+      if (recipe_.parts[p].discarded == discarded && near_[line * parts + p] == wanted) return true;
+    }
+    return false;
   }
   [[nodiscard]] static bool readable(const plan_line& l) {
     return l.reading.what != nullptr && l.reading.strange.empty() && !l.reading.at_serving;

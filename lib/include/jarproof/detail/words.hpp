@@ -62,21 +62,27 @@ namespace jarproof::detail {
   return at == wanted.size();
 }
 
-/// Number of single-character edits (insert, delete, replace, swap neighbours) between two words.
-[[nodiscard]] inline std::size_t distance(std::string_view a, std::string_view b) {
+/// Number of single-character edits (insert, delete, replace, swap neighbours) between two words;
+/// more than `most` says only that it is more.
+[[nodiscard]] inline std::size_t distance(std::string_view a, std::string_view b,
+                                          std::size_t most = std::string_view::npos) {
+  if (std::max(a.size(), b.size()) - std::min(a.size(), b.size()) > most) return most + 1;
   std::vector<std::size_t> before(b.size() + 1);
   std::vector<std::size_t> last(b.size() + 1);
   std::vector<std::size_t> now(b.size() + 1);
   for (std::size_t j = 0; j <= b.size(); ++j) last[j] = j;
   for (std::size_t i = 1; i <= a.size(); ++i) {
     now[0] = i;
+    std::size_t least = i;
     for (std::size_t j = 1; j <= b.size(); ++j) {
       const std::size_t replace = last[j - 1] + (a[i - 1] == b[j - 1] ? 0U : 1U);
       now[j] = std::min({last[j] + 1, now[j - 1] + 1, replace});
       if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) {
         now[j] = std::min(now[j], before[j - 2] + 1);
       }
+      least = std::min(least, now[j]);
     }
+    if (least > most) return most + 1;
     std::swap(before, last);
     std::swap(last, now);
   }
