@@ -89,27 +89,38 @@ inline void ask_which(judging& j, const place& at, std::string found,
   return own_processes(rules, *l.reading.what);
 }
 
-/// True where a word of the line is a cut that no table of the food has: another cut is another
-/// process.
+/// `slices` and `sliced`, `cubes` and `cubed` are one cut.
+[[nodiscard]] inline std::string_view cut_stem(std::string_view w) noexcept {
+  for (const std::string_view end : {"ed", "es", "s", "d", "e"}) {
+    if (w.size() > end.size() + 2 && w.substr(w.size() - end.size()) == end)
+      return w.substr(0, w.size() - end.size());
+  }
+  return w;
+}
+
+/// True where a word of the line is a cut that a table of the food does not have: another cut is
+/// another process. Where the food is boiled down or pressed, as for sauce, no form of the table is
+/// a cut, and how it was cut before changes nothing.
 [[nodiscard]] inline bool has_other_cut(const edition& rules, const plan_line& l,
                                         const process& food) {
-  constexpr std::string_view more[] = {"grated", "ground",   "julienned", "chopped",
-                                       "riced",  "powdered", "shaved",    "matchsticks"};
-  const auto has_word = [](std::string_view form, std::string_view w) {
-    const std::string plain = folded(form);
-    const std::size_t at = plain.find(w);
-    return at != std::string::npos && (at == 0 || plain[at - 1] == ' ') &&
-           (at + w.size() == plain.size() || plain[at + w.size()] == ' ');
+  const auto is_cut = [&](std::string_view w) {
+    return std::any_of(rules.cut_words.begin(), rules.cut_words.end(),
+                       [&](std::string_view c) { return cut_stem(c) == cut_stem(w); });
   };
-  for (const std::string& w : l.reading.words) {
-    if (w.size() < 4) continue;
-    bool cut = line::one_of(w, more);
-    for (const form_word& f : rules.forms) cut = cut || has_word(f.id, w);
-    if (!cut || rules.plain_words.contains(std::string_view(w))) continue;
-    for (const table& t : food.tables) {
-      const bool listed = std::any_of(t.forms.begin(), t.forms.end(),
-                                      [&](std::string_view f) { return has_word(f, w); });
-      if (!listed) return true;
+  for (const table& t : food.tables) {
+    std::vector<line_token> listed;
+    for (const std::string_view f : t.forms) {
+      for (line_token& word : tokens_of(folded(f))) listed.push_back(std::move(word));
+    }
+    const bool any_cut = std::any_of(listed.begin(), listed.end(),
+                                     [&](const line_token& w) { return is_cut(w.text); });
+    if (!any_cut && !listed.empty()) continue;
+    for (const std::string& w : l.reading.words) {
+      if (!is_cut(w)) continue;
+      const bool fits = std::any_of(listed.begin(), listed.end(), [&](const line_token& f) {
+        return cut_stem(f.text) == cut_stem(w);
+      });
+      if (!fits) return true;
     }
   }
   return false;
