@@ -141,8 +141,12 @@ class loader : public rule_entries {
     edition_.ph = storage_.keep(std::move(ph));
   }
 
-  /// Names in order, so that a line of a recipe is looked up fast.
+  /// Ingredients by id and names in order, so that a line of a recipe is looked up fast.
   void index_names() {
+    std::vector<ingredient> by_id(edition_.ingredients.begin(), edition_.ingredients.end());
+    std::stable_sort(by_id.begin(), by_id.end(),
+                     [](const ingredient& a, const ingredient& b) { return a.id < b.id; });
+    edition_.ingredients = storage_.keep(std::move(by_id));
     std::vector<ingredient_name> names;
     for (std::size_t i = 0; i < edition_.ingredients.size(); ++i) {
       for (const std::string_view n : edition_.ingredients[i].names)

@@ -283,14 +283,16 @@ void expect_unnamed(tally& count, const process& own, const kitchen& k, const ch
   ++count.plans;
   if (r.verdict != jarproof::verdict::accepted) return;
   INFO(plan);
-  INFO("own: " << own.id << (changed ? ", changed" : ""));
+  INFO("own: " << std::string(own.id) << std::string(changed ? ", changed" : ""));
   REQUIRE(r.process != nullptr);
-  INFO("accepted as " << r.process->id);
+  INFO("accepted as " << std::string(r.process->id));
   REQUIRE(r.required);
   if (r.process == &own) {
     CHECK_FALSE(changed);
     return;
   }
+  // A process for low-acid food is no weaker than the boiling water of an acid recipe.
+  if (own.kind == jarproof::food_class::acid && r.required->method == "pressure") return;
   const jarproof::report named = judged(kitchen_plan(own, k, own.id, jar, lines));
   for (const jarproof::finding& f : named.findings) {
     CHECK(f.check != "jar-too-large");

@@ -333,7 +333,7 @@ struct edition {
       line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<telling_word> telling_words;
   list<process> processes;
-  list<ingredient> ingredients;
+  list<ingredient> ingredients;            ///< sorted by id by the loader
   list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted
   list<seasoning_limit> seasonings;
   list<untested_food> untested_foods;
@@ -357,6 +357,20 @@ template <class T>
     if (entry.id == id) return &entry;
   }
   return nullptr;
+}
+
+/// The same for ingredients, of which there are many: fast where they are sorted by id.
+[[nodiscard]] constexpr const ingredient* find(list<ingredient> entries,
+                                               std::string_view id) noexcept {
+  std::size_t from = 0;
+  std::size_t end = entries.size();
+  while (from < end) {
+    const std::size_t middle = from + (end - from) / 2;
+    const int order = entries[middle].id.compare(id);
+    if (order == 0) return &entries[middle];
+    (order < 0 ? from : end) = order < 0 ? middle + 1 : middle;
+  }
+  return find<ingredient>(entries, id);
 }
 
 /// The band an altitude falls into, or null above the last one.

@@ -13,10 +13,6 @@
 
 namespace jarproof::detail {
 
-[[nodiscard]] inline bool follows_publication(const plan& p) noexcept {
-  return p.as_published && p.as_published->value;
-}
-
 /// A step of the process that the plan need not state.
 inline void remind(judging& j, const process& p, std::string_view field, std::string sentence) {
   finding& f =

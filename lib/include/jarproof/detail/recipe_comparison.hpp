@@ -31,12 +31,11 @@ enum class nearness { other, more_general, kind, same };
                                       const recipe_part& part) {
   nearness best = nearness::other;
   for (const std::string_view food : part.foods) {
+    if (i.id == food) return nearness::same;
     const ingredient* wanted = find(rules.ingredients, food);
     if (wanted == nullptr) continue;
     nearness here = nearness::other;
-    if (i.id == food) {
-      here = nearness::same;
-    } else if (is_kind_of(rules, i, food)) {
+    if (is_kind_of(rules, i, food)) {
       here = nearness::kind;
     } else if (is_kind_of(rules, *wanted, i.id)) {
       here = nearness::more_general;
@@ -81,6 +80,7 @@ class recipe_comparison {
  public:
   recipe_comparison(const judging& j, const tested_recipe& r, const std::vector<plan_line>& lines)
       : j_(j), recipe_(r), lines_(lines), part_of_(lines.size(), nullptr) {
+    measure();
     assign();
     if (!find_scale()) return;
     for (const recipe_part& part : recipe_.parts) {
@@ -107,6 +107,7 @@ class recipe_comparison {
   const tested_recipe& recipe_;
   const std::vector<plan_line>& lines_;
   std::vector<const recipe_part*> part_of_;  // of each line; null where it has no place
+  std::vector<nearness> near_;               // of each line to each part
   std::vector<held_finding> findings_;
   const recipe_part* anchor_ = nullptr;
   measured given_anchor_;
@@ -117,6 +118,21 @@ class recipe_comparison {
 
   [[nodiscard]] place at(const plan_line& l) const { return place_of("ingredients", *l.said); }
 
+  /// How near each line is to each part.
+  void measure() {
+    near_.assign(lines_.size() * recipe_.parts.size(), nearness::other);
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (!readable(lines_[i])) continue;
+      for (std::size_t p = 0; p < recipe_.parts.size(); ++p)
+        near_[i * recipe_.parts.size() + p] =
+            near_to(j_.rules, *lines_[i].reading.what, recipe_.parts[p]);
+    }
+  }
+  [[nodiscard]] nearness near(std::size_t line, const recipe_part& part) const {
+    const auto p = static_cast<std::size_t>(&part - recipe_.parts.begin());
+    return near_[line * recipe_.parts.size() + p];
+  }
+
   /// Each line goes to the part it is nearest to; a kind that two parts name goes to the first that
   /// has no line yet.
   void assign() {
@@ -124,7 +140,7 @@ class recipe_comparison {
       for (std::size_t i = 0; i < lines_.size(); ++i) {
         if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
         for (const recipe_part& part : recipe_.parts) {
-          if (near_to(j_.rules, *lines_[i].reading.what, part) != wanted) continue;
+          if (near(i, part) != wanted) continue;
           if (part.discarded != is_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
             continue;
           const bool taken = has_line(part);
@@ -145,7 +161,7 @@ class recipe_comparison {
   }
   [[nodiscard]] bool has_part(std::size_t line, nearness wanted, bool discarded) const {
     return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& p) {
-      return p.discarded == discarded && near_to(j_.rules, *lines_[line].reading.what, p) == wanted;
+      return p.discarded == discarded && near(line, p) == wanted;
     });
   }
   [[nodiscard]] static bool readable(const plan_line& l) {

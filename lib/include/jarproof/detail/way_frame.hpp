@@ -171,7 +171,7 @@ inline void judge_rewritten(const dish& d, const process& frame, const frame_lin
   add_sources(d.rules, frame.sources, out.sources);
   lines.out.write(out);
   add_steps(d, "frame", &frame, trait_among(d.rules, lines.kept), out);
-  out.numbers = numbers_for(d, frame, out.changes);
+  out.numbers = numbers_for(d, frame, out.changes, lines.kept);
   if (!open_to(d, out.numbers)) return std::nullopt;
   out.amounts = fill_of(d, frame, lines.kept, out.numbers);
   judge_rewritten(d, frame, lines, out);

@@ -96,11 +96,14 @@ inline void take_numbers_of(const edition& rules, const plan& asked, way_numbers
     add_once(changes, "Use a " + gauge + " gauge; the table has no other.");
 }
 
-/// The numbers of a process for the dish; without a jar, for every jar that its tables list.
+/// The numbers of a process for the dish, or for those of its lines that go into it; without a jar,
+/// for every jar that its tables list.
 [[nodiscard]] inline way_numbers numbers_for(const dish& d, const process& p,
-                                             std::vector<std::string>& changes) {
+                                             std::vector<std::string>& changes,
+                                             const std::vector<plan_line>& lines = {}) {
   way_numbers out;
-  const plan asked = plan_for(d.what, p);
+  plan asked = plan_for(d.what, p);
+  for (const plan_line& l : lines) asked.ingredients.push_back(*l.said);
   const bool jar_known = jar_volume(d.reading).has_value();
   if (!jar_known) out.missing.emplace_back("jar");
   if (!d.what.altitude) out.missing.emplace_back("altitude");
