@@ -140,10 +140,9 @@ inline void judge_dry_beans(judging& j, const process& frame, const plan_line& l
   bool legume = false;
   each_ingredient(
       l, [&](const ingredient& i) { legume = legume || is_a(j.rules, i, "dried-legume"); });
-  const bool negated =
-      says(l.reading, "unsoaked") || says(l.reading, "uncooked") ||
-      (says(l.reading, "not") &&
-       (says(l.reading, "soaked") || says(l.reading, "cooked") || says(l.reading, "rehydrated")));
+  bool negated = says(l.reading, "unsoaked") || says(l.reading, "uncooked");
+  for (const std::string_view w : {"soaked", "cooked", "boiled", "rehydrated"})
+    negated = negated || denies(l.reading, w);
   if (!legume || !negated) return;
   finding& f = j.say("beans-not-rehydrated", place_of("ingredients", *l.said),
                      {l.said->text, "beans rehydrated", {}, {}, {}});
