@@ -153,15 +153,21 @@ void expect(tally& count, const process& p, const std::vector<line>& lines,
   if (check != nullptr) CHECK(fixtures::has(r, check));
 }
 
-/// Another kind of the same family, such as a jalapeno for a bell pepper.
+/// Another kind of the same family, such as a jalapeno for a bell pepper, best one that has kinds
+/// itself, such as a bell pepper: its cup weighs no more than that of small peppers.
 std::string_view other_kind(std::string_view id) {
   const jarproof::ingredient* i = jarproof::find(rules().ingredients, id);
   const std::string_view top = jarproof::detail::most_general(rules(), *i).id;
+  std::string_view other;
   for (const jarproof::ingredient& each : rules().ingredients) {
-    if (each.id != id && each.kind_of == top && each.kind_of != id && !each.names.empty())
-      return each.id;
+    if (each.id == id || each.kind_of != top || each.kind_of == id || each.names.empty()) continue;
+    const bool has_kinds =
+        std::any_of(rules().ingredients.begin(), rules().ingredients.end(),
+                    [&](const jarproof::ingredient& kind) { return kind.kind_of == each.id; });
+    if (has_kinds) return each.id;
+    if (other.empty()) other = each.id;
   }
-  return {};
+  return other;
 }
 
 void edges_of(const process& p, const tested_recipe& r, bool metric, tally& count) {

@@ -144,6 +144,10 @@ struct frame_lines {
 inline void judge_rewritten(const dish& d, const process& frame, const frame_lines& lines,
                             way& out) {
   plan q = plan_for(d.what, frame);
+  if (q.jar && out.numbers.required) {  // it may be a smaller one than the plan has
+    q.jar = word_of(out.numbers.required->jar);
+    q.jar_volume.reset();
+  }
   for (const plan_line& l : lines.kept) q.ingredients.push_back(*l.said);
   if (!q.batch && !q.jars && out.amounts && out.amounts->unknown.empty() &&
       !out.amounts->jars.empty() && out.amounts->jars.front().count > 0 && q.jar) {
