@@ -154,7 +154,7 @@ void expect(tally& count, const process& p, const std::vector<line>& lines,
 }
 
 /// Another kind of the same family, such as a jalapeno for a bell pepper, best one that has kinds
-/// itself, such as a bell pepper: its cup weighs no more than that of small peppers.
+/// itself, such as a bell pepper.
 std::string_view other_kind(std::string_view id) {
   const jarproof::ingredient* i = jarproof::find(rules().ingredients, id);
   const std::string_view top = jarproof::detail::most_general(rules(), *i).id;

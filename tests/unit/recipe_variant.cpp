@@ -67,6 +67,10 @@ TEST_CASE("it has no process in quarts, nor without broth") {
     CHECK(r.options.empty());
   }
   CHECK(canned(chili(), "pint", "120 min").verdict == verdict::untested);
+  // A splash of broth makes no soup: of 7 quarts, a quarter is 7 cups.
+  CHECK(canned(chili({"6 7/8 cups beef broth"}), "pint", "120 min").verdict == verdict::untested);
+  CHECK(canned(chili({"7 cups beef broth"}), "pint", "120 min").verdict == verdict::accepted);
+  CHECK(canned(chili({"beef broth"}), "pint", "120 min").verdict == verdict::untested);
   // The recipe boils its beans in water: water is no sign of a soup here.
   CHECK(canned(chili({"5 1/2 cups water"}), "pint", "120 min").verdict == verdict::untested);
 }

@@ -328,17 +328,18 @@ inline void classify(judging& j, const std::vector<plan_line>& lines) {
     return a == acidity::low_acid ? 3 : a == acidity::borderline ? 2 : a == acidity::acid ? 1 : 0;
   };
   acidity most = acidity::neutral;
+  const auto take = [&](const plan_line& l, acidity a) {
+    if (l.reading.at_serving || demand(a) <= demand(most)) return;
+    most = a;
+    j.out.mixture_by = l.said->text;
+  };
   for (const plan_line& l : lines) {
-    if (l.reading.at_serving) continue;
-    const auto take = [&](acidity a) {
-      if (demand(a) <= demand(most)) return;
-      most = a;
-      j.out.mixture_by = l.said->text;
-    };
-    if (l.reading.what == nullptr || !l.reading.strange.empty()) take(acidity::low_acid);
     each_ingredient(l, [&](const ingredient& i) {
-      if (!is_seasoning(j.rules, i)) take(i.kind);
+      if (!is_seasoning(j.rules, i)) take(l, i.kind);
     });
+  }
+  for (const plan_line& l : lines) {
+    if (l.reading.what == nullptr || !l.reading.strange.empty()) take(l, acidity::low_acid);
   }
   if (most != acidity::neutral) j.out.mixture_class = std::string(name_of(most));
 }

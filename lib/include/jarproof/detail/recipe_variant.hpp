@@ -84,8 +84,9 @@ struct variant_fit {
          std::any_of(p.shared_names.begin(), p.shared_names.end(), is_there);
 }
 
-/// Broth, or water that stays in the jar; whoever follows the soup directions by name has it too.
-/// Where the recipe has water to boil its beans, only broth counts.
+/// Broth, or water that stays in the jar, at least a quarter of the batch (common practice, no
+/// source); whoever follows the soup directions by name has it too. Where the recipe has water to
+/// boil its beans, only broth counts.
 [[nodiscard]] inline bool has_thin_liquid(const judging& j, const process& p,
                                           const std::vector<plan_line>& lines) {
   if (follows_publication(j.what)) return true;
@@ -94,11 +95,15 @@ struct variant_fit {
       return part.discarded && part.role == part_role::water;
     });
   });
-  return std::any_of(lines.begin(), lines.end(), [&](const plan_line& l) {
-    if (l.reading.what == nullptr || l.reading.at_serving || says_discarded(l)) return false;
-    return is_a(j.rules, *l.reading.what, "broth") ||
-           (!boils && is_liquid(j.rules, *l.reading.what));
-  });
+  std::int64_t thin = 0;  // thousandths of a tsp
+  for (const plan_line& l : lines) {
+    if (l.reading.what == nullptr || l.reading.at_serving || says_discarded(l)) continue;
+    const bool counts =
+        is_a(j.rules, *l.reading.what, "broth") || (!boils && is_liquid(j.rules, *l.reading.what));
+    if (counts && l.amount && l.amount->kind == measure_kind::volume) thin += l.amount->low;
+  }
+  bool stated = false;
+  return thin > 0 && thin >= batch_at_least(j, lines, stated) / 4;
 }
 
 /// How far the lines are a variant of the food's recipe, in percent; 0 where they are none. Its
@@ -170,7 +175,7 @@ inline void judge_variants(judging& j, const process& frame, const std::vector<p
       if (share <= untested_share) continue;  // the nearest one is named
       untested = &p;
       untested_share = share;
-      reason = thick ? "Without broth or water in the jar it is no soup."
+      reason = thick ? "Without broth or water, a quarter of the batch, it is no soup."
                      : "That recipe was not tested in a jar of this size.";
     } else if (minutes > j.least_min) {
       j.least_min = minutes;
