@@ -88,12 +88,19 @@ TEST_CASE("other meat, other beans and more vegetables make it no soup") {
   dish.emplace_back("2 cups whole kernel corn");
   dish.emplace_back("1 lb carrots, peeled and sliced");
   CHECK(canned(dish, "quart", "90 min").verdict == verdict::untested);
+  dish = chili({"2 qt beef broth", "1 lb potatoes, peeled and cubed"});
+  dish[3] = "1 qt canned diced tomatoes";
+  CHECK(canned(dish, "quart", "90 min").verdict == verdict::untested);
   // Without chili powder the title may still name it.
   lines plain = chili({"2 qt beef broth"});
   plain[4] = "2 tbsp ground cumin";
   CHECK(canned(plain, "quart", "75 min").verdict == verdict::accepted);
-  CHECK(canned(plain, "quart", "90 min", "title: Hunter's chili\n" + soup_words).verdict ==
-        verdict::untested);
+  const std::string named = "title: Hunter's chili\n" + soup_words;
+  CHECK(canned(plain, "quart", "90 min", named).verdict == verdict::untested);
+  CHECK(canned({"3 lb venison, cut in cubes and browned", "3 cups canned white beans, drained",
+                "1 lb potatoes, peeled and cubed", "2 qt beef broth"},
+               "quart", "90 min", named)
+            .verdict == verdict::untested);
 }
 
 TEST_CASE("to call it soup does not help") {

@@ -12,12 +12,13 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/judge_mixture.hpp"
 #include "jarproof/detail/nearest_recipe.hpp"
 
 namespace jarproof::detail {
 
 /// True where a line stands in the place of a part: the same food, another kind of it, another
-/// meat for the meat, other beans for the beans.
+/// meat for the meat, other beans for the beans, tomatoes in any form for tomatoes.
 [[nodiscard]] inline bool stands_for(const edition& rules, const ingredient& i,
                                      const recipe_part& part) {
   if (near_to(rules, i, part) != nearness::other) return true;
@@ -28,7 +29,10 @@ namespace jarproof::detail {
   return std::any_of(part.foods.begin(), part.foods.end(), [&](std::string_view id) {
     const ingredient* food = find(rules.ingredients, id);
     if (food == nullptr || is_liquid(rules, i)) return false;
-    return &most_general(rules, *food) == &most_general(rules, i) ||
+    const auto tomato = [](std::string_view name) {
+      return name.find("tomato") != std::string_view::npos;
+    };
+    return (tomato(id) && tomato(i.id)) || &most_general(rules, *food) == &most_general(rules, i) ||
            (one_of(*food, "meat", "poultry") && one_of(i, "meat", "poultry")) ||
            (one_of(*food, "dried-legume", "rehydrated-legume") &&
             one_of(i, "dried-legume", "rehydrated-legume"));
@@ -106,17 +110,17 @@ struct variant_fit {
   return thin > 0 && thin >= batch_at_least(j, lines, stated) / 4;
 }
 
-/// How far the lines are a variant of the food's recipe, in percent; 0 where they are none. Its
-/// main food, half of what makes the dish and half of the lines have to be there, and something
-/// that sets it apart from a soup of the same things: the recipe's own spice or sweetening, or its
-/// name in the title. Without that it takes two thirds of both and no thin liquid, or all of both.
+/// How far the lines are a variant of the food's recipe, in percent; 0 where they are none. The
+/// main food has to be there, and of what makes the dish and of the lines so much that it is no
+/// soup of the same things: a half with the recipe's own spice or sweetening, a third with its name
+/// in the title, two thirds without thin liquid, else all.
 [[nodiscard]] inline std::size_t variant_share(const judging& j, const process& p,
                                                const std::vector<plan_line>& lines) {
   std::vector<bool> placed(lines.size(), false);
   std::vector<std::string_view> sets;
   std::size_t parts = 0;
   std::size_t covered = 0;
-  bool marked = title_names(j.what, p);
+  bool marked = false;
   for (const tested_recipe& first : p.recipes) {
     if (std::find(sets.begin(), sets.end(), first.set) != sets.end()) continue;
     sets.push_back(first.set);
@@ -148,8 +152,9 @@ struct variant_fit {
   const auto reach = [&](std::size_t over, std::size_t under) {
     return covered * under >= parts * over && in_place * under >= solids * over;
   };
-  const bool near =
-      reach(1, 1) || (marked && reach(1, 2)) || (reach(2, 3) && !has_thin_liquid(j, p, lines));
+  const bool near = reach(1, 1) || (marked && reach(1, 2)) ||
+                    (covered > 1 && reach(1, 3) && title_names(j.what, p)) ||
+                    (reach(2, 3) && !has_thin_liquid(j, p, lines));
   return near ? 100 * (covered + in_place) / std::max<std::size_t>(parts + solids, 1) : 0;
 }
 
