@@ -193,6 +193,7 @@ std::optional<plan_files> read_plan_files(const po::variables_map& values,
       complain(file + " holds no plan");
       out.status = not_done;
     }
+    for (plan_entry& e : some) e.file = file;
     out.plans.insert(out.plans.end(), std::make_move_iterator(some.begin()),
                      std::make_move_iterator(some.end()));
   }

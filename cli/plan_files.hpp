@@ -18,6 +18,7 @@ namespace jarproof::cli {
 struct plan_entry {
   std::string name;
   result<plan> what;
+  std::string file = {};  ///< as given on the command line
 };
 
 /// True where the option has one of these values; complains otherwise.

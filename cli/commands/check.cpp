@@ -17,7 +17,24 @@ constexpr const char* usage =
     "Judges every plan or recipe in the files; `-` reads standard input.\n"
     "Exit status: 0 all accepted, 1 some rejected, 2 some untested or incomplete, 3 not done.\n";
 
-[[nodiscard]] std::string as_text(const std::vector<report>& reports, const edition& rules) {
+/// Where a dish may not be canned as planned, `ways` shows how else; said once for each file.
+[[nodiscard]] std::string ways_hint(const std::vector<report>& reports,
+                                    const std::vector<plan_entry>& plans) {
+  std::string out;
+  const std::string* last = nullptr;
+  for (std::size_t i = 0; i < reports.size(); ++i) {
+    const report& r = reports[i];
+    const bool refused = r.verdict == verdict::rejected || r.verdict == verdict::untested;
+    if (!refused || r.mixture_class.empty()) continue;
+    if (last != nullptr && *last == plans[i].file) continue;
+    last = &plans[i].file;
+    out += "Tested ways for this dish: jarproof ways " + *last + "\n";
+  }
+  return out.empty() ? out : out + "\n";
+}
+
+[[nodiscard]] std::string as_text(const std::vector<report>& reports,
+                                  const std::vector<plan_entry>& plans, const edition& rules) {
   const text_style style = style_of_output();
   std::string out;
   std::size_t accepted = 0;
@@ -29,7 +46,7 @@ constexpr const char* usage =
     out +=
         std::to_string(reports.size()) + " plans, " + std::to_string(accepted) + " accepted.\n\n";
   }
-  return out + caution_text(rules, style);
+  return out + ways_hint(reports, plans) + caution_text(rules, style);
 }
 
 }  // namespace
@@ -72,7 +89,7 @@ exit_code run_check(const arguments& args) {
   } else if (format == "jsonl") {
     for (const report& r : reports) out += json_line_of(r) + "\n";
   } else {
-    out = as_text(reports, rules);
+    out = as_text(reports, given->plans, rules);
   }
   return print(out) ? status : not_done;
 }

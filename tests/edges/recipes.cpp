@@ -92,6 +92,18 @@ std::vector<line> lines_of(const tested_recipe& r, bool metric) {
   return out;
 }
 
+/// The same, with the first recipe of every other set of the food: a sauce beside its beans.
+std::vector<line> whole_lines_of(const process& p, const tested_recipe& r, bool metric) {
+  std::vector<line> whole = lines_of(r, metric);
+  for (const tested_recipe& other : p.recipes) {
+    const auto first = std::find_if(p.recipes.begin(), p.recipes.end(),
+                                    [&](const tested_recipe& x) { return x.set == other.set; });
+    if (other.set == r.set || &other != &*first) continue;
+    for (line& l : lines_of(other, metric)) whole.push_back(std::move(l));
+  }
+  return whole;
+}
+
 /// A plan that keeps to the first used table of the food, at 900 ft.
 std::string plan_of(const process& p, const std::vector<line>& lines) {
   const jarproof::table* t = nullptr;
@@ -141,34 +153,26 @@ void expect(tally& count, const process& p, const std::vector<line>& lines,
   if (check != nullptr) CHECK(fixtures::has(r, check));
 }
 
-/// Another kind of the same family whose cup and piece have a known weight, such as a jalapeno for
-/// a bell pepper.
+/// Another kind of the same family, such as a jalapeno for a bell pepper, best one that has kinds
+/// itself, such as a bell pepper.
 std::string_view other_kind(std::string_view id) {
   const jarproof::ingredient* i = jarproof::find(rules().ingredients, id);
   const std::string_view top = jarproof::detail::most_general(rules(), *i).id;
+  std::string_view other;
   for (const jarproof::ingredient& each : rules().ingredients) {
-    const auto weighs = [&](std::string_view unit) {
-      return std::any_of(each.weights.begin(), each.weights.end(),
-                         [&](const jarproof::measure_weight& w) { return w.unit == unit; });
-    };
-    if (each.id != id && each.kind_of == top && each.kind_of != id && weighs("cup") &&
-        weighs("piece"))
-      return each.id;
+    if (each.id == id || each.kind_of != top || each.kind_of == id || each.names.empty()) continue;
+    const bool has_kinds =
+        std::any_of(rules().ingredients.begin(), rules().ingredients.end(),
+                    [&](const jarproof::ingredient& kind) { return kind.kind_of == each.id; });
+    if (has_kinds) return each.id;
+    if (other.empty()) other = each.id;
   }
-  return {};
+  return other;
 }
 
 void edges_of(const process& p, const tested_recipe& r, bool metric, tally& count) {
   ++count.recipes;
-  std::vector<line> whole = lines_of(r, metric);
-  for (const tested_recipe& other : p.recipes) {
-    const bool other_set = other.set != r.set;
-    if (!other_set ||
-        &other != &*std::find_if(p.recipes.begin(), p.recipes.end(),
-                                 [&](const tested_recipe& x) { return x.set == other.set; }))
-      continue;
-    for (line& l : lines_of(other, metric)) whole.push_back(std::move(l));
-  }
+  const std::vector<line> whole = whole_lines_of(p, r, metric);
   expect(count, p, whole, jarproof::verdict::accepted, nullptr);
   const auto changed = [&](std::size_t i, const std::string& text) {
     std::vector<line> lines = whole;
@@ -246,7 +250,106 @@ void edges_of(const process& p, const tested_recipe& r, bool metric, tally& coun
   expect(count, p, strange, jarproof::verdict::incomplete, "ingredient-unknown");
 }
 
+/// How the plans below are canned. Their time is longer than any published one, so a plan fails by
+/// its lines alone.
+struct kitchen {
+  const char* title;
+  bool by_pressure;
+  const char* more;
+};
+constexpr kitchen as_it_is_pressure{"a dish", true, ""};
+constexpr kitchen as_it_is_water{"a dish", false, ""};
+// All that a soup, or mixed vegetables, must say.
+constexpr kitchen as_soup{
+    "a soup", true,
+    "solids: 1/2\nbatch: 40 qt\nprepared: [beans rehydrated, meat precooked, boiled 5 min]\n"};
+constexpr kitchen as_vegetables{"a dish", true, "batch: 40 qt\nprepared: [boiled 5 min]\n"};
+
+/// `food` may be empty: then the lines decide what it is.
+std::string kitchen_plan(const process& own, const kitchen& k, std::string_view food,
+                         const char* jar, const std::vector<line>& lines) {
+  std::string out = "title: " + std::string(k.title) + "\n";
+  if (!food.empty()) out += "food: " + std::string(food) + "\nas-published: true\n";
+  out += "pack: " + std::string(own.tables[0].pack) + "\njar: " + jar + "\n";
+  out += k.by_pressure ? "method: pressure\ngauge: weighted\npressure: 15 psi\ntime: 200 min\n"
+                       : "method: boiling-water\ntime: 200 min\n";
+  out += "altitude: 4600 ft\n";
+  if (food.empty()) out += k.more;
+  out += "ingredients:\n";
+  for (const line& l : lines) out += "  - " + l.text + "\n";
+  return out;
+}
+
+/// An accepted plan without a named food is its own recipe, or has numbers as strong as that one's
+/// in the same jar. `changed` says that the lines are no longer the recipe.
+void expect_unnamed(tally& count, const process& own, const kitchen& k, const char* jar,
+                    const std::vector<line>& lines, bool changed) {
+  const std::string plan = kitchen_plan(own, k, {}, jar, lines);
+  const jarproof::report r = judged(plan);
+  ++count.plans;
+  if (r.verdict != jarproof::verdict::accepted) return;
+  INFO(plan);
+  INFO("own: " << std::string(own.id) << std::string(changed ? ", changed" : ""));
+  REQUIRE(r.process != nullptr);
+  INFO("accepted as " << std::string(r.process->id));
+  REQUIRE(r.required);
+  if (r.process == &own) {
+    CHECK_FALSE(changed);
+    return;
+  }
+  // A process for low-acid food is no weaker than the boiling water of an acid recipe.
+  if (own.kind == jarproof::food_class::acid && r.required->method == "pressure") return;
+  const jarproof::report named = judged(kitchen_plan(own, k, own.id, jar, lines));
+  for (const jarproof::finding& f : named.findings) {
+    CHECK(f.check != "jar-too-large");
+    CHECK(f.check != "low-acid-needs-pressure");
+  }
+  REQUIRE(named.required);
+  CHECK(named.required->method == r.required->method);
+  CHECK(named.required->time_min <= r.required->time_min);
+  CHECK(named.required->pressure_psi.value_or(0) <= r.required->pressure_psi.value_or(0));
+}
+
+void unnamed_edges_of(const process& p, const tested_recipe& r, tally& count) {
+  ++count.recipes;
+  const std::vector<line> whole = whole_lines_of(p, r, false);
+  for (const kitchen& k : {as_it_is_pressure, as_it_is_water, as_soup, as_vegetables}) {
+    for (const char* jar : {"pint", "quart"}) expect_unnamed(count, p, k, jar, whole, false);
+  }
+  const auto expect_changed = [&](const std::vector<line>& lines) {
+    // A food with several recipes may have one that allows just this.
+    const kitchen& own = p.tables[0].boiling_water.empty() ? as_it_is_pressure : as_it_is_water;
+    if (judged(kitchen_plan(p, own, p.id, "pint", lines)).verdict == jarproof::verdict::accepted)
+      return;
+    for (const kitchen& k : {own, as_soup, as_vegetables})
+      expect_unnamed(count, p, k, "pint", lines, true);
+    expect_unnamed(count, p, as_soup, "quart", lines, true);
+  };
+  static const recipe_part none;
+  std::vector<line> corn = whole;
+  corn.push_back({&none, "2 cups corn"});
+  expect_changed(corn);
+  for (std::size_t i = 0; i < whole.size(); ++i) {
+    const recipe_part& part = *whole[i].part;
+    if (part.role != part_role::low_acid || part.anchor) continue;
+    std::vector<line> more = whole;
+    more[i].text = share_of(part.high, 11, true) + " " +
+                   std::string(part.unit == "floz" ? "fl oz" : part.unit) + " " +
+                   name_of(part.foods[0]);
+    expect_changed(more);
+  }
+}
+
 TEST_SUITE("edges") {
+  TEST_CASE("a tested recipe without its name is not taken for a weaker process") {
+    tally count;
+    for (const process& p : rules().processes) {
+      for (const tested_recipe& r : p.recipes) unnamed_edges_of(p, r, count);
+    }
+    std::printf("recipes without a name: %zu recipes, %zu plans\n", count.recipes, count.plans);
+    CHECK(count.recipes > 100);
+    CHECK(count.plans > 1000);
+  }
   TEST_CASE("each tested recipe is accepted as published and not a tenth beyond its limits") {
     tally count;
     for (const bool metric : {false, true}) {

@@ -50,6 +50,17 @@ report unreadable() {
 
 TEST_SUITE_BEGIN("report");
 
+TEST_CASE("the class of a mixture stands before its lines, and only where one was judged") {
+  report r = full_report();
+  CHECK(find(parsed(json_line_of(r)), "mixture_class") == nullptr);
+  r.mixture_class = "low-acid";
+  const node plan = parsed(json_line_of(r));
+  REQUIRE(find(plan, "mixture_class") != nullptr);
+  CHECK(find(plan, "mixture_class")->text == "low-acid");
+  CHECK(documented(plan, {"options", "mixture_class", "ingredients"}) ==
+        std::vector<std::string>{"options", "mixture_class", "ingredients"});
+}
+
 TEST_CASE("reports of every kind are JSON that can be read again") {
   const std::vector<report> reports = {full_report(), bare_report(verdict::accepted),
                                        bare_report(verdict::untested),

@@ -157,8 +157,10 @@ TEST_CASE("chili with bacon: the published recipe without it, and soup, and its 
   CHECK(all[0].numbers.required->time_min == 75);
   CHECK(says(all[1].changes, "Rehydrate the dried beans"));
   CHECK(says(all[1].changes, "bacon (cured meat)"));
-  CHECK(all[1].numbers.required->time_min == 75);    // quarts of soup
-  CHECK(says(all[1].notes, "no jar of this size"));  // peppers alone
+  // As a soup it is a variant of chile con carne: in pints only, and for the time of that recipe.
+  CHECK(says(all[1].changes, "Use pint jars or smaller."));
+  CHECK(all[1].numbers.required->jar == "pint");
+  CHECK(all[1].numbers.required->time_min == 75);
   const jarproof::way_part* tomatoes = part_named(all[2], "tomatoes-crushed");
   REQUIRE(tomatoes != nullptr);
   CHECK(says(tomatoes->changes, "1/4 tsp of citric acid per pint"));

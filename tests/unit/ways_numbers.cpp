@@ -38,13 +38,16 @@ void check_numbers(const jarproof::plan& what, const jarproof::process* p,
   CHECK(jarproof::detail::usable(*p));
   const auto same = [&](const jarproof::requirement& r, bool by_jar) {
     CHECK(r.verified);
-    const jarproof::report report = asked(what, *p, r, by_jar);
+    // Lines that are a variant of a tested recipe may take more time, or a smaller jar, than a
+    // frame.
+    const bool frame = p->recipe == jarproof::recipe_kind::frame;
+    const jarproof::report report = asked(what, *p, r, by_jar || frame);
     REQUIRE(report.required);
     const jarproof::requirement& q = *report.required;
     CHECK(q.method == r.method);
     CHECK(q.gauge == r.gauge);
     CHECK(q.pressure_psi == r.pressure_psi);
-    CHECK(q.time_min == r.time_min);
+    CHECK((frame ? q.time_min <= r.time_min : q.time_min == r.time_min));
     CHECK(q.jar == r.jar);
     CHECK(q.headspace_thousandths_in == r.headspace_thousandths_in);
   };

@@ -14,6 +14,7 @@
 #include <tuple>
 #include <vector>
 
+#include "jarproof/detail/judge_batch.hpp"
 #include "jarproof/detail/judge_conditions.hpp"
 #include "jarproof/detail/judge_food.hpp"
 #include "jarproof/detail/judge_process.hpp"
@@ -115,6 +116,12 @@ inline void judge_process(judging& j, const process& p, const method* m, bool co
   const std::vector<const table*> rows = rows_for_pack_and_form(j, published);
   const std::vector<fitting_row> fitting = verified_rows(j, rows_for_jar(j, p, rows));
   find_required(j, p, shown, fitting);
+  if (j.untested_variant) {  // no number of the frame stands for it
+    j.out.required.reset();
+    j.out.options.clear();
+  }
+  if (j.out.required) j.out.required->time_min = std::max(j.out.required->time_min, j.least_min);
+  for (requirement& o : j.out.options) o.time_min = std::max(o.time_min, j.least_min);
   // Numbers that nobody could read again are shown, and nothing is compared with them.
   const bool numbers_hold = !fitting.empty() && fitting.front().row->use;
   if (m == nullptr || no_table || wrong_for_class || !numbers_hold) {
@@ -195,7 +202,11 @@ inline void settle(report& out) {
 
   const method* m = judge_method(j);
   judge_words(j);
+  judge_jars(j);
   const std::vector<const process*> foods = judge_food(j);
+  if (what.as_published && what.as_published->value && !what.food) {
+    j.say("as-published-without-food", place_of("as-published", *what.as_published));
+  }
   judge_steps(j, foods.size() == 1 ? foods.front() : nullptr);
   judge_held(j, foods.size() == 1 ? foods.front()->needs : process_needs{});
   if (m != nullptr) judge_low_acid(j, *m, foods);

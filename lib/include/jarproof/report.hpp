@@ -121,6 +121,8 @@ struct report {
   std::optional<requirement> required;
   std::vector<requirement> options;
   std::vector<ingredient_line> ingredients;
+  std::string mixture_class;  ///< `acid`, `low-acid` or `borderline`; empty where none was judged
+  std::string mixture_by;     ///< the line that makes it so; empty where a tested recipe does
   std::vector<finding> findings;  ///< by line, column and check id
 };
 

@@ -238,7 +238,7 @@ class way_finder {
       if (!fits(p)) continue;
       recipe_match m = match_recipes(dish_.reading, *p, dish_.lines);
       if (!m.main_food || (best.food != nullptr && m.score >= best.match.score)) continue;
-      best = {p, std::move(m)};
+      best = {p, std::move(m), 0};
     }
     if (best.food == nullptr && is_sour(dish_.rules, dish_.lines))
       best = nearest_to(dish_.reading, dish_.lines, true);

@@ -146,6 +146,9 @@ struct judging {
   plan_words words;
   std::optional<std::vector<own_part>> shown = std::nullopt;  ///< what fills a frame, where shown
   bool low_acid_mixture = false;  ///< a mixture that no process covers holds low-acid food
+  int least_min = 0;  ///< a published recipe that the lines are a variant of asks for so long
+  const process* least_by = nullptr;  ///< that recipe
+  bool untested_variant = false;      ///< and one that no time of the frame stands for
 
   /// Adds a finding of the check `id`. A rule folder without that check still gets the finding,
   /// as an error that rejects: a missing sentence must not turn into a missing objection.

@@ -193,7 +193,7 @@ inline void judge_acid(judging& j, const process& p) {
       finding& f = j.say("acid-missing", place_of("acid", *what.acid),
                          {what.acid->text, needed_acids(p), {}, {}, {}});
       cite_first(j.rules, p.sources, f);
-    } else if (what.as_published && what.as_published->value) {
+    } else if (follows_publication(what)) {
       finding& f = j.say("step-reminder", place_of("acid", what),
                          {{}, {}, "Add to each jar: " + needed_acids(p) + ".", {}, {}});
       cite_first(j.rules, p.sources, f);

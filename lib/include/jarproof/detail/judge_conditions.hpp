@@ -13,10 +13,6 @@
 
 namespace jarproof::detail {
 
-[[nodiscard]] inline bool follows_publication(const plan& p) noexcept {
-  return p.as_published && p.as_published->value;
-}
-
 /// A step of the process that the plan need not state.
 inline void remind(judging& j, const process& p, std::string_view field, std::string sentence) {
   finding& f =
@@ -64,9 +60,8 @@ inline void remind(judging& j, const process& p, std::string_view field, std::st
   if (!j.shown || c.said_by.empty() || !shows_any(j, c)) return false;
   return std::all_of(j.shown->begin(), j.shown->end(), [&](const own_part& part) {
     return !is_meant(j, c, part) ||
-           std::any_of(part.words.begin(), part.words.end(), [&](const std::string& w) {
-             return c.said_by.contains(std::string_view(w));
-           });
+           std::any_of(c.said_by.begin(), c.said_by.end(),
+                       [&](std::string_view w) { return says(part.words, w); });
   });
 }
 

@@ -11,7 +11,7 @@
 #include "jarproof/detail/judge_kitchen.hpp"
 #include "jarproof/detail/judge_mixture.hpp"
 #include "jarproof/detail/judge_recipe.hpp"
-#include "jarproof/detail/nearest_recipe.hpp"
+#include "jarproof/detail/recipe_variant.hpp"
 
 namespace jarproof::detail {
 
@@ -228,6 +228,7 @@ inline void judge_plain_lines(judging& j, const process& food,
 /// A mixture that neither a recipe nor a frame covers: what is wrong with its parts, and that no
 /// process is published.
 inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
+  classify(j, lines);
   const bool all_read = std::all_of(lines.begin(), lines.end(), [](const plan_line& l) {
     return l.reading.what != nullptr && l.reading.strange.empty();
   });
@@ -312,13 +313,18 @@ inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
       judge_plain_lines(j, food, lines);
     } else {
       judge_unread_lines(j, lines);
-      if (food.recipe == recipe_kind::frame) judge_own_lines(j, food, lines);
+      if (food.recipe == recipe_kind::frame) {
+        classify(j, lines);
+        judge_own_lines(j, food, lines);
+        judge_variants(j, food, lines);
+      }
     }
     return foods;
   }
   if (p.food && foods.empty()) {  // said above; the lines are read all the same
     report_lines(j, lines);
     judge_unread_lines(j, lines);
+    classify(j, lines);
     j.low_acid_mixture = std::any_of(lines.begin(), lines.end(), [&](const plan_line& l) {
       return l.reading.what != nullptr && !l.reading.at_serving &&
              l.reading.what->kind == acidity::low_acid && !is_seasoning(j.rules, *l.reading.what);
@@ -332,11 +338,20 @@ inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
            std::find(candidates.begin(), candidates.end(), &each) != candidates.end();
   };
   std::vector<const process*> recipes;
+  const main_foods main(j.rules, lines);
   for (const process& each : j.rules.processes) {
-    if (!each.recipes.empty() && is_candidate(each) && is_as_published(j, each, lines))
+    if (!each.recipes.empty() && is_candidate(each) && main.there(each) &&
+        is_as_published(j, each, lines))
       recipes.push_back(&each);
   }
-  if (recipes.size() == 1) return recipes;  // its lines are reported when they are compared
+  if (recipes.size() == 1) {
+    // Where another recipe is nearer and does not hold, nobody knows which of them is meant.
+    const nearest_recipe nearest = nearest_to(j, lines);
+    const process& found = *recipes.front();
+    if (nearest.share <= share_of(found, match_recipes(j, found, lines)))
+      return recipes;  // its lines are reported when they are compared
+    recipes.push_back(nearest.food);
+  }
   report_lines(j, lines);
   judge_unread_lines(j, lines);
   const place at =
@@ -366,7 +381,9 @@ inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
   const bool pressure = how == nullptr || how->id == "pressure" || p.solids || !candidates.empty();
   const process* frame = pressure ? frame_for(j, lines) : nullptr;
   if (frame != nullptr && is_candidate(*frame)) {
+    classify(j, lines);
     judge_own_lines(j, *frame, lines);
+    judge_variants(j, *frame, lines);
     mention_nearest(j, lines);
     return {frame};
   }

@@ -14,6 +14,11 @@
 
 namespace jarproof::detail {
 
+/// True where the plan says that it follows a publication, and names which.
+[[nodiscard]] inline bool follows_publication(const plan& p) noexcept {
+  return p.as_published && p.as_published->value && p.food;
+}
+
 /// Reports a critical fact that the plan does not say.
 inline void missing(judging& j, std::string_view key, std::string write = {}) {
   const plan_key* known = find_key(key);

@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/judge_batch.hpp"
 #include "jarproof/detail/judge_process.hpp"
 #include "jarproof/detail/plan_lines.hpp"
 
@@ -128,7 +129,7 @@ inline void judge_telling(judging& j, const plan_line& l) {
   for (const telling_word* t : l.reading.telling) {
     const bool puree_of_acid = t->check == "low-acid-puree" && l.reading.what != nullptr &&
                                l.reading.what->kind != acidity::low_acid;
-    if (puree_of_acid) continue;
+    if (puree_of_acid || (t->check == "standing-unsaid" && j.what.held)) continue;
     j.say(t->check, place_of("ingredients", *l.said),
           {l.said->text, "none of it", "The word is \"" + std::string(t->id) + "\".", {}, {}});
   }
@@ -139,10 +140,9 @@ inline void judge_dry_beans(judging& j, const process& frame, const plan_line& l
   bool legume = false;
   each_ingredient(
       l, [&](const ingredient& i) { legume = legume || is_a(j.rules, i, "dried-legume"); });
-  const bool negated =
-      says(l.reading, "unsoaked") || says(l.reading, "uncooked") ||
-      (says(l.reading, "not") &&
-       (says(l.reading, "soaked") || says(l.reading, "cooked") || says(l.reading, "rehydrated")));
+  bool negated = says(l.reading, "unsoaked") || says(l.reading, "uncooked");
+  for (const std::string_view w : {"soaked", "cooked", "boiled", "rehydrated"})
+    negated = negated || denies(l.reading, w);
   if (!legume || !negated) return;
   finding& f = j.say("beans-not-rehydrated", place_of("ingredients", *l.said),
                      {l.said->text, "beans rehydrated", {}, {}, {}});
@@ -159,15 +159,7 @@ inline void judge_dry_beans(judging& j, const process& frame, const plan_line& l
   if (j.what.batch) return j.what.batch->value.value / 1'000 * 6;
   const std::int64_t jar = jar_volume(j).value_or(0);
   if (j.what.jars && jar > 0) return jar / 1'000 * 6 * j.what.jars->value;
-  // `Makes about 9 quarts`
-  if (j.what.yield) {
-    const std::string plain = plain_line(j.what.yield->text);
-    const std::size_t digit = plain.find_first_of("0123456789");
-    std::string_view rest =
-        digit == std::string::npos ? std::string_view() : std::string_view(plain).substr(digit);
-    const line_amount made = take_amount(rest);
-    if (made.amount && made.amount->kind == measure_kind::volume) return made.amount->low;
-  }
+  if (const std::optional<measured> made = yield_volume(j.what)) return made->low;
   stated = false;
   std::int64_t sum = 0;
   for (const plan_line& l : lines) {
@@ -327,6 +319,29 @@ inline void judge_own_lines(judging& j, const process& frame, const std::vector<
     });
   }
   judge_seasonings(j, frame, lines);
+}
+
+/// The class of a mixture is that of its most demanding part; seasonings do not count, and what is
+/// not understood counts as low-acid.
+inline void classify(judging& j, const std::vector<plan_line>& lines) {
+  const auto demand = [](acidity a) {
+    return a == acidity::low_acid ? 3 : a == acidity::borderline ? 2 : a == acidity::acid ? 1 : 0;
+  };
+  acidity most = acidity::neutral;
+  const auto take = [&](const plan_line& l, acidity a) {
+    if (l.reading.at_serving || demand(a) <= demand(most)) return;
+    most = a;
+    j.out.mixture_by = l.said->text;
+  };
+  for (const plan_line& l : lines) {
+    each_ingredient(l, [&](const ingredient& i) {
+      if (!is_seasoning(j.rules, i)) take(l, i.kind);
+    });
+  }
+  for (const plan_line& l : lines) {
+    if (l.reading.what == nullptr || !l.reading.strange.empty()) take(l, acidity::low_acid);
+  }
+  if (most != acidity::neutral) j.out.mixture_class = std::string(name_of(most));
 }
 
 /// How a mixture's parts stand to a frame.

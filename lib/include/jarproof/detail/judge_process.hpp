@@ -68,6 +68,12 @@ template <class Rows, class Number>
 
 inline void judge_time(judging& j, const process& p, number_range needed, std::string reason) {
   const plan& what = j.what;
+  const bool by_recipe = j.least_by != nullptr && needed.least < j.least_min;
+  if (by_recipe) {
+    reason = "So long is the published time for " + std::string(j.least_by->title) +
+             " in this jar, and the ingredients are a variant of it. " + reason;
+    needed = {j.least_min, std::max(needed.most, j.least_min)};
+  }
   if (!what.time) {
     missing(j, "time", "time: " + std::to_string(needed.most) + " min");
     return;
@@ -79,7 +85,7 @@ inline void judge_time(judging& j, const process& p, number_range needed, std::s
     facts.required = time_text(needed.least);
     facts.reason = std::move(reason);
     finding& f = j.say("time-too-short", place_of("time", *what.time), std::move(facts));
-    cite_first(j.rules, p.sources, f);
+    cite_first(j.rules, by_recipe ? j.least_by->sources : p.sources, f);
   } else if (ms > needed.most * ms_per_min) {
     facts.required = time_text(needed.most);
     j.say("over-required", place_of("time", *what.time), std::move(facts));
@@ -254,7 +260,7 @@ inline void judge_sterilizing(judging& j, const process& p, const std::vector<of
     facts.found = denied->text;
     finding& f = j.say("jar-sterilization", place_of("prepared", *denied), std::move(facts));
     cite_first(j.rules, p.sources, f);
-  } else if (said("jars sterilized") == nullptr && what.as_published && what.as_published->value) {
+  } else if (said("jars sterilized") == nullptr && follows_publication(what)) {
     finding& f = j.say("step-reminder", place_of("jar", what),
                        {{},
                         {},

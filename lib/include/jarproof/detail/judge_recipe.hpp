@@ -152,12 +152,69 @@ struct recipe_match {
   return out;
 }
 
+/// The ingredient and all that it is a kind of.
+[[nodiscard]] inline std::vector<std::string_view> family_line(const edition& rules,
+                                                               const ingredient& i) {
+  std::vector<std::string_view> out;
+  for (const ingredient* up = &i; up != nullptr; up = parent_of(rules, *up)) out.push_back(up->id);
+  return out;
+}
+
+/// Which recipes find their main food among the lines. It is asked first, because a whole
+/// comparison is slow.
+class main_foods {
+ public:
+  main_foods(const edition& rules, const std::vector<plan_line>& lines) : rules_(rules) {
+    for (const plan_line& l : lines) {
+      if (l.reading.what != nullptr) lines_.push_back(family_line(rules, *l.reading.what));
+    }
+  }
+
+  /// True where each set of the food's recipes has one whose main food is there.
+  [[nodiscard]] bool there(const process& p) const {
+    std::vector<std::string_view> missing;
+    std::vector<std::string_view> found;
+    for (const tested_recipe& r : p.recipes) {
+      std::vector<std::string_view>& sets = there(r) ? found : missing;
+      if (sets.empty() || sets.back() != r.set) sets.push_back(r.set);
+    }
+    return std::all_of(missing.begin(), missing.end(), [&](std::string_view set) {
+      return std::find(found.begin(), found.end(), set) != found.end();
+    });
+  }
+
+ private:
+  const edition& rules_;
+  std::vector<std::vector<std::string_view>> lines_;  // each with all that it is a kind of
+
+  [[nodiscard]] bool there(const tested_recipe& r) const {
+    return std::any_of(r.parts.begin(), r.parts.end(), [&](const recipe_part& part) {
+      return part.anchor && std::any_of(part.foods.begin(), part.foods.end(),
+                                        [&](std::string_view food) { return there(food); });
+    });
+  }
+  [[nodiscard]] bool there(std::string_view food) const {
+    const auto has = [](const std::vector<std::string_view>& ids, std::string_view id) {
+      return std::find(ids.begin(), ids.end(), id) != ids.end();
+    };
+    for (const std::vector<std::string_view>& l : lines_) {
+      if (has(l, food)) return true;
+    }
+    const ingredient* wanted = find(rules_.ingredients, food);
+    if (wanted == nullptr || wanted->kind_of.empty()) return false;
+    const std::vector<std::string_view> above = family_line(rules_, *wanted);
+    return std::any_of(lines_.begin(), lines_.end(),
+                       [&](const auto& l) { return has(above, l.front()); });
+  }
+};
+
 /// Compares the plan's ingredients with every recipe of the food and reports against the one that
 /// they come nearest to.
 inline void judge_tested_recipe(judging& j, const process& p) {
   const std::vector<plan_line> lines = read_lines(j);
   report_lines(j, lines);
   judge_unread_lines(j, lines);
+  j.out.mixture_class = p.kind == food_class::acid ? "acid" : "low-acid";
   if (lines.empty()) {
     finding& f =
         j.unsaid("recipe-not-shown", place_of("ingredients", j.what),

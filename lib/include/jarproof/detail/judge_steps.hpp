@@ -73,6 +73,7 @@ inline void judge_steps(judging& j, const process* food) {
     for (const std::vector<line_token>& s : sentences_of(step.text)) {
       for (const telling_word& t : j.rules.telling_words) {
         if (tested || !stands_in(s, t.id) || is_taken_back(s, t.unless)) continue;
+        if (t.check == "standing-unsaid" && j.what.held) continue;  // judged there
         if (t.check == "low-acid-puree" && food != nullptr && food->kind == food_class::acid)
           continue;
         j.say(

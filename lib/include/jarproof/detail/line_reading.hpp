@@ -37,13 +37,21 @@ struct line_reading {
 
 /// True where the line has this word and does not take it back: `not drained` does not say
 /// `drained`.
-[[nodiscard]] inline bool says(const line_reading& r, std::string_view word) {
-  for (std::size_t i = 0; i < r.words.size(); ++i) {
-    if (r.words[i] != word) continue;
-    const std::string_view before = i > 0 ? std::string_view(r.words[i - 1]) : std::string_view();
-    if (before != "not" && before != "never" && before != "un") return true;
+[[nodiscard]] inline bool says(const std::vector<std::string>& words, std::string_view word,
+                               bool denied = false) {
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (words[i] != word) continue;
+    const std::string_view before = i > 0 ? std::string_view(words[i - 1]) : std::string_view();
+    if ((before == "not" || before == "never" || before == "un") == denied) return true;
   }
   return false;
+}
+[[nodiscard]] inline bool says(const line_reading& r, std::string_view word) {
+  return says(r.words, word);
+}
+/// True for `not soaked` and `un-soaked`.
+[[nodiscard]] inline bool denies(const line_reading& r, std::string_view word) {
+  return says(r.words, word, true);
 }
 
 /// True for what must be there but by its own words may not be: `vinegar, optional`, or a `vinegar

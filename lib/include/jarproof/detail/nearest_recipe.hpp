@@ -16,27 +16,31 @@ namespace jarproof::detail {
 struct nearest_recipe {
   const process* food = nullptr;
   recipe_match match;
+  std::size_t share = 0;  ///< how much of recipe and lines go together, per mille
 };
+
+/// How much of the lines and of a recipe go together, per mille; 0 where they are not near.
+[[nodiscard]] inline std::size_t share_of(const process& p, const recipe_match& m) {
+  const std::size_t lines = m.placed.size();
+  const auto placed = static_cast<std::size_t>(std::count(m.placed.begin(), m.placed.end(), true));
+  std::size_t parts = 0;
+  for (const recipe_part& part : p.recipes[0].parts) parts += part.optional ? 0U : 1U;
+  // Half of the lines and a third of the recipe have to be there.
+  if (!m.main_food || placed * 2 < lines || placed * 3 < parts || placed < 3) return 0;
+  return placed * 1'000 / std::max(lines, parts);
+}
 
 [[nodiscard]] inline nearest_recipe nearest_to(const judging& j,
                                                const std::vector<plan_line>& lines,
                                                bool acid_only = false) {
   nearest_recipe best;
-  std::size_t best_share = 0;
+  const main_foods main(j.rules, lines);
   for (const process& p : j.rules.processes) {
     if (p.recipes.empty() || (acid_only && p.kind != food_class::acid)) continue;
+    if (!main.there(p)) continue;
     recipe_match m = match_recipes(j, p, lines);
-    if (!m.main_food) continue;
-    const std::size_t placed =
-        static_cast<std::size_t>(std::count(m.placed.begin(), m.placed.end(), true));
-    std::size_t parts = 0;
-    for (const recipe_part& part : p.recipes[0].parts) parts += part.optional ? 0U : 1U;
-    // Half of the lines and a third of the recipe have to be there.
-    if (placed * 2 < lines.size() || placed * 3 < parts || placed < 3) continue;
-    const std::size_t share = placed * 1'000 / std::max(lines.size(), parts);
-    if (best.food != nullptr && share <= best_share) continue;
-    best = {&p, std::move(m)};
-    best_share = share;
+    const std::size_t share = share_of(p, m);
+    if (share > best.share) best = {&p, std::move(m), share};
   }
   return best;
 }

@@ -29,15 +29,20 @@ enum class nearness { other, more_general, kind, same };
 
 [[nodiscard]] inline nearness near_to(const edition& rules, const ingredient& i,
                                       const recipe_part& part) {
-  if (part.foods.contains(i.id)) return nearness::same;
-  for (const ingredient* up = parent_of(rules, i); up != nullptr; up = parent_of(rules, *up)) {
-    if (part.foods.contains(up->id)) return nearness::kind;
-  }
+  nearness best = nearness::other;
   for (const std::string_view food : part.foods) {
+    if (i.id == food) return nearness::same;
     const ingredient* wanted = find(rules.ingredients, food);
-    if (wanted != nullptr && is_kind_of(rules, *wanted, i.id)) return nearness::more_general;
+    if (wanted == nullptr) continue;
+    nearness here = nearness::other;
+    if (is_kind_of(rules, i, food)) {
+      here = nearness::kind;
+    } else if (is_kind_of(rules, *wanted, i.id)) {
+      here = nearness::more_general;
+    }
+    best = std::max(best, here);
   }
-  return nearness::other;
+  return best;
 }
 
 /// The check that speaks where a part is below or above what was tested.
@@ -75,6 +80,7 @@ class recipe_comparison {
  public:
   recipe_comparison(const judging& j, const tested_recipe& r, const std::vector<plan_line>& lines)
       : j_(j), recipe_(r), lines_(lines), part_of_(lines.size(), nullptr) {
+    measure();
     assign();
     if (!find_scale()) return;
     for (const recipe_part& part : recipe_.parts) {
@@ -112,19 +118,29 @@ class recipe_comparison {
 
   [[nodiscard]] place at(const plan_line& l) const { return place_of("ingredients", *l.said); }
 
+  /// How near each line is to each part.
+  void measure() {
+    near_.assign(lines_.size() * recipe_.parts.size(), nearness::other);
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (!readable(lines_[i])) continue;
+      for (std::size_t p = 0; p < recipe_.parts.size(); ++p)
+        near_[i * recipe_.parts.size() + p] =
+            near_to(j_.rules, *lines_[i].reading.what, recipe_.parts[p]);
+    }
+  }
+  [[nodiscard]] nearness near(std::size_t line, const recipe_part& part) const {
+    const auto p = static_cast<std::size_t>(&part - recipe_.parts.begin());
+    return near_[line * recipe_.parts.size() + p];
+  }
+
   /// Each line goes to the part it is nearest to; a kind that two parts name goes to the first that
   /// has no line yet.
   void assign() {
-    for (const plan_line& l : lines_) {
-      for (const recipe_part& part : recipe_.parts)
-        near_.push_back(readable(l) ? near_to(j_.rules, *l.reading.what, part) : nearness::other);
-    }
     for (const nearness wanted : {nearness::same, nearness::kind, nearness::more_general}) {
       for (std::size_t i = 0; i < lines_.size(); ++i) {
         if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
-        for (std::size_t p = 0; p < recipe_.parts.size(); ++p) {
-          const recipe_part& part = recipe_.parts[p];
-          if (near_[i * recipe_.parts.size() + p] != wanted) continue;
+        for (const recipe_part& part : recipe_.parts) {
+          if (near(i, part) != wanted) continue;
           if (part.discarded != is_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
             continue;
           const bool taken = has_line(part);
@@ -144,11 +160,9 @@ class recipe_comparison {
            });
   }
   [[nodiscard]] bool has_part(std::size_t line, nearness wanted, bool discarded) const {
-    const std::size_t parts = recipe_.parts.size();
-    for (std::size_t p = 0; p < parts; ++p) {
-      if (recipe_.parts[p].discarded == discarded && near_[line * parts + p] == wanted) return true;
-    }
-    return false;
+    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& p) {
+      return p.discarded == discarded && near(line, p) == wanted;
+    });
   }
   [[nodiscard]] static bool readable(const plan_line& l) {
     return l.reading.what != nullptr && l.reading.strange.empty() && !l.reading.at_serving;

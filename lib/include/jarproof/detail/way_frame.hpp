@@ -144,6 +144,10 @@ struct frame_lines {
 inline void judge_rewritten(const dish& d, const process& frame, const frame_lines& lines,
                             way& out) {
   plan q = plan_for(d.what, frame);
+  if (q.jar && out.numbers.required) {  // it may be a smaller one than the plan has
+    q.jar = word_of(out.numbers.required->jar);
+    q.jar_volume.reset();
+  }
   for (const plan_line& l : lines.kept) q.ingredients.push_back(*l.said);
   if (!q.batch && !q.jars && out.amounts && out.amounts->unknown.empty() &&
       !out.amounts->jars.empty() && out.amounts->jars.front().count > 0 && q.jar) {
@@ -171,7 +175,7 @@ inline void judge_rewritten(const dish& d, const process& frame, const frame_lin
   add_sources(d.rules, frame.sources, out.sources);
   lines.out.write(out);
   add_steps(d, "frame", &frame, trait_among(d.rules, lines.kept), out);
-  out.numbers = numbers_for(d, frame, out.changes);
+  out.numbers = numbers_for(d, frame, out.changes, lines.kept);
   if (!open_to(d, out.numbers)) return std::nullopt;
   out.amounts = fill_of(d, frame, lines.kept, out.numbers);
   judge_rewritten(d, frame, lines, out);

@@ -96,17 +96,40 @@ inline void take_numbers_of(const edition& rules, const plan& asked, way_numbers
     add_once(changes, "Use a " + gauge + " gauge; the table has no other.");
 }
 
-/// The numbers of a process for the dish; without a jar, for every jar that its tables list.
+/// A variant of a tested recipe may have no numbers in the jar of the plan, and yet in a smaller
+/// one: the largest of those that are listed.
+inline void take_smaller_jar(const dish& d, const process& p, const plan& asked, way_numbers& out,
+                             std::vector<std::string>& changes) {
+  const jar_size* largest = nullptr;
+  const std::int64_t own = jar_volume(d.reading).value_or(0);
+  for (const jar_minutes& m : p.tables[0].minutes) {
+    const jar_size* jar = find(d.rules.jars, m.jar);
+    if (jar == nullptr || jar->volume_floz * micro_per_unit >= own) continue;
+    if (largest == nullptr || jar->volume_floz > largest->volume_floz) largest = jar;
+  }
+  if (largest == nullptr) return;
+  plan q = asked;
+  q.jar = word_of(largest->id);
+  q.jar_volume.reset();
+  take_numbers_of(d.rules, q, out, changes);
+  if (out.required) add_once(changes, "Use " + std::string(largest->title) + " jars or smaller.");
+}
+
+/// The numbers of a process for the dish, or for those of its lines that go into it; without a jar,
+/// for every jar that its tables list.
 [[nodiscard]] inline way_numbers numbers_for(const dish& d, const process& p,
-                                             std::vector<std::string>& changes) {
+                                             std::vector<std::string>& changes,
+                                             const std::vector<plan_line>& lines = {}) {
   way_numbers out;
-  const plan asked = plan_for(d.what, p);
+  plan asked = plan_for(d.what, p);
+  for (const plan_line& l : lines) asked.ingredients.push_back(*l.said);
   const bool jar_known = jar_volume(d.reading).has_value();
   if (!jar_known) out.missing.emplace_back("jar");
   if (!d.what.altitude) out.missing.emplace_back("altitude");
   if (!d.what.altitude) return out;
   if (jar_known) {
     take_numbers_of(d.rules, asked, out, changes);
+    if (!out.required && !lines.empty()) take_smaller_jar(d, p, asked, out, changes);
   } else {
     for (const jar_size& jar : d.rules.jars) {
       const bool listed = std::any_of(p.tables.begin(), p.tables.end(), [&](const table& t) {

@@ -177,6 +177,7 @@ inline void write_report(json_writer& w, const report& r) {
     w.begin('[');
     for (const requirement& option : r.options) write_requirement(w, option);
     w.end(']');
+    if (!r.mixture_class.empty()) w.member("mixture_class", r.mixture_class);
     if (!r.recipe_source.empty()) w.member("recipe", r.recipe_source);
     w.key("ingredients");
     w.begin('[');

@@ -252,6 +252,11 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
     write_mistakes(w, r);
     return w.take();
   }
+  if (!r.mixture_by.empty()) {
+    w.paragraph(
+        "A " + r.mixture_class + " mixture, by its most demanding part: " + r.mixture_by + ".",
+        "  ", 2);
+  }
   std::vector<std::string_view> taught;
   const auto write = [&](const finding& f) {
     write_finding(w, r, f, std::find(taught.begin(), taught.end(), f.check) != taught.end());

@@ -1,0 +1,124 @@
+// Directions of a recipe. Rules: USDA Complete Guide to Home Canning (2015), part 4, soups: no
+// thickener, noodles, rice or cream, boiled 5 minutes; pints 60 and quarts 75 min. Cooked food
+// stands at most two hours between 40 and 140 F (USDA National Agricultural Library); no process
+// for dishes of a slow cooker or for leftovers was published (PNW 361).
+// SPDX-License-Identifier: MIT
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "support/fixtures.hpp"
+
+namespace {
+
+using fixtures::finding_of;
+using fixtures::has;
+using fixtures::judged;
+using jarproof::verdict;
+
+jarproof::report soup_by(const std::string& step, const std::string& more = "",
+                         const std::string& line = "") {
+  std::string out =
+      "ingredients:\n  - 3 lb venison, cut in cubes and browned\n"
+      "  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n";
+  if (!line.empty()) out += "  - " + line + "\n";
+  return judged(out +
+                "pack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\n"
+                "time: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\n"
+                "prepared: [boiled 5 min, reheated to a boil]\n" +
+                more + "steps:\n  - \"Boil everything 5 minutes.\"\n  - \"" + step + "\"\n");
+}
+
+TEST_SUITE_BEGIN("check");
+
+TEST_CASE("words of the directions decide by themselves") {
+  const struct {
+    const char* step;
+    const char* check;
+    verdict outcome;
+  } words[] = {{"Thicken the soup a little.", "thickener-in-jar", verdict::rejected},
+               {"Cook until thickened.", "thickener-in-jar", verdict::rejected},
+               {"Use venison dredged and browned.", "thickener-in-jar", verdict::rejected},
+               {"Blend half of the soup.", "low-acid-puree", verdict::rejected},
+               {"Puree the carrots.", "low-acid-puree", verdict::rejected},
+               {"Put two cups in a blender.", "low-acid-puree", verdict::rejected},
+               {"Mash the carrots.", "low-acid-puree", verdict::rejected},
+               {"Liquidise a third of it.", "low-acid-puree", verdict::rejected},
+               {"Cook it in the slow cooker for 8 hours.", "slow-cooked", verdict::untested},
+               {"Add the leftovers of Sunday.", "leftovers-in-jar", verdict::rejected},
+               {"Simmer until very thick.", "too-dense", verdict::rejected},
+               {"Leave it on the stove overnight.", "standing-unsaid", verdict::incomplete}};
+  for (const auto& w : words) {
+    CAPTURE(std::string(w.step));
+    const jarproof::report r = soup_by(w.step);
+    CHECK(r.verdict == w.outcome);
+    const jarproof::finding* f = finding_of(r, w.check);
+    REQUIRE(f != nullptr);
+    CHECK(f->field == "steps");
+    CHECK(f->found == w.step);
+  }
+}
+
+TEST_CASE("the same words are taken back by a no, or by the table") {
+  for (const char* step :
+       {"Fill the jars while hot.", "Do not thicken.", "Never thickened before canning.",
+        "Thicken when serving.", "Do not mash the carrots.", "Puree when opened, if you like.",
+        "Simmer to blend the flavors.", "Soak the pot overnight.", "Chill the broth overnight.",
+        "Keep it in the refrigerator overnight.", "Add cream at serving.",
+        "Serve over noodles, garnish with sour cream.", "Skim off the fat."}) {
+    CAPTURE(std::string(step));
+    CHECK(soup_by(step).verdict == verdict::accepted);
+  }
+  // Only in its own sentence.
+  CHECK(has(soup_by("Do not hurry. Thicken the soup."), "thickener-in-jar"));
+}
+
+TEST_CASE("what the directions put in has to stand in the list") {
+  for (const char* step : {"Stir in the cornstarch.", "Add the cream.", "Add 2 cups noodles.",
+                           "Add cooked rice.", "Beat in 2 eggs.", "Fry it in butter."}) {
+    CAPTURE(std::string(step));
+    const jarproof::report r = soup_by(step);
+    CHECK(r.verdict == verdict::incomplete);
+    const jarproof::finding* f = finding_of(r, "step-names-unlisted");
+    REQUIRE(f != nullptr);
+    CHECK(f->field == "steps");
+  }
+  // On the list it is judged there, once.
+  const jarproof::report listed = soup_by("Stir in the flour.", "", "1/2 cup all-purpose flour");
+  CHECK(has(listed, "thickener-in-jar"));
+  CHECK_FALSE(has(listed, "step-names-unlisted"));
+  // 1.5 is no end of a sentence.
+  CHECK(has(soup_by("Serve 1.5 cups each. Add the cream."), "step-names-unlisted"));
+}
+
+TEST_CASE("a tested recipe is cooked as it was tested") {
+  // Part 3, page 3-14: spaghetti sauce is cooked down; pints 60 min, 15 psi above 1,000 ft.
+  const jarproof::report r = judged(
+      "food: spaghetti sauce with meat\nas-published: true\npack: hot\njar: pint\nmethod: "
+      "pressure\n"
+      "gauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n"
+      "steps: [Simmer until thick., Puree the tomatoes in a blender.]\n");
+  CHECK(r.verdict == verdict::accepted);
+}
+
+TEST_CASE("a pot that is kept says how long and how warm") {
+  const char* step = "Leave it overnight.";
+  CHECK(soup_by(step).verdict == verdict::incomplete);
+  CHECK(soup_by(step, "held: {for: 10 h, at: 38 F}\n").verdict == verdict::accepted);
+  CHECK(has(soup_by(step, "held: {for: 10 h, at: 38 F}\n"), "held-cold"));
+  const jarproof::report warm = soup_by(step, "held: {for: 10 h, at: 70 F}\n");
+  CHECK(warm.verdict == verdict::rejected);
+  CHECK(has(warm, "held-too-warm"));
+  // Two hours between 40 and 140 F, one above 90 F; three days in the cold.
+  const char* fill = "Fill the jars.";
+  CHECK(soup_by(fill, "held: {for: 2 h, at: 70 F}\n").verdict == verdict::accepted);
+  CHECK(has(soup_by(fill, "held: {for: 2.1 h, at: 70 F}\n"), "held-too-warm"));
+  CHECK(soup_by(fill, "held: {for: 1 h, at: 95 F}\n").verdict == verdict::accepted);
+  CHECK(has(soup_by(fill, "held: {for: 1.1 h, at: 95 F}\n"), "held-too-warm"));
+  CHECK(soup_by(fill, "held: {for: 72 h, at: 40 F}\n").verdict == verdict::accepted);
+  CHECK(has(soup_by(fill, "held: {for: 73 h, at: 40 F}\n"), "held-too-long"));
+}
+
+TEST_SUITE_END();
+
+}  // namespace

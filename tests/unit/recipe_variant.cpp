@@ -1,0 +1,173 @@
+// Dishes that are nearly a tested recipe, and numbers of jars. Numbers: USDA Complete Guide to Home
+// Canning (2015), part 5, chile con carne (page 5-8: pints 75 min, no quarts); part 4, soups (60
+// and 75 min), succotash (60 and 85 min), baked beans (65 and 75 min); 15 psi above 1,000 ft.
+// Oregon State University Extension: a chili of one's own has no time. SPDX-License-Identifier: MIT
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "support/fixtures.hpp"
+
+namespace {
+
+using fixtures::finding_of;
+using fixtures::has;
+using fixtures::judged;
+using jarproof::verdict;
+using lines = std::vector<std::string>;
+
+const std::string soup_words =
+    "solids: 1/2\nbatch: 7 qt\nprepared: [beans rehydrated, meat precooked, boiled 5 min]\n";
+
+jarproof::report canned(const lines& ingredients, const char* jar, const char* time,
+                        const std::string& more = soup_words) {
+  std::string out = "ingredients:\n";
+  for (const std::string& l : ingredients) out += "  - \"" + l + "\"\n";
+  return judged(out + "pack: hot\njar: " + jar +
+                "\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: " + time +
+                "\naltitude: 4600 ft\n" + more);
+}
+
+lines chili(const lines& more = {}) {
+  lines out = {"3 lb ground beef, browned", "3 cups canned kidney beans, drained",
+               "2 cups onion, chopped", "1 qt tomatoes, chopped", "2 tbsp chili powder"};
+  out.insert(out.end(), more.begin(), more.end());
+  return out;
+}
+
+TEST_SUITE_BEGIN("check");
+
+TEST_CASE("a thin chili of one's own takes the time of chile con carne") {
+  const lines thin = chili({"3 qt beef broth"});
+  const jarproof::report r = canned(thin, "pint", "75 min");
+  CHECK(r.verdict == verdict::accepted);
+  REQUIRE(r.process != nullptr);
+  CHECK(r.process->id == "soups");
+  REQUIRE(r.required);
+  CHECK(r.required->time_min == 75);
+  for (const jarproof::requirement& o : r.options) CHECK(o.time_min == 75);
+  CHECK_FALSE(has(r, "over-required"));
+  const jarproof::report short_time = canned(thin, "pint", "74 min");
+  CHECK(short_time.verdict == verdict::rejected);
+  const jarproof::finding* f = finding_of(short_time, "time-too-short");
+  REQUIRE(f != nullptr);
+  CHECK(f->required == "75 min (1 h 15 min)");
+  CHECK(f->message.find("chile con carne") != std::string::npos);
+  CHECK(canned(thin, "half-pint", "74 min").verdict == verdict::rejected);
+}
+
+TEST_CASE("it has no process in quarts, nor without broth") {
+  for (const char* jar : {"quart", "pint-and-half", "500 mL"}) {
+    CAPTURE(std::string(jar));
+    const jarproof::report r = canned(chili({"3 qt beef broth"}), jar, "120 min");
+    CHECK(r.verdict == verdict::untested);
+    CHECK(has(r, "variant-of-tested-recipe"));
+    CHECK_FALSE(r.required);
+    CHECK(r.options.empty());
+  }
+  CHECK(canned(chili(), "pint", "120 min").verdict == verdict::untested);
+  // A splash of broth makes no soup: of 7 quarts, a quarter is 7 cups.
+  CHECK(canned(chili({"6 7/8 cups beef broth"}), "pint", "120 min").verdict == verdict::untested);
+  CHECK(canned(chili({"7 cups beef broth"}), "pint", "120 min").verdict == verdict::accepted);
+  CHECK(canned(chili({"beef broth"}), "pint", "120 min").verdict == verdict::untested);
+  // The recipe boils its beans in water: water is no sign of a soup here.
+  CHECK(canned(chili({"5 1/2 cups water"}), "pint", "120 min").verdict == verdict::untested);
+}
+
+TEST_CASE("other meat, other beans and more vegetables make it no soup") {
+  lines dish = chili({"2 qt beef broth"});
+  for (const char* meat : {"3 lb ground venison, browned", "3 lb ground turkey, browned",
+                           "3 lb venison, cut in cubes and browned"}) {
+    CAPTURE(std::string(meat));
+    dish[0] = meat;
+    CHECK(canned(dish, "quart", "90 min").verdict == verdict::untested);
+  }
+  dish[1] = "3 cups canned black beans, drained";
+  CHECK(canned(dish, "quart", "90 min").verdict == verdict::untested);
+  dish.emplace_back("2 cups whole kernel corn");
+  dish.emplace_back("1 lb carrots, peeled and sliced");
+  CHECK(canned(dish, "quart", "90 min").verdict == verdict::untested);
+  dish = chili({"2 qt beef broth", "1 lb potatoes, peeled and cubed"});
+  dish[3] = "1 qt canned diced tomatoes";
+  CHECK(canned(dish, "quart", "90 min").verdict == verdict::untested);
+  // Without chili powder the title may still name it.
+  lines plain = chili({"2 qt beef broth"});
+  plain[4] = "2 tbsp ground cumin";
+  CHECK(canned(plain, "quart", "75 min").verdict == verdict::accepted);
+  const std::string named = "title: Hunter's chili\n" + soup_words;
+  CHECK(canned(plain, "quart", "90 min", named).verdict == verdict::untested);
+  CHECK(canned({"3 lb venison, cut in cubes and browned", "3 cups canned white beans, drained",
+                "1 lb potatoes, peeled and cubed", "2 qt beef broth"},
+               "quart", "90 min", named)
+            .verdict == verdict::untested);
+}
+
+TEST_CASE("to call it soup does not help") {
+  const std::string named = "food: soups\n" + soup_words;
+  CHECK(canned(chili({"3 qt beef broth"}), "quart", "90 min", named).verdict == verdict::untested);
+  CHECK(canned(chili({"3 qt beef broth"}), "pint", "60 min", named).verdict == verdict::rejected);
+  const std::string published = "food: soups\nas-published: true\n";
+  CHECK(canned(chili(), "quart", "90 min", published).verdict == verdict::untested);
+  CHECK(canned(chili(), "pint", "75 min", published).verdict == verdict::accepted);
+  CHECK(canned(chili(), "pint", "60 min", published).verdict == verdict::rejected);
+}
+
+TEST_CASE("soups that only share some parts with a recipe stay soups") {
+  CHECK(canned({"3 lb venison, cut in cubes and browned", "2 lb dried white beans, rinsed",
+                "2 lb onions, peeled", "1 lb carrots, peeled and sliced", "3 qt beef broth"},
+               "quart", "75 min")
+            .verdict == verdict::accepted);
+  CHECK(canned({"3 lb ground beef, browned", "2 lb potatoes, peeled and cubed",
+                "2 lb carrots, peeled and sliced", "1 lb green beans, cut",
+                "1 qt tomatoes, chopped", "2 cups onion, chopped", "2 qt beef broth"},
+               "quart", "75 min")
+            .verdict == verdict::accepted);
+}
+
+TEST_CASE("succotash and baked beans are not made shorter by calling them soup") {
+  const lines succotash = {"3 quarts whole kernel corn", "4 quarts lima beans",
+                           "2 quarts tomatoes"};
+  CHECK(canned(succotash, "quart", "84 min", "title: Corn soup\n" + soup_words).verdict !=
+        verdict::accepted);
+  const lines beans = {"3 lb dried beans", "4 cups water", "3 tbsp dark molasses", "1 tbsp vinegar",
+                       "2 tsp salt"};
+  const jarproof::report r = canned(beans, "pint", "64 min");
+  CHECK(r.verdict != verdict::accepted);
+  CHECK(canned(beans, "pint", "64 min", "food: soups\n" + soup_words).verdict != verdict::accepted);
+}
+
+TEST_CASE("two recipes of which the nearer one does not hold are asked back") {
+  // One tenth more serrano peppers than easy hot sauce has would still pass as cayenne sauce.
+  const jarproof::report r = judged(
+      "ingredients: [8 cups canned diced tomatoes, 1.65 cups serrano peppers, 4 cups vinegar, 2 "
+      "tsp "
+      "canning salt, 2 tbsp mixed pickling spice]\npack: hot\njar: pint\nmethod: boiling-water\n"
+      "time: 60 min\naltitude: 4600 ft\n");
+  CHECK(r.verdict != verdict::accepted);
+  CHECK(has(r, "food-ambiguous"));
+}
+
+TEST_CASE("more jars than the batch fills are asked back, fewer are not") {
+  const auto jars = [](const char* count, const char* jar, const std::string& batch) {
+    return judged("food: tomatoes in water\npack: hot\njar: " + std::string(jar) + "\njars: " +
+                  count + "\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n" +
+                  "acid: 2 tbsp bottled lemon juice per quart\n" + batch);
+  };
+  // Arithmetic: 20 qt fill 20 quart jars; 5 % are left for measuring.
+  CHECK(jars("20", "quart", "batch: 20 qt\n").verdict == verdict::accepted);
+  CHECK(jars("21", "quart", "batch: 20 qt\n").verdict == verdict::accepted);
+  const jarproof::report r = jars("22", "quart", "batch: 20 qt\n");
+  CHECK(r.verdict == verdict::incomplete);
+  CHECK(has(r, "jars-over-batch"));
+  CHECK(jars("3", "quart", "batch: 20 qt\n").verdict == verdict::accepted);
+  CHECK(jars("40", "pint", "batch: 20 qt\n").verdict == verdict::accepted);
+  CHECK(has(jars("43", "pint", "batch: 20 qt\n"), "jars-over-batch"));
+  CHECK(has(jars("22", "quart", "yield: Makes about 20 quarts\n"), "jars-over-batch"));
+  CHECK_FALSE(has(jars("22", "quart", "yield: enough for the winter\n"), "jars-over-batch"));
+  CHECK_FALSE(has(jars("22", "quart", ""), "jars-over-batch"));
+}
+
+TEST_SUITE_END();
+
+}  // namespace
