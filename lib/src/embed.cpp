@@ -26,6 +26,7 @@ class writer {
                                       array("form_word", e.forms),
                                       array("prepared_word", e.prepared),
                                       words(e.plain_words),
+                                      words(e.acid_doubts),
                                       words(e.cut_words),
                                       words(e.line_words),
                                       array("telling_word", e.telling_words),

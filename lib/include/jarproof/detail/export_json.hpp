@@ -68,6 +68,7 @@ class edition_writer {
       words("general", p.general);
     });
     words("plain_words", rules_.plain_words);
+    words("acid_doubts", rules_.acid_doubts);
     words("cut_words", rules_.cut_words);
     words("line_words", rules_.line_words);
     array("telling_words", rules_.telling_words, [&](const telling_word& t) {

@@ -18,6 +18,7 @@
 
 #include "jarproof/detail/line_amount.hpp"
 #include "jarproof/detail/line_names.hpp"
+#include "jarproof/detail/line_other_amounts.hpp"
 #include "jarproof/detail/line_others.hpp"
 #include "jarproof/detail/line_phrases.hpp"
 #include "jarproof/detail/line_promotion.hpp"
@@ -51,8 +52,9 @@ class line_reader {
     find_main(names);
     line::find_likeness(s_);
     line::find_vessel(s_);
-    line::find_serving(s_);
-    line::find_opening(s_);
+    line::find_gone(s_);
+    line::find_serving(s_, names);
+    line::find_opening(s_, names);
     line::find_negations(s_, names);
     line::find_free_of(s_, names);
     line::find_colored_parts(s_);
@@ -60,6 +62,7 @@ class line_reader {
     line::promotion(s_).run();
     line::find_dry(s_);
     line::further(s_, names).run();
+    line::find_other_amounts(s_);
     sort_words();
   }
 
@@ -132,6 +135,13 @@ class line_reader {
       std::string_view rest = std::string_view(plain_).substr(at);
       const line_amount found = take_amount(rest, true);
       if (!found.found || (found.amount && found.amount->counts == "inch")) continue;
+      // `cooked 5 minutes`, `for the 3-4 hour stand`
+      constexpr std::string_view times[] = {
+          "min",  "mins", "minute",  "minutes", "hour",  "hours", "hr", "hrs", "day",
+          "days", "sec",  "seconds", "week",    "weeks", "times", "f",  "c",   "degrees"};
+      std::size_t time_width = 0;
+      const std::string_view behind = trim(rest);
+      if (line::one_of(line::word_at(behind, time_width), times) && found.sizes.empty()) continue;
       // In words, only a measure or a number that ends its thought: `cut in, one by one` is none.
       const std::size_t next = rest.find_first_not_of(' ');
       const bool in_words = line::is_letter(plain_[at]);
@@ -141,7 +151,8 @@ class line_reader {
       const std::size_t stop = std::min(rest.find_first_of(",();+"), rest.size());
       bool plain = true;
       for (const line_token& t : tokens_of(rest.substr(0, stop)))
-        plain = plain && (line::one_of(t.text, line::size_words) || is_line_word(s_.rules, t.text));
+        plain = plain && t.text != "fat" &&
+                (line::one_of(t.text, line::size_words) || is_line_word(s_.rules, t.text));
       if (!plain) continue;
       s_.amount = found;
       plain_ = plain_.substr(0, at) + " , " + std::string(rest);
@@ -205,6 +216,7 @@ class line_reader {
     }
     if (s_.out.what == nullptr) return;  // the whole line is unknown
     const bool dried = is_a(s_.rules, *s_.out.what, "spice");
+    const bool acid = is_a(s_.rules, *s_.out.what, "acidifier");
     // `pepper` is the spice by the pinch; a quarter of a cup of it may be the vegetable.
     const bool much =
         s_.out.amount &&
@@ -222,7 +234,10 @@ class line_reader {
       if (dried && s_.uses[i] == line::use::free && line::one_of(w, cuts) &&
           !says(s_.out, "ground") && !(w == "fresh" && says(s_.out, "dried"))) {
         s_.out.strange.push_back(w);
-      } else if (s_.uses[i] == line::use::free && !s_.is_plain(w)) {
+      } else if (s_.uses[i] == line::use::free && !s_.is_plain(w) && !s_.is_counting_word(i)) {
+        s_.out.strange.push_back(w);
+      } else if (acid && s_.uses[i] != line::use::name && s_.uses[i] != line::use::other &&
+                 s_.rules.acid_doubts.contains(w) && (i == 0 || s_.text(i - 1) != "not")) {
         s_.out.strange.push_back(w);
       }
     }

@@ -127,8 +127,9 @@ inline bool judge_part(judging& j, const process& frame, const plan_line& l, con
 /// Words that decide by themselves: `breaded`, `pureed`, `to thicken`.
 inline void judge_telling(judging& j, const plan_line& l) {
   for (const telling_word* t : l.reading.telling) {
-    const bool puree_of_acid = t->check == "low-acid-puree" && l.reading.what != nullptr &&
-                               l.reading.what->kind != acidity::low_acid;
+    const bool puree_of_acid =
+        t->check == "low-acid-puree" && l.reading.what != nullptr &&
+        (l.reading.what->kind != acidity::low_acid || is_seasoning(j.rules, *l.reading.what));
     if (puree_of_acid || (t->check == "standing-unsaid" && j.what.held)) continue;
     j.say(t->check, place_of("ingredients", *l.said),
           {l.said->text, "none of it", "The word is \"" + std::string(t->id) + "\".", {}, {}});

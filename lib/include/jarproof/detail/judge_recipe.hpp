@@ -233,7 +233,19 @@ inline void judge_tested_recipe(judging& j, const process& p) {
     if (l.reading.what == nullptr || !l.reading.strange.empty() || l.reading.at_serving) continue;
     if (!m.placed[i] && !answers_acid(j, p, l.reading)) judge_stranger(j, p, l, *l.reading.what);
     for (const other_ingredient& o : l.reading.others) {
-      if (!has_part_for(j.rules, p, *o.what)) judge_stranger(j, p, l, *o.what);
+      if (!has_part_for(j.rules, p, *o.what)) {
+        judge_stranger(j, p, l, *o.what);
+      } else if (!o.instead && o.what->kind == acidity::low_acid &&
+                 !is_a(j.rules, *o.what, "spice")) {
+        // Its amount counts, and a line has one amount.
+        finding& f = j.say("amount-unknown", place_of("ingredients", *l.said),
+                           {l.said->text,
+                            "an amount for each food; give " + o.name + " a line of its own",
+                            {},
+                            {},
+                            {}});
+        cite_first(j.rules, p.sources, f);
+      }
     }
     for (const telling_word* t : l.reading.telling) {
       if (t->check != "low-acid-puree")

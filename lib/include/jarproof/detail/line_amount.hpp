@@ -3,6 +3,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -176,6 +177,7 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
 [[nodiscard]] inline line_amount take_amount(std::string_view& text, bool behind_name = false) {
   line_amount out;
   std::string_view rest = trim(text);
+  const bool at_most = starts_with(rest, "up to ");
   number low;
   number high;
   bool vague = false;
@@ -271,11 +273,12 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
   // `a quart and a half`
   if (u != nullptr && u->kind != measure_kind::count && low.under == 1) {
     tried = trim(rest);
-    for (const std::string_view part : {"and a half", "and a quarter"}) {
+    for (const std::string_view part : {"and a half", "and a quarter", "and three quarters"}) {
       if (!starts_with(tried, part)) continue;
       const std::int64_t under = part == "and a half" ? 2 : 4;
-      low = {low.over * under + 1, under};
-      high = high.under == 1 ? number{high.over * under + 1, under} : high;
+      const std::int64_t over = part == "and three quarters" ? 3 : 1;
+      low = {low.over * under + over, under};
+      high = high.under == 1 ? number{high.over * under + over, under} : high;
       rest = tried.substr(part.size());
       break;
     }
@@ -332,6 +335,7 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     out.second = inner->times({1, 1}, {1, 1});
   }
   if (low.over == 0 || vague || (u != nullptr && u->counts == "vague")) out.amount.reset();
+  if (at_most && out.amount) out.amount->low = 0;
   // `1 cup plus 2 tbsp`, `1 lb 4 oz`, `500 g / 1 lb`
   for (int more = 0; more < 2 && u != nullptr && u->kind != measure_kind::count; ++more) {
     tried = trim(rest);
@@ -350,6 +354,14 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     if (!sum && !other && !smaller) break;
     if (other) {
       out.second = next->times({1, 1}, {1, 1});
+      // `1 lb or 3 lb` is a range, `500 g / 1 lb` the same twice.
+      if (smaller && out.second &&
+          (out.second->low * 5 > out.amount->low * 6 ||
+           out.second->high * 6 < out.amount->high * 5)) {
+        out.amount->low = std::min(out.amount->low, out.second->low);
+        out.amount->high = std::max(out.amount->high, out.second->high);
+        out.text += " or " + next->text({1, 1}, {1, 1});
+      }
     } else {
       line::add_up(out.amount, next->times({1, 1}, {1, 1}));
       out.text += " + " + next->text({1, 1}, {1, 1});

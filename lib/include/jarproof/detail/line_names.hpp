@@ -199,20 +199,35 @@ inline void take_strength(std::vector<line_token>& words, std::optional<int>& pe
     number n;
     if (take_number(w, n) != number_fault::none) continue;
     std::size_t end = i + 1;
+    bool grain = false;  // `40 grain`: tenths of a percent
     if (w != "%" && w != "percent") {
-      if (!w.empty() || end >= words.size() ||
-          (words[end].text != "%" && words[end].text != "percent"))
-        continue;
+      if (!w.empty() || end >= words.size()) continue;
+      grain = words[end].text == "grain";
+      if (words[end].text != "%" && words[end].text != "percent" && !grain) continue;
       ++end;
     }
-    percent = static_cast<int>(divide(n.over, n.under, rounding::down));
+    int said = static_cast<int>(divide(n.over, n.under * (grain ? 10 : 1), rounding::down));
     while (end < words.size() && (words[end].text == "acidity" || words[end].text == "acid" ||
-                                  words[end].text == "strength")) {
-      if (words[end].text == "acid" && end + 1 == words.size()) break;
+                                  words[end].text == "strength" || words[end].text == "acetic")) {
+      if (words[end].text == "acid" && end + 1 == words.size() && words[end - 1].text != "acetic")
+        break;
       ++end;
     }
-    erase(words, i, end);
-    return;
+    // `4-5 %`, `4 to 5 %`: the weaker one counts.
+    std::size_t begin = i;
+    if (begin > 0 && words[begin - 1].text == "to") --begin;
+    number low;
+    std::string_view before =
+        begin > 0 ? std::string_view(words[begin - 1].text) : std::string_view();
+    if (begin > 0 && take_number(before, low) == number_fault::none && before.empty()) {
+      --begin;
+      said = std::min(said, static_cast<int>(divide(low.over, low.under, rounding::down)));
+    } else {
+      begin = i;
+    }
+    percent = percent ? std::min(*percent, said) : said;
+    erase(words, begin, end);
+    i = begin == 0 ? 0 : begin - 1;
   }
 }
 

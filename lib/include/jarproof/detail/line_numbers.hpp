@@ -52,7 +52,7 @@ inline constexpr std::string_view size_words[] = {
     "packed",  "fat",      "thick",   "thin",    "plump",    "fresh",    "bushy",
     "average", "standard", "regular", "short",   "long",     "little",   "mini",
     "family",  "grande",   "grandes", "mediano", "mediana",  "medianos", "medianas",
-    "chico",   "chica",    "bite",    "tall",    "wide",     "very",     "firm"};
+    "chicas",  "chica",    "bite",    "tall",    "wide",     "very",     "firm"};
 
 /// A number in words, or none.
 [[nodiscard]] inline bool take_number_word(std::string_view& text, number& out, bool& vague) {
@@ -158,9 +158,18 @@ inline constexpr std::string_view size_words[] = {
   return true;
 }
 
+/// `11/2` may have lost the blank of `1 1/2`.
+[[nodiscard]] inline bool is_doubtful_fraction(std::string_view text) noexcept {
+  std::size_t digits = 0;
+  while (digits < text.size() && is_digit(text[digits])) ++digits;
+  return digits >= 2 && digits + 1 < text.size() && text[digits] == '/' &&
+         is_digit(text[digits + 1]) && (digits + 2 >= text.size() || !is_digit(text[digits + 2]));
+}
+
 [[nodiscard]] inline bool take_one_number(std::string_view& text, number& out, bool& vague) {
   std::string_view rest = text;
   if (take_digits_of_line(rest, out)) {
+    if (is_doubtful_fraction(text)) vague = true;
     // `35% cream` has no amount.
     if (starts_with(trim(rest), "%") || starts_with(trim(rest), "percent")) return false;
     text = rest;

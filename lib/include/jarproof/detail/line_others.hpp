@@ -57,28 +57,35 @@ class further {
   }
 
   [[nodiscard]] tie tie_of(std::size_t from, std::size_t end) const {
-    constexpr std::string_view with[] = {"and",  "plus", "with",      "in",    "from", "on",
-                                         "over", "into", "by",        "using", "of",   "y",
-                                         "con",  "en",   "including", "then",  "but",  "e"};
-    constexpr std::string_view or_words[] = {"or", "such", "like", "preferably", "o",
-                                             "eg", "e.g",  "ie",   "either",     "substitute"};
-    constexpr std::string_view purpose[] = {"for", "until", "as", "against", "para", "so"};
+    constexpr std::string_view with[] = {
+        "and", "plus", "with",      "in",   "from", "on", "over",  "into", "by", "using", "of", "y",
+        "con", "en",   "including", "then", "but",  "e",  "until", "till", "so", "as",    "per"};
+    constexpr std::string_view or_words[] = {"or",  "such", "like",   "preferably", "o",      "eg",
+                                             "e.g", "ie",   "either", "substitute", "without"};
+    constexpr std::string_view purpose[] = {"for", "against", "para"};
+    constexpr std::string_view near[] = {"the",     "your",    "la",       "el",      "los",
+                                         "las",     "peeled",  "cooked",   "boiling", "soaking",
+                                         "cooking", "rinsing", "covering", "thinning"};
     if (is_negated(s_, from)) return tie::harmless;
     if (end < s_.size() && s_.same_segment(end, from) &&
         one_of(s_.text(end), {"removed", "discarded", "free", "omitted"}))
       return tie::harmless;
     bool any = false;
+    bool only_near = true;
     for (std::size_t i = from; i > 0 && s_.same_segment(i - 1, from); --i) {
       const std::string& w = s_.text(i - 1);
       if (s_.uses[i - 1] == use::name || s_.uses[i - 1] == use::other)
         return any ? tie::with : tie::none;
       if (one_of(w, or_words)) return tie::instead;
-      // `for frying in butter` is no purpose of the butter.
-      if (one_of(w, purpose) && !any) return tie::harmless;
+      // `for the soup`; `for body, cornstarch` and `for frying in butter` are no purpose of these.
+      if (one_of(w, purpose) && only_near) return tie::harmless;
+      only_near = only_near && one_of(w, near);
       // `water to boil the beans`
       constexpr std::string_view cooking[] = {"boil", "cook",  "soak",   "cover", "rinse",
                                               "wash", "poach", "blanch", "simmer"};
-      if (w == "to" && !any && i < from && one_of(s_.text(i), cooking)) return tie::harmless;
+      if (w == "to" && !any && i < from && one_of(s_.text(i), cooking) &&
+          is_a(s_.rules, *s_.out.what, "water"))
+        return tie::harmless;
       any = any || one_of(w, with);
     }
     if (any) return tie::with;
@@ -93,7 +100,12 @@ class further {
   void claim(std::size_t from, std::size_t end, const ingredient* what, std::string name,
              bool instead) {
     s_.claim(from, end, use::other);
-    if (what == s_.out.what) return;
+    if (what == s_.out.what) {
+      // `2 lb onions and 2 lb onions`: a second amount of it would be lost.
+      if (from > 1 && unit_named(s_.text(from - 1)) != nullptr && is_size(s_.text(from - 2)))
+        s_.out.strange.push_back(name);
+      return;
+    }
     for (const other_ingredient& o : s_.out.others) {
       if (o.what == what) return;
     }

@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 
+#include "jarproof/detail/line_numbers.hpp"
 #include "jarproof/detail/line_state.hpp"
 
 namespace jarproof::detail::line {
@@ -17,34 +18,42 @@ namespace jarproof::detail::line {
 inline void find_negations(state& s, name_index& names) {
   constexpr std::string_view no[] = {"no", "not", "without", "never", "sin", "omit"};
   constexpr std::string_view joints[] = {"or", "and", "nor", "ni", "o"};
-  constexpr std::string_view ends[] = {"in",  "with", "from", "on", "by",
-                                       "but", "then", "for",  "of"};
+  constexpr std::string_view ends[] = {"in",   "with", "from", "on",  "by", "but",
+                                       "then", "for",  "of",   "con", "y",  "too"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), no)) continue;
+    // `with or without`, `never without`: it may be there.
+    if (i > 0 && s.same_segment(i - 1, i) &&
+        one_of(s.text(i - 1), {"or", "never", "not", "o", "if"}))
+      continue;
     const bool state_of = s.text(i) == "not" || s.text(i) == "never";
     bool joined = true;
     bool known_only = false;
+    bool gap = false;  // `no-name noodles` are noodles
     std::size_t last = i;
     for (std::size_t at = i + 1; at < i + 9 && s.free_beside(at, i);) {
       const std::string& w = s.text(at);
       if (one_of(w, ends)) break;
       if (one_of(w, joints)) {
-        const bool again = w == "and" || w == "o";
+        const bool again = w == "and" || w == "o" || w == "ni";
         if (again && state_of) break;
         joined = true;
         known_only = known_only || again;
         ++at;
         continue;
       }
-      constexpr std::string_view states[] = {"canned", "dry",    "dried",  "frozen",   "raw",
-                                             "smoked", "salted", "cooked", "sweetened"};
+      constexpr std::string_view states[] = {
+          "canned",    "dry",    "dried",  "frozen",  "raw",       "smoked", "salted", "cooked",
+          "sweetened", "mashed", "pureed", "blended", "thickened", "mushy",  "smooth"};
       const name_match m = names.at(at, s.segment_end(at), true);
       if (m.what != nullptr && !(s.is_plain(w) && m.end == at + 1)) {
-        if (!joined || known_only) break;
+        // `do not drain the bacon fat`: only what stands right behind is not there.
+        if (!joined || known_only || (state_of && at > i + 1) || gap) break;
         joined = false;
         last = m.end - 1;
         at = m.end;
       } else if (s.is_plain(w) || (state_of && one_of(w, states))) {
+        gap = gap || !one_of(w, {"the", "any", "added", "extra", "more", "other", "fresh"});
         last = at++;
       } else {
         break;
@@ -61,15 +70,20 @@ inline void find_negations(state& s, name_index& names) {
 /// `the size of a walnut`, `as big as an egg`: what it is likened to is not there.
 inline void find_likeness(state& s) {
   constexpr std::string_view articles[] = {"a", "an", "the", "your", "my", "large", "small"};
-  constexpr std::string_view likened[] = {"size", "big", "large", "small", "thick", "shape"};
+  constexpr std::string_view likened[] = {"size", "big", "large", "small"};
   for (std::size_t i = 0; i + 2 < s.size(); ++i) {
     if (!one_of(s.text(i), likened) || !one_of(s.text(i + 1), {"of", "as"})) continue;
     if (!s.same_segment(i, i + 2) || !one_of(s.text(i + 2), articles)) continue;
     std::size_t last = i + 3;
-    constexpr std::string_view ends[] = {"and", "or", "with", "in", "rolled", "then", "from"};
-    while (last < s.size() && last < i + 6 && s.same_segment(last, i) && s.is_free(last) &&
-           !one_of(s.text(last), ends))
-      ++last;
+    // One noun: `the size of a cricket ball`; what comes behind is something else.
+    constexpr std::string_view shapes[] = {
+        "walnut", "walnuts", "egg",     "eggs",     "pea",  "peas",   "hazelnut", "olive",
+        "grape",  "marble",  "thumb",   "coin",     "fist", "hand",   "cherry",   "almond",
+        "orange", "lemon",   "plum",    "nut",      "dime", "nickel", "quarter",  "finger",
+        "golf",   "tennis",  "cricket", "baseball", "bean"};
+    if (last >= s.size() || !s.same_segment(last, i) || !one_of(s.text(last), shapes)) continue;
+    ++last;
+    if (last < s.size() && s.same_segment(last, i) && s.text(last) == "ball") ++last;
     s.claim(i, last, use::word);
   }
 }
@@ -84,7 +98,10 @@ inline void find_free_of(state& s, name_index& names) {
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i)) continue;
     const std::string& w = s.text(i);
-    if (w == "free" && i > 0 && s.same_segment(i - 1, i) && s.is_free(i - 1)) {
+    if (w == "reduced" && i > 0 && s.same_segment(i - 1, i) && s.is_free(i - 1) &&
+        one_of(s.text(i - 1), absent)) {
+      s.claim(i - 1, i + 1, use::word);
+    } else if (w == "free" && i > 0 && s.same_segment(i - 1, i) && s.is_free(i - 1)) {
       const bool known = one_of(s.text(i - 1), absent) || s.is_plain(s.text(i - 1)) ||
                          names.at(i - 1, i, true).what != nullptr;
       if (known) s.claim(i - 1, i + 1, use::word);
@@ -92,21 +109,40 @@ inline void find_free_of(state& s, name_index& names) {
       s.claim(i, i + 2, use::word);
     } else if (w == "if" && s.free_beside(i + 1, i) && one_of(s.text(i + 1), states)) {
       s.claim(i, i + 2, use::word);
-    } else if ((w == "sized" || w == "size") && i > 0 && s.same_segment(i - 1, i) &&
-               s.is_free(i - 1) && names.at(i - 1, i, true).what != nullptr) {
+    } else if (w == "sized" && i > 0 && s.same_segment(i - 1, i) && s.is_free(i - 1) &&
+               names.at(i - 1, i, true).what != nullptr) {
       s.claim(i - 1, i + 1, use::word);
     }
   }
 }
 
-/// `in a dry pan`, `to the hot pan`: the vessel; `pan` alone may be bread.
+/// `in a dry pan`, `to the hot pan`: the vessel; `pan` alone may be bread. `before filling`, `a mix
+/// of red and green`, `in the brine`: no things of their own either.
 inline void find_vessel(state& s) {
+  for (std::size_t i = 1; i < s.size(); ++i) {
+    const std::string& before = s.text(i - 1);
+    const bool near = s.same_segment(i - 1, i);
+    const bool salty = s.out.what != nullptr &&
+                       (is_a(s.rules, *s.out.what, "salt") || is_a(s.rules, *s.out.what, "water") ||
+                        is_a(s.rules, *s.out.what, "spice"));
+    if ((s.text(i) == "filling" && near && one_of(before, {"before", "when", "after", "at"})) ||
+        (s.text(i) == "brine" && near && salty && one_of(before, {"the", "a", "for"})))
+      s.claim(i - 1, i + 1, use::word);
+  }
+  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+    if (one_of(s.text(i), {"mix", "mixture", "combination", "medley"}) && s.text(i + 1) == "of" &&
+        s.is_free(i))
+      s.claim(i, i + 2, use::word);
+  }
   for (std::size_t i = 1; i < s.size(); ++i) {
     if (s.text(i) != "pan" && s.text(i) != "pans") continue;
     for (std::size_t first = i; first > 0 && i - first < 3 && s.free_beside(first - 1, i);
          --first) {
       if (!one_of(s.text(first - 1), {"a", "the", "same"})) continue;
-      s.claim(first, i + 1, use::word);
+      bool plain = true;
+      for (std::size_t k = first; k < i; ++k)
+        plain = plain && (s.is_plain(s.text(k)) || one_of(s.text(k), {"dry", "hot"}));
+      if (plain) s.claim(first, i + 1, use::word);
       break;
     }
   }
@@ -154,45 +190,143 @@ inline void find_dry(state& s) {
   }
 }
 
+/// True where the phrase in words `first` to `end` is about the main ingredient and about all of
+/// it: alone in its part of the line or behind the name, with nothing that is another thing or
+/// keeps some of it.
+[[nodiscard]] inline bool is_about_all(const state& s, name_index& names, std::size_t first,
+                                       std::size_t end) {
+  constexpr std::string_view some[] = {"half",     "some",       "rest", "divided", "reserve",
+                                       "reserved", "extra",      "more", "plus",    "freeze",
+                                       "rinse",    "rinsed",     "use",  "keep",    "drain",
+                                       "drained",  "refrigerate"};
+  if (s.out.what == nullptr || s.from >= end) return false;
+  const bool own_part = s.segment_begin(first) == first && s.segment_end(first) == end;
+  for (std::size_t i = 0; i < s.size(); ++i) {
+    if (i >= first && i < end) continue;
+    if (one_of(s.text(i), some) ||
+        (!own_part && one_of(s.text(i), {"or", "and"}) && i + 1 < s.size() &&
+         names.at(i + 1, s.segment_end(i + 1), true).what != nullptr))
+      return false;
+    // A further number is a part of it: `1 cup butter, 2 T for serving`.
+    if (i >= s.end && is_size(s.text(i)) && s.text(i) != "in") return false;
+  }
+  for (std::size_t i = s.segment_begin(first); i < first; ++i) {
+    if (i < s.from || i >= s.end) {
+      if (names.at(i, first, true).what != nullptr && !s.is_plain(s.text(i))) return false;
+    }
+  }
+  return true;
+}
+
 /// `for serving`, `to garnish`: on the table, not in the jar.
-inline void find_serving(state& s) {
-  constexpr std::string_view before[] = {"you",  "we",   "for",    "to",    "at",   "when", "as",
-                                         "on",   "upon", "before", "while", "para", "al",   "the",
-                                         "just", "in",   "each",   "every", "per",  "once"};
-  constexpr std::string_view table[] = {
-      "serving",  "serve",  "garnish",    "garnishing", "topping", "table",   "dipping",
-      "decorate", "side",   "sprinkling", "servir",     "mesa",    "decorar", "adornar",
-      "plating",  "served", "bowl",       "bowls",      "plate",   "plates",  "acompanar"};
+inline void find_serving(state& s, name_index& names) {
+  constexpr std::string_view before[] = {"for",  "to",     "at",    "when", "as", "on",
+                                         "upon", "before", "while", "para", "al", "the",
+                                         "just", "once",   "you",   "we"};
+  constexpr std::string_view table[] = {"topping", "serving",  "serve",  "garnish",  "garnishing",
+                                        "table",   "decorate", "servir", "mesa",     "decorar",
+                                        "adornar", "plating",  "served", "acompanar"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), table)) continue;
     std::size_t first = i;
-    while (first > 0 && i - first < 2 && s.same_segment(first - 1, i) && s.is_free(first - 1) &&
+    while (first > 0 && i - first < 3 && s.same_segment(first - 1, i) && s.is_free(first - 1) &&
            one_of(s.text(first - 1), before))
       --first;
-    if (first == i && s.text(i) != "garnish") continue;
-    // `plus extra for serving`: the rest of it is in the jar.
-    bool rest_in_jar = false;
-    for (std::size_t k = 0; k < first; ++k)
-      rest_in_jar = rest_in_jar || s.text(k) == "plus" || s.text(k) == "extra" ||
-                    s.text(k) == "more" || (s.text(k) == "and" && k + 1 == first);
-    if (!rest_in_jar && !is_negated(s, first)) s.out.at_serving = true;
-    s.claim(first, i + 1, use::word);
+    if (first == i && s.text(i) != "garnish" && s.text(i) != "serve") continue;
+    // `to serve four` is how many it feeds, `serve hot` nothing about the jar.
+    std::size_t end = i + 1;
+    constexpr std::string_view with[] = {"with", "only", "day", "alongside", "over", "it", "time"};
+    while (end < s.size() && end < i + 3 && s.same_segment(end, i) && one_of(s.text(end), with))
+      ++end;
+    if (first == i && s.text(i) == "serve" && end == i + 1) continue;
+    if (end < s.size() && s.same_segment(end, i)) {
+      number n;
+      bool vague = false;
+      std::string_view next = s.text(end);
+      if (is_size(next) || take_number_word(next, n, vague)) continue;
+    }
+    if (is_negated(s, first)) {
+      s.claim(first, end, use::word);
+    } else if (is_about_all(s, names, first, end)) {
+      s.out.at_serving = true;
+      s.claim(first, end, use::word);
+    } else {
+      // `plus extra for serving`: the rest of it is in the jar.
+      s.claim(first, end, use::word);
+    }
   }
 }
 
 /// `when a jar is opened`, `after opening`: later, not in the jar.
-inline void find_opening(state& s) {
+inline void find_opening(state& s, name_index& names) {
+  constexpr std::string_view between[] = {"the",  "a",  "each", "jar", "jars", "it",
+                                          "they", "is", "are",  "you", "just", "been"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!one_of(s.text(i), {"open", "opened", "opening"})) continue;
     std::size_t first = i;
-    while (first > 0 && s.same_segment(first - 1, i) && s.uses[first - 1] != use::name) {
-      --first;
-      if (!one_of(s.text(first), {"when", "after", "once", "upon", "on", "until"})) continue;
-      if (s.text(first) == "until" || is_negated(s, first)) break;
-      s.out.at_serving = true;
-      s.claim(first, i + 1, use::word);
-      break;
+    while (first > 0 && s.free_beside(first - 1, i) && one_of(s.text(first - 1), between)) --first;
+    if (first == 0 || !s.free_beside(first - 1, i)) continue;
+    --first;
+    if (!one_of(s.text(first), {"when", "after", "once", "upon", "on"}) || is_negated(s, first))
+      continue;
+    // A can or a packet that is opened is no jar on the shelf.
+    if (s.amount.container.empty() && is_about_all(s, names, first, i + 1)) s.out.at_serving = true;
+    s.claim(first, i + 1, use::word);
+  }
+}
+
+/// `seeds and ribs removed`, `trimmed of fat`: parts that are thrown away.
+inline void find_gone(state& s) {
+  constexpr std::string_view parts[] = {
+      "scrap",    "bit",       "fat",     "fats",   "seed",   "seeds",      "rib",     "ribs",
+      "membrane", "membranes", "vein",    "veins",  "skin",   "skins",      "bone",    "bones",
+      "root",     "roots",     "tail",    "tails",  "stem",   "stems",      "top",     "tops",
+      "end",      "ends",      "core",    "cores",  "pith",   "pit",        "pits",    "stone",
+      "stones",   "leaf",      "leaves",  "shell",  "shells", "head",       "heads",   "lumps",
+      "hull",     "hulls",     "rind",    "peel",   "peels",  "silverskin", "sinew",   "gristle",
+      "tough",    "blossom",   "woody",   "scraps", "casing", "casings",    "flower",  "stalk",
+      "stalks",   "fibers",    "strings", "white",  "inner",  "outer",      "kernels", "eyes",
+      "beards"};
+  constexpr std::string_view fill[] = {
+      "and",  "or",   "the",  "all",  "excess", "visible", "any",   "with", "their", "its", "cut",
+      "well", "most", "both", "some", "outer",  "dark",    "green", "are",  "is",    "of"};
+  constexpr std::string_view gone[] = {"removed", "discarded", "lifted", "drained", "trimmed",
+                                       "skimmed", "off",       "out",    "omitted", "scraped",
+                                       "skimmed", "slipped",   "away"};
+  constexpr std::string_view going[] = {
+      "skimmed", "defatted", "remove", "removing", "discard", "trim", "trimmed", "no",  "without",
+      "minus",   "skim",     "cut",    "scrape",   "free",    "peel", "pull",    "well"};
+  // Seeds and ribs of a pepper or a tomato are its own, whether left in or not.
+  if (s.out.what != nullptr) {
+    const std::string_view family = most_general(s.rules, *s.out.what).id;
+    if (family == "pepper" || family == "tomato") {
+      for (std::size_t i = 0; i < s.size(); ++i) {
+        if (s.is_free(i) && one_of(s.text(i), {"seed", "seeds", "rib", "ribs"}))
+          s.uses[i] = use::word;
+      }
     }
+  }
+  const auto part = [&](std::size_t i) { return s.is_free(i) && one_of(s.text(i), parts); };
+  for (std::size_t i = 0; i < s.size(); ++i) {
+    if (!part(i)) continue;
+    const std::size_t begin = s.segment_begin(i);
+    std::size_t first = i;
+    while (first > begin && s.is_free(first - 1) &&
+           (one_of(s.text(first - 1), fill) || part(first - 1)))
+      --first;
+    std::size_t end = i + 1;
+    while (end < s.segment_end(i) && s.is_free(end) &&
+           (one_of(s.text(end), fill) || one_of(s.text(end), gone) || part(end)))
+      ++end;
+    const bool behind =
+        end > i + 1 && one_of(s.text(end - 1), gone) && !one_of(s.text(first), gone);
+    const bool before = first > begin && s.is_free(first - 1) && one_of(s.text(first - 1), going);
+    const bool kept = first > begin && one_of(s.text(first - 1), {"not", "never", "dont", "don't"});
+    const bool kept2 =
+        before && first - 1 > begin && one_of(s.text(first - 2), {"not", "never", "don't"});
+    if ((!behind && !before) || kept || kept2) continue;
+    s.claim(before ? first - 1 : first, end, use::word);
+    i = end - 1;
   }
 }
 
@@ -206,10 +340,13 @@ inline void find_telling(state& s) {
       for (const char c : t.id) last += c == ' ' ? 1 : 0;
       if (last > s.size() || words_between(s.tokens, i, last) != t.id) continue;
       s.claim(i, last, use::word);
+      // A `no` takes back what stands right behind it; the table, anything of its part of the line.
+      constexpr std::string_view no[] = {"not", "never", "no", "without"};
       bool taken_back = false;
-      for (const line_token& other : s.tokens)
-        taken_back =
-            taken_back || (other.segment == s.tokens[i].segment && t.unless.contains(other.text));
+      for (std::size_t k = s.segment_begin(i); k < s.segment_end(i); ++k) {
+        const bool far = one_of(s.text(k), no) && (k >= i || i - k > 2);
+        taken_back = taken_back || (!far && t.unless.contains(s.text(k)));
+      }
       if (!taken_back) s.out.telling.push_back(&t);
     }
   }

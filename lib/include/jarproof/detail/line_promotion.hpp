@@ -52,8 +52,8 @@ class promotion {
   state& s_;
 
   [[nodiscard]] static bool is_function_word(std::string_view w) {
-    return w.size() < 3 ||
-           one_of(w, {"the", "and", "with", "from", "into", "for", "about", "each"});
+    return w.size() < 3 || one_of(w, {"the", "and", "with", "from", "into", "for", "about", "each",
+                                      "sauce", "mix", "soup"});
   }
 
   /// A state stands beside the name, or begins or ends a thought.
@@ -76,6 +76,12 @@ class promotion {
     if (found == nullptr) return false;
     if (first < last && !stands_apart(first, last) && !same_facts(*found, *s_.out.what))
       return false;
+    if (first < last && is_another_thing(first, last, *found)) return false;
+    // `bottled by my mother`: only the bare word says that the juice was bought.
+    const bool bare = s_.segment_begin(first) == first && s_.segment_end(first) == last;
+    const bool beside = last == s_.from || first == s_.end;
+    if (first < last && words == "bottled" && !bare && !(beside && s_.same_segment(first, s_.from)))
+      return false;
     s_.out.what = found;
     s_.out.name = std::move(name);
     return true;
@@ -90,6 +96,32 @@ class promotion {
       if (const ingredient* found = ingredient_named(s_.rules, name)) return found;
     }
     return nullptr;
+  }
+
+  /// A word that is a food by itself, such as the egg of `tomatoes, 1 egg`: another thing where
+  /// words stand before it, or where the closer ingredient would lose what the food is.
+  [[nodiscard]] bool is_another_thing(std::size_t first, std::size_t last,
+                                      const ingredient& closer) const {
+    name_index names(s_.rules, s_.tokens);
+    const name_match own = names.at(first, s_.segment_end(first), true);
+    // `cream style` is more than the cream.
+    if (own.what == nullptr || own.end < last ||
+        one_of(s_.text(first), {"juice", "leaves", "flowers"}))
+      return false;
+    const bool alone = s_.segment_begin(first) == first && s_.segment_end(first) == own.end;
+    const bool beside = (first == s_.end || own.end == s_.from) && s_.same_segment(first, s_.from);
+    if (is_kind_of(s_.rules, closer, own.what->id)) return false;
+    if (!alone && !beside) return true;
+    constexpr std::string_view telling[] = {"thickener", "dairy",      "egg",     "grain-or-pasta",
+                                            "fat",       "cured-meat", "seafood", "low-acid-puree",
+                                            "alcohol",   "made-dish"};
+    if (beside) return false;
+    if (own.what->kind == acidity::low_acid && closer.kind != acidity::low_acid) return true;
+    // A word of its own part of the line is a kind only where it has no canning of its own.
+    for (const std::string_view t : telling) {
+      if (is_a(s_.rules, *own.what, t) && !is_a(s_.rules, closer, t)) return true;
+    }
+    return false;
   }
 
   void by_container() {

@@ -53,22 +53,32 @@ struct state {
     for (std::size_t i = first; i < last; ++i) uses[i] = as;
   }
   [[nodiscard]] bool is_plain(const std::string& w) const {
-    return is_line_word(rules, w) || one_of(w, size_words) || is_size(w) ||
-           unit_named(w) != nullptr || w.front() == '#';
+    return is_line_word(rules, w) || one_of(w, size_words) || is_size(w) || w.front() == '#';
+  }
+  /// A word of a measure beside the name, as in `celery ribs`, or beside a number; elsewhere, as in
+  /// `beans and links`, it may be food.
+  [[nodiscard]] bool is_counting_word(std::size_t i) const {
+    if (unit_named(text(i)) == nullptr) return false;
+    const bool behind_number = i > 0 && same_segment(i - 1, i) && is_size(text(i - 1));
+    return behind_number || (i > 0 && i == end) || i + 1 == from ||
+           unit_named(text(i))->kind != measure_kind::count;
   }
 };
 
-/// True for a word that its line takes back: `no skin`, `without the fat`, `bacon removed`.
+/// True for a word that its line takes back: `no skin`, `without the fat`, `bacon removed`; not for
+/// one of `with or without cream`.
 [[nodiscard]] inline bool is_negated(const state& s, std::size_t at) {
-  constexpr std::string_view no[] = {"no", "not",  "without", "never", "non",
-                                     "un", "less", "omit",    "sin",   "minus"};
+  constexpr std::string_view no[] = {"no",  "not",  "without", "never",
+                                     "non", "omit", "sin",     "minus"};
   constexpr std::string_view gone[] = {"free", "removed", "discarded", "omitted"};
-  constexpr std::string_view ends[] = {"and", "or", "but", "in", "with", "from", "on", "then"};
-  for (std::size_t back = at; back > 0 && at - back < 3; --back) {
-    if (!s.same_segment(back - 1, at) || s.uses[back - 1] == use::name) break;
-    if (one_of(s.text(back - 1), no)) return true;
-    if (one_of(s.text(back - 1), ends)) break;
-  }
+  constexpr std::string_view between[] = {"the", "any", "added", "a", "an", "of", "la", "el"};
+  constexpr std::string_view again[] = {"or", "never", "not", "o"};
+  std::size_t back = at;
+  while (back > 0 && at - back < 2 && s.same_segment(back - 1, at) &&
+         one_of(s.text(back - 1), between))
+    --back;
+  if (back > 0 && s.same_segment(back - 1, at) && one_of(s.text(back - 1), no))
+    return back < 2 || !s.same_segment(back - 2, at) || !one_of(s.text(back - 2), again);
   return at + 1 < s.size() && s.same_segment(at + 1, at) && one_of(s.text(at + 1), gone);
 }
 
@@ -76,15 +86,19 @@ struct state {
 /// the cob`, `to be cooked later`, `half cooked`, `dried or canned`.
 [[nodiscard]] inline bool is_governed(const state& s, std::size_t at) {
   constexpr std::string_view governs[] = {
-      "from", "in",    "off",    "on",     "to",    "for",       "with",   "by",     "until",
-      "like", "as",    "if",     "when",   "once",  "after",     "before", "into",   "at",
-      "or",   "half",  "partly", "barely", "under", "partially", "almost", "nearly", "lightly",
-      "such", "about", "may",    "can",    "like",  "against",   "over",   "than"};
+      "from",   "in",   "off",    "on",       "to",    "for",       "with",    "by",     "until",
+      "like",   "as",   "if",     "when",     "once",  "after",     "before",  "into",   "at",
+      "or",     "half", "partly", "barely",   "under", "partially", "almost",  "nearly", "lightly",
+      "of",     "some", "little", "slightly", "quick", "home",      "makes",   "make",   "yields",
+      "equals", "such", "about",  "may",      "can",   "like",      "against", "over",   "than"};
   for (std::size_t i = at; i > 0 && s.same_segment(i - 1, at); --i) {
     if (s.uses[i - 1] == use::name || s.uses[i - 1] == use::other) return false;
     if (one_of(s.text(i - 1), governs)) return true;
   }
-  return at + 1 < s.size() && s.same_segment(at + 1, at) && s.text(at + 1) == "or";
+  // `cooked 5 min`, `canned later`, `cooked in the jar`
+  const bool more = at + 1 < s.size() && s.same_segment(at + 1, at);
+  return more &&
+         (one_of(s.text(at + 1), {"or", "later", "in", "only", "last"}) || is_size(s.text(at + 1)));
 }
 
 }  // namespace jarproof::detail::line

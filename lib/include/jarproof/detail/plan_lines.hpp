@@ -42,25 +42,41 @@ struct plan_line {
   return out;
 }
 
-/// A line that names a part of the recipe and no food: `For the sauce:`.
+/// A line that names a part of the recipe and no food: `For the sauce:`. One that names what may
+/// not be in a jar, such as `Cornstarch slurry:`, is read as a line.
 [[nodiscard]] inline bool is_heading(const edition& rules, std::string_view text) {
   const std::string plain = plain_line(text);
   if (plain.empty()) return false;
   std::string_view rest = plain;
   if (take_amount(rest).found) return false;
-  if (plain.back() == ':') return true;
   constexpr std::string_view openings[] = {"for the ", "for ", "to serve", "to finish", "para "};
   const bool opens = std::any_of(std::begin(openings), std::end(openings),
                                  [&](std::string_view o) { return starts_with(plain, o); });
-  return opens && read_line(rules, text).what == nullptr;
+  if (plain.back() != ':' && !opens) return false;
+  const line_reading r = read_line(rules, text);
+  if (std::any_of(r.telling.begin(), r.telling.end(),
+                  [](const telling_word* t) { return t->check == "thickener-in-jar"; }))
+    return false;
+  if (plain.back() != ':') return r.what == nullptr && tokens_of(plain).size() <= 5;
+  if (opens || r.what == nullptr) return true;
+  constexpr std::string_view banned[] = {"thickener", "dairy", "egg", "grain-or-pasta", "fat"};
+  return std::none_of(std::begin(banned), std::end(banned),
+                      [&](std::string_view t) { return is_a(rules, *r.what, t); });
 }
 
-/// Below `To serve:` nothing goes into the jar.
+/// Below `To serve:` nothing goes into the jar. `For 6 servings:` is how many it feeds.
 [[nodiscard]] inline bool is_serving_heading(std::string_view text) {
-  const std::string plain = plain_line(text);
-  constexpr std::string_view table[] = {"serv", "garnish", "topping", "at the table"};
-  return std::any_of(std::begin(table), std::end(table),
-                     [&](std::string_view t) { return plain.find(t) != std::string::npos; });
+  constexpr std::string_view table[] = {"serve", "serving", "garnish", "garnishes", "table"};
+  constexpr std::string_view before[] = {"to", "for", "at", "when", "the", "before", "a"};
+  bool any = false;
+  for (const line_token& t : tokens_of(plain_line(text))) {
+    if (line::one_of(t.text, table)) {
+      any = true;
+    } else if (!line::one_of(t.text, before)) {
+      return false;
+    }
+  }
+  return any;
 }
 
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
