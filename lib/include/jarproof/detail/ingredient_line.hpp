@@ -62,7 +62,7 @@ class line_reader {
     line::promotion(s_).run();
     line::find_dry(s_);
     line::further(s_, names).run();
-    line::find_other_amounts(s_);
+    line::find_other_amounts(s_, names);
     sort_words();
   }
 

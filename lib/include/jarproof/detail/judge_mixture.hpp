@@ -92,10 +92,27 @@ void each_ingredient(const plan_line& l, Each each) {
   for (const other_ingredient& o : l.reading.others) each(*o.what);
 }
 
+/// An ingredient as its line names it.
+[[nodiscard]] inline std::string name_in(const plan_line& l, const ingredient& i) {
+  if (l.reading.what == &i) return l.reading.name;
+  for (const other_ingredient& o : l.reading.others) {
+    if (o.what == &i) return o.name;
+  }
+  return std::string(i.names[0]);
+}
+
+/// How much of an ingredient a line has: of one that stands beside the first, its own amount.
+[[nodiscard]] inline std::optional<measured> amount_in(const plan_line& l, const ingredient& i) {
+  for (const other_ingredient& o : l.reading.others) {
+    if (o.what == &i && o.amount && l.reading.per_jar.empty()) return o.amount;
+  }
+  return l.amount;
+}
+
 /// Says what keeps one ingredient of a line out of the frame; true where something does.
 inline bool judge_part(judging& j, const process& frame, const plan_line& l, const ingredient& i) {
   const place at = place_of("ingredients", *l.said);
-  const std::string name(i.names[0]);
+  const std::string name = name_in(l, i);
   sentence_facts facts;
   facts.found = l.said->text;
   const auto say = [&](std::string_view check) {
@@ -209,20 +226,22 @@ inline void judge_seasonings(judging& j, const process& frame,
         }
       });
       if (!about) continue;
+      const std::optional<measured> amount = amount_in(l, *what);
       // A count belongs to the entry that counts, a measure to the one that measures.
-      const bool same_kind = l.amount->kind == unit.kind &&
-                             (unit.kind != measure_kind::count || l.amount->counts == unit.counts ||
-                              (unit.counts == "piece" && l.amount->counts == "stick"));
+      const auto same_kind = [&](const measure_unit& u) {
+        return amount->kind == u.kind &&
+               (u.kind != measure_kind::count || amount->counts == u.counts ||
+                (u.counts == "piece" && amount->counts == "stick"));
+      };
       const std::optional<measured> m =
-          same_kind ? l.amount : converted(j.rules, *what, *l.amount, unit, l.reading.words);
+          same_kind(unit) ? amount : converted(j.rules, *what, *amount, unit, l.reading.words);
       if (!m) {
         const bool elsewhere = std::any_of(
             j.rules.seasonings.begin(), j.rules.seasonings.end(), [&](const seasoning_limit& o) {
               if (&o == &s || !is_about(j.rules, o, *what)) return false;
               const measure_unit& u = *unit_named(o.unit);
-              return (u.kind == l.amount->kind &&
-                      (u.kind != measure_kind::count || u.counts == l.amount->counts)) ||
-                     converted(j.rules, *what, *l.amount, u, l.reading.words).has_value();
+              return same_kind(u) ||
+                     converted(j.rules, *what, *amount, u, l.reading.words).has_value();
             });
         if (!elsewhere) {
           j.say("amount-unknown", place_of("ingredients", *l.said),

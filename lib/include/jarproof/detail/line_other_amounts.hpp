@@ -30,6 +30,20 @@ struct measure_at {
   return out;
 }
 
+/// The amounts that stand before further ingredients: `or 1 tsp garlic powder`.
+inline void find_amounts_of_others(state& s, name_index& names) {
+  for (other_ingredient& o : s.out.others) {
+    for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+      const measure_at m = measure_in(s, i);
+      if (!m.amount) continue;
+      std::size_t at = i + m.width;
+      if (at < s.size() && s.text(at) == "of") ++at;
+      if (at >= s.size() || !s.same_segment(at, i) || s.uses[at] != use::other) continue;
+      if (names.at(at, s.segment_end(at), true).what == o.what) o.amount = m.amount;
+    }
+  }
+}
+
 /// True for a segment of nothing but a measure and plain words: `(about 1 lb)`, `2 cups in all`.
 [[nodiscard]] inline bool says_the_same(const state& s, std::size_t at, const measured& m) {
   constexpr std::string_view doubts[] = {"or",   "if",     "plus", "more",  "use",   "and",
@@ -76,7 +90,9 @@ inline void find_doubt_behind_name(state& s) {
     if (!s.is_free(i)) continue;
     const std::string& w = s.text(i);
     const bool near = i > 0 && s.same_segment(i - 1, i);
-    if ((w == "more" || w == "less" || w == "most") && near &&
+    // `salt, or more` is to taste.
+    const bool taste = is_a(s.rules, *s.out.what, "spice") || is_a(s.rules, *s.out.what, "salt");
+    if ((w == "more" || w == "less" || w == "most") && near && !taste &&
         one_of(s.text(i - 1), {"or", "at"})) {
       s.out.strange.push_back(s.text(i - 1) + " " + w);
       continue;
@@ -106,8 +122,9 @@ inline void find_doubt_behind_name(state& s) {
   }
 }
 
-inline void find_other_amounts(state& s) {
+inline void find_other_amounts(state& s, name_index& names) {
   if (s.out.what == nullptr) return;
+  find_amounts_of_others(s, names);
   find_doubt_before_name(s);
   find_doubt_behind_name(s);
 }

@@ -3,6 +3,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -201,16 +202,22 @@ inline void find_dry(state& s) {
                                        "drained",  "refrigerate"};
   if (s.out.what == nullptr || s.from >= end) return false;
   const bool own_part = s.segment_begin(first) == first && s.segment_end(first) == end;
+  // `cilantro, avocado and lime wedges for serving`: a list without amounts, and the end of it.
+  const bool listed =
+      !s.amount.found && end == s.size() &&
+      (s.segment_begin(first) == 0 ||
+       std::any_of(s.tokens.begin() + static_cast<std::ptrdiff_t>(s.segment_begin(first)),
+                   s.tokens.end(), [](const line_token& t) { return t.text == "and"; }));
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (i >= first && i < end) continue;
     if (one_of(s.text(i), some) ||
-        (!own_part && one_of(s.text(i), {"or", "and"}) && i + 1 < s.size() &&
+        (!own_part && !listed && one_of(s.text(i), {"or", "and"}) && i + 1 < s.size() &&
          names.at(i + 1, s.segment_end(i + 1), true).what != nullptr))
       return false;
     // A further number is a part of it: `1 cup butter, 2 T for serving`.
     if (i >= s.end && is_size(s.text(i)) && s.text(i) != "in") return false;
   }
-  for (std::size_t i = s.segment_begin(first); i < first; ++i) {
+  for (std::size_t i = s.segment_begin(first); i < first && !listed; ++i) {
     if (i < s.from || i >= s.end) {
       if (names.at(i, first, true).what != nullptr && !s.is_plain(s.text(i))) return false;
     }

@@ -17,7 +17,8 @@ namespace jarproof::detail {
 struct other_ingredient {
   const ingredient* what;
   std::string name;
-  bool instead;  ///< `or`: in place of the first one
+  bool instead;                         ///< `or`: in place of the first one
+  std::optional<measured> amount = {};  ///< its own, as in `or 1 tsp garlic powder`
 };
 
 /// What a line says.

@@ -66,8 +66,10 @@ struct plan_line {
 
 /// Below `To serve:` nothing goes into the jar. `For 6 servings:` is how many it feeds.
 [[nodiscard]] inline bool is_serving_heading(std::string_view text) {
-  constexpr std::string_view table[] = {"serve", "serving", "garnish", "garnishes", "table"};
-  constexpr std::string_view before[] = {"to", "for", "at", "when", "the", "before", "a"};
+  constexpr std::string_view table[] = {"serve", "serving", "garnish", "garnishes",
+                                        "table", "opening", "opened",  "open"};
+  constexpr std::string_view before[] = {"to",  "for", "at",  "when", "the",   "before", "a",
+                                         "you", "it",  "jar", "is",   "after", "once",   "just"};
   bool any = false;
   for (const line_token& t : tokens_of(plain_line(text))) {
     if (line::one_of(t.text, table)) {

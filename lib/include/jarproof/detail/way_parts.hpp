@@ -54,7 +54,7 @@ namespace jarproof::detail {
     each_ingredient(l, [&](const ingredient& i) {
       const bool first = &i == l.reading.what;
       const std::string line =
-          first ? short_line(l) : std::string(i.names[0]) + " of \"" + short_line(l) + "\"";
+          first ? short_line(l) : name_in(l, i) + " of \"" + short_line(l) + "\"";
       if (!ban_on(d.rules, i).empty()) {
         outs.add(outs.entry_of(i, says_for_jar), line);
         return;
