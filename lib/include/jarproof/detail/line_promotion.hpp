@@ -27,6 +27,7 @@ class promotion {
   void run() {
     if (s_.out.what == nullptr) return;
     name_counts();
+    by_head();
     juice_of();
     by_container();
     before_name();
@@ -122,6 +123,16 @@ class promotion {
       if (is_a(s_.rules, *own.what, t) && !is_a(s_.rules, closer, t)) return true;
     }
     return false;
+  }
+
+  /// `8 heads fresh dill`: the heads of it, where they are an ingredient of their own.
+  void by_head() {
+    if (!s_.out.amount || s_.out.amount->counts != "head") return;
+    const std::string name = s_.out.name + " heads";
+    const ingredient* found = ingredient_named(s_.rules, name);
+    if (found == nullptr) return;
+    s_.out.what = found;
+    s_.out.name = name;
   }
 
   void by_container() {

@@ -53,7 +53,10 @@ struct state {
     for (std::size_t i = first; i < last; ++i) uses[i] = as;
   }
   [[nodiscard]] bool is_plain(const std::string& w) const {
-    return is_line_word(rules, w) || one_of(w, size_words) || is_size(w) || w.front() == '#';
+    // `Nana's` says whose it is.
+    const bool whose = w.size() > 4 && w.compare(w.size() - 2, 2, "'s") == 0;
+    return is_line_word(rules, w) || one_of(w, size_words) || is_size(w) || w.front() == '#' ||
+           (whose && is_line_word(rules, std::string_view(w).substr(0, w.size() - 2)));
   }
   /// A word of a measure beside the name, as in `celery ribs`, or beside a number; elsewhere, as in
   /// `beans and links`, it may be food.
