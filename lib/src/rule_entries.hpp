@@ -154,10 +154,11 @@ class rule_entries : public way_entries {
   }
 
   void read_vocabulary(const node& root) {
-    only(root, {"forms", "prepared", "plain_words", "acid_doubts", "cut_words", "line_words",
-                "telling_words", "spellings"});
+    only(root, {"forms", "prepared", "plain_words", "heading_words", "acid_words", "cut_words",
+                "line_words", "telling_words", "spellings"});
     edition_.line_words = words(root, "line_words");
-    edition_.acid_doubts = words(root, "acid_doubts");
+    edition_.heading_words = words(root, "heading_words");
+    edition_.acid_words = words(root, "acid_words");
     edition_.cut_words = words(root, "cut_words");
     edition_.plain_words = words(root, "plain_words", !extends_);
     if (jarproof::find(root, "telling_words") != nullptr)

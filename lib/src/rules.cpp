@@ -136,7 +136,8 @@ class loader : public rule_entries {
     append(&edition::left_outs);
     append(&edition::way_steps);
     append_words(&edition::plain_words);
-    append_words(&edition::acid_doubts);
+    append_words(&edition::heading_words);
+    append_words(&edition::acid_words);
     append_words(&edition::cut_words);
     append_words(&edition::line_words);
     std::vector<ph_entry> ph(base_->ph.begin(), base_->ph.end());

@@ -216,8 +216,8 @@ TEST_CASE("a word that only looks harmless leaves the line unknown") {
 TEST_CASE("what is said not to be there, or to be a purpose, is no ingredient") {
   for (const std::string text :
        {"2 lb chicken, without skin and fat", "4 cups broth, no flour or cream",
-        "2 lb venison, bacon removed", "2 cups tomatoes, no added salt", "4 cups gluten-free broth",
-        "2 lb beef for stew", "1 cup carrots, pea sized"}) {
+        "2 lb venison, gristle removed", "2 cups tomatoes, no added salt",
+        "4 cups gluten-free broth", "2 lb beef for stew", "1 cup carrots, pea sized"}) {
     const line_reading l = read(text);
     INFO(text);
     CHECK(l.what != nullptr);

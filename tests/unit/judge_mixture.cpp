@@ -148,7 +148,8 @@ TEST_CASE("a seasoning is one up to its limit and a vegetable one step beyond") 
       {"fresh-herbs", "7 tbsp fresh parsley, chopped", "7 1/8 tbsp fresh parsley, chopped"},
       {"fresh-ginger", "7 tbsp fresh ginger, minced", "7 1/8 tbsp fresh ginger, minced"},
       {"sprigs", "14 sprigs fresh thyme", "15 sprigs fresh thyme"},
-      {"other-salts", "14 tsp lite salt", "14 1/8 tsp lite salt"}};
+      {"other-salts", "14 tsp lite salt", "14 1/8 tsp lite salt"},
+      {"sweeteners", "21 tbsp sugar", "21 1/8 tbsp sugar"}};
   std::vector<std::string> tried;
   for (const auto& e : edges) {
     CAPTURE(std::string(e.id));

@@ -62,7 +62,7 @@ TEST_CASE("words of the directions decide by themselves") {
 TEST_CASE("the same words are taken back by a no, or by the table") {
   for (const char* step :
        {"Fill the jars while hot.", "Do not thicken.", "Never thickened before canning.",
-        "Thicken when serving.", "Do not mash the carrots.", "Puree when opened, if you like.",
+        "Thicken when serving.", "Do not mash the carrots.", "Puree when a jar is opened.",
         "Simmer to blend the flavors.", "Soak the pot overnight.", "Chill the broth overnight.",
         "Keep it in the refrigerator overnight.", "Add cream at serving.",
         "Serve over noodles, garnish with sour cream.", "Skim off the fat."}) {

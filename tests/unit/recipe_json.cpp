@@ -98,7 +98,10 @@ TEST_CASE("instructions of every shape become steps") {
   CHECK(with_steps(R"("<p>Soak.</p><p>Boil &amp; fill.</p>")") == "Soak.\nBoil & fill.\n");
   CHECK(with_steps(R"(["Soak.", "Boil."])") == "Soak.\nBoil.\n");
   CHECK(with_steps(R"([{"@type": "HowToStep", "text": "Soak.", "name": "First"},
-                       {"@type": "HowToStep", "name": "Boil."}])") == "Soak.\nBoil.\n");
+                       {"@type": "HowToStep", "name": "Boil."}])") == "First\nSoak.\nBoil.\n");
+  // The name is said once where the text begins with it, and is not lost where it does not.
+  CHECK(with_steps(R"([{"name": "Soak", "text": "Soak the beans."}])") == "Soak the beans.\n");
+  CHECK(with_steps(R"([{"name": "Add noodles", "text": "Boil."}])") == "Add noodles\nBoil.\n");
   CHECK(with_steps(R"([{"@type": "HowToSection", "name": "Broth", "itemListElement": [
                          {"@type": "HowToStep", "text": "Boil."}]}])") == "Broth\nBoil.\n");
   CHECK(with_steps(R"({"@type": "ItemList", "itemListElement": [

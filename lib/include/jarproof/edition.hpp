@@ -335,8 +335,9 @@ struct edition {
   list<prepared_word> prepared;
   list<std::string_view>
       plain_words;  ///< said of an ingredient, they change nothing that is checked
-  list<std::string_view> acid_doubts;  ///< words that make the acid of a line doubtful
-  list<std::string_view> cut_words;    ///< words of a line that say how a food is cut: `sliced`
+  list<std::string_view> heading_words;  ///< of which a heading such as `For the sauce:` consists
+  list<std::string_view> acid_words;     ///< words that the line of an acid may have
+  list<std::string_view> cut_words;      ///< words of a line that say how a food is cut: `sliced`
   list<std::string_view>
       line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<telling_word> telling_words;

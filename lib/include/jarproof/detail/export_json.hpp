@@ -68,7 +68,8 @@ class edition_writer {
       words("general", p.general);
     });
     words("plain_words", rules_.plain_words);
-    words("acid_doubts", rules_.acid_doubts);
+    words("heading_words", rules_.heading_words);
+    words("acid_words", rules_.acid_words);
     words("cut_words", rules_.cut_words);
     words("line_words", rules_.line_words);
     array("telling_words", rules_.telling_words, [&](const telling_word& t) {

@@ -62,6 +62,7 @@ class line_reader {
     line::promotion(s_).run();
     line::find_dry(s_);
     line::further(s_, names).run();
+    line::find_nameless(s_);
     line::find_other_amounts(s_, names);
     sort_words();
   }
@@ -226,6 +227,7 @@ class line_reader {
                             find(s_.rules.ingredients, std::string_view(s_.out.name)) != nullptr &&
                             s_.out.name != s_.out.what->id;
     if (two_things) s_.out.strange.push_back(s_.out.name);
+    if (acid && s_.amount.less) s_.out.strange.emplace_back("less than the measure");
     constexpr std::string_view cuts[] = {"chopped", "diced",  "sliced", "seeded",
                                          "cored",   "peeled", "strips", "fresh"};
     for (std::size_t i = 0; i < s_.tokens.size(); ++i) {
@@ -237,7 +239,8 @@ class line_reader {
       } else if (s_.uses[i] == line::use::free && !s_.is_plain(w) && !s_.is_counting_word(i)) {
         s_.out.strange.push_back(w);
       } else if (acid && s_.uses[i] != line::use::name && s_.uses[i] != line::use::other &&
-                 s_.rules.acid_doubts.contains(w) && (i == 0 || s_.text(i - 1) != "not")) {
+                 !s_.rules.acid_words.contains(w) && !line::is_size(w) &&
+                 (i == 0 || s_.text(i - 1) != "not")) {
         s_.out.strange.push_back(w);
       }
     }

@@ -161,6 +161,13 @@ inline void judge_dry_beans(judging& j, const process& frame, const plan_line& l
   bool negated = says(l.reading, "unsoaked") || says(l.reading, "uncooked");
   for (const std::string_view w : {"soaked", "cooked", "boiled", "rehydrated"})
     negated = negated || denies(l.reading, w);
+  // Said of the beans that were bought, or of what is to be done with them; a doubt is enough.
+  for (const std::string_view w : {"raw", "later", "bag", "barely", "quite", "hardly", "straight"})
+    negated = negated || says(l.reading, w);
+  const std::vector<std::string>& words = l.reading.words;
+  for (std::size_t i = 1; i < words.size(); ++i)
+    negated = negated || ((words[i] == "soaking" || words[i] == "soak") &&
+                          (words[i - 1] == "no" || words[i - 1] == "without"));
   if (!legume || !negated) return;
   finding& f = j.say("beans-not-rehydrated", place_of("ingredients", *l.said),
                      {l.said->text, "beans rehydrated", {}, {}, {}});
@@ -209,6 +216,8 @@ inline void judge_seasonings(judging& j, const process& frame,
   bool stated = false;
   const std::int64_t batch = batch_at_least(j, lines, stated);
   for (const seasoning_limit& s : j.rules.seasonings) {
+    // Fruit is canned in syrup; a soup is not.
+    if (s.trait == "sugar" && frame.recipe != recipe_kind::frame) continue;
     const measure_unit& unit = *unit_named(s.unit);
     const base_amount each = base_of(s.per_quart, unit);
     // 192,000 thousandths of a tsp are a quart.

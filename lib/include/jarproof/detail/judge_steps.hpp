@@ -29,26 +29,67 @@ namespace jarproof::detail {
   return out;
 }
 
-[[nodiscard]] inline bool is_taken_back(const std::vector<line_token>& sentence,
-                                        list<std::string_view> unless) {
-  return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
-    return unless.contains(std::string_view(t.text));
+/// True where the words of `id`, one after the other, stand in the sentence; `at` is the first.
+[[nodiscard]] inline bool stands_in(const std::vector<line_token>& sentence, std::string_view id,
+                                    std::size_t& at) {
+  std::size_t width = 1;
+  for (const char c : id) width += c == ' ' ? 1 : 0;
+  for (at = 0; at + width <= sentence.size(); ++at) {
+    if (words_between(sentence, at, at + width) == id) return true;
+  }
+  return false;
+}
+
+/// `no flour`, `without the cream`: only what stands right behind is taken back.
+[[nodiscard]] inline bool is_denied(const std::vector<line_token>& sentence, std::size_t at) {
+  if (at > 0 && line::one_of(sentence[at - 1].text, {"the", "any", "a"})) --at;
+  return at > 0 &&
+         line::one_of(sentence[at - 1].text, {"no", "not", "never", "without", "omit", "skip"});
+}
+
+/// True where a sentence begins or ends with the table or an opened jar: `To serve, stir in the
+/// cream`, `add the noodles when serving`.
+[[nodiscard]] inline bool is_about_serving(const std::vector<line_token>& sentence) {
+  constexpr std::string_view words[] = {"serve", "serving", "served", "garnish", "table"};
+  constexpr std::string_view doubts[] = {"as", "bowl", "bowls", "now", "rest", "some", "half"};
+  const std::size_t size = sentence.size();
+  const bool doubtful = std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
+    return line::one_of(t.text, doubts);
+  });
+  if (doubtful) return false;
+  for (std::size_t i = 0; i < size; ++i) {
+    if (i >= 4 && i + 4 < size) continue;
+    const bool opened = line::one_of(sentence[i].text, {"opened", "opening", "open"});
+    bool jar = false;
+    for (std::size_t k = i < 3 ? 0 : i - 3; k < std::min(size, i + 4); ++k)
+      jar = jar || sentence[k].text == "jar" || sentence[k].text == "jars";
+    const bool after =
+        i > 0 && line::one_of(sentence[i - 1].text, {"the", "to", "in", "into", "before"});
+    if (line::one_of(sentence[i].text, words) || (opened && jar && !after)) return true;
+  }
+  return false;
+}
+
+[[nodiscard]] inline bool is_taken_back(const std::vector<line_token>& sentence, std::size_t at,
+                                        const telling_word& t) {
+  constexpr std::string_view no[] = {"not", "never", "no", "without"};
+  constexpr std::string_view table[] = {"serving", "serve", "opening", "opened"};
+  if (is_denied(sentence, at) && t.unless.contains(std::string_view("not"))) return true;
+  if (t.unless.contains(std::string_view("serving")) && is_about_serving(sentence)) return true;
+  return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& w) {
+    return t.unless.contains(std::string_view(w.text)) && !line::one_of(w.text, no) &&
+           !line::one_of(w.text, table);
   });
 }
 
-/// True where the words of `id`, one after the other, stand in the sentence.
-[[nodiscard]] inline bool stands_in(const std::vector<line_token>& sentence, std::string_view id) {
-  const std::string text = " " + words_between(sentence, 0, sentence.size()) + " ";
-  return text.find(" " + std::string(id) + " ") != std::string::npos;
-}
-
-/// True where the sentence is about the table or an opened jar, or says that something stays out.
-[[nodiscard]] inline bool is_about_serving(const std::vector<line_token>& sentence) {
-  constexpr std::string_view words[] = {
-      "serve", "serving", "served", "opened",  "opening", "open",    "garnish", "table",
-      "not",   "no",      "never",  "without", "later",   "freezer", "bowls",   "bowl"};
-  return std::any_of(sentence.begin(), sentence.end(),
-                     [&](const line_token& t) { return line::one_of(t.text, words); });
+/// A food of its own, such as celery or shrimp; words such as `soup` or `vegetables` are what the
+/// list has.
+[[nodiscard]] inline bool is_low_acid_food(const edition& rules, const ingredient& i) {
+  constexpr std::string_view general[] = {
+      "meat", "mixed-vegetables", "bean",      "soup-bones",   "beef-roast",     "animal-fat",
+      "fish", "poultry",          "game-bird", "leafy-greens", "root-vegetables"};
+  return i.kind == acidity::low_acid && !line::one_of(i.id, general) && !is_seasoning(rules, i) &&
+         !is_liquid(rules, i) && !is_a(rules, i, "made-dish");
 }
 
 /// `food` is the process that the plan follows, or null.
@@ -72,7 +113,8 @@ inline void judge_steps(judging& j, const process* food) {
   for (const word& step : j.what.steps) {
     for (const std::vector<line_token>& s : sentences_of(step.text)) {
       for (const telling_word& t : j.rules.telling_words) {
-        if (tested || !stands_in(s, t.id) || is_taken_back(s, t.unless)) continue;
+        std::size_t at = 0;
+        if (tested || !stands_in(s, t.id, at) || is_taken_back(s, at, t)) continue;
         if (t.check == "standing-unsaid" && j.what.held) continue;  // judged there
         if (t.check == "low-acid-puree" && food != nullptr && food->kind == food_class::acid)
           continue;
@@ -86,7 +128,9 @@ inline void judge_steps(judging& j, const process* food) {
         const name_match m = names.longest(from, s.size(), false);
         if (m.what == nullptr) break;
         from = m.end;
-        if (ban_on(j.rules, *m.what).empty() || is_listed(*m.what)) continue;
+        if (is_listed(*m.what) || is_denied(s, m.from)) continue;
+        if (ban_on(j.rules, *m.what).empty() && (tested || !is_low_acid_food(j.rules, *m.what)))
+          continue;
         const std::string name = words_between(s, m.from, m.end);
         if (name == "fat") continue;  // it is skimmed and trimmed in every soup
         j.say("step-names-unlisted", place_of("steps", step),

@@ -18,6 +18,7 @@ namespace jarproof::detail {
 /// What stands for an amount in a line.
 struct line_amount {
   bool found = false;
+  bool less = false;               ///< `nearly`, `scant`, `small`: less than the measure says
   std::optional<measured> amount;  ///< nothing where it cannot be known, such as `a few`
   std::optional<measured> second;  ///< the same amount in another measure, such as `(500 g)`
   std::string container;           ///< `can`, `jar`, `package`, where it is one
@@ -188,6 +189,8 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
       out.found = true;
       break;
     }
+    out.less = out.less || starts_with(rest, "nearly") || starts_with(rest, "almost") ||
+               starts_with(rest, "scant");
     if (!line::take_word(rest, line::about_words)) break;
   }
   if (!out.found) {
@@ -333,7 +336,14 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     out.text = inner->text(low, high);
   } else if (inner) {
     out.second = inner->times({1, 1}, {1, 1});
+    // `1 lb (3 lb) onions`
+    const bool same = out.amount && out.second && out.amount->kind == out.second->kind;
+    if (same &&
+        (out.second->low * 5 > out.amount->high * 6 || out.second->high * 6 < out.amount->low * 5))
+      out.amount.reset();
   }
+  for (const std::string& size : out.sizes)
+    out.less = out.less || size == "scant" || size == "small" || size == "sm";
   if (low.over == 0 || vague || (u != nullptr && u->counts == "vague")) out.amount.reset();
   if (at_most && out.amount) out.amount->low = 0;
   // `1 cup plus 2 tbsp`, `1 lb 4 oz`, `500 g / 1 lb`

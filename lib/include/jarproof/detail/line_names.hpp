@@ -173,6 +173,15 @@ inline void take_per_jar(std::vector<line_token>& words, std::string& per_jar) {
     if (end >= words.size() ||
         (!jar_word && !is_metric_volume(words_between(words, i + 1, end + 1))))
       continue;
+    // `each fried in butter, pint jars` is no amount for each jar.
+    bool plain = true;
+    for (std::size_t k = i + 1; k < end; ++k)
+      plain = plain && (is_jar_word(words[k].text) || (is_digit(words[k].text.front())) ||
+                        unit_named(words[k].text) != nullptr ||
+                        one_of(words[k].text, {"one", "half", "a", "the", "of", "canning", "wide",
+                                               "mouth", "regular", "large", "small", "big", "full",
+                                               "inch", "ml", "oz", "ounce", "litre", "liter"}));
+    if (!plain || words[end].segment != words[i].segment) continue;
     std::string jar = words_between(words, i + 1, end + 1);
     // `500 ml jar` is a jar of 500 ml; `quart jar` a quart.
     if (words[end].text == "jar" || words[end].text == "jars") {

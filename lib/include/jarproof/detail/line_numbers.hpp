@@ -158,6 +158,17 @@ inline constexpr std::string_view size_words[] = {
   return true;
 }
 
+/// `1.500 g` may be a thousand and a half.
+[[nodiscard]] inline bool is_doubtful_point(std::string_view text) noexcept {
+  std::size_t at = 0;
+  while (at < text.size() && is_digit(text[at])) ++at;
+  if (at == 0 || at + 4 > text.size() || text[at] != '.') return false;
+  std::size_t more = at + 1;
+  while (more < text.size() && is_digit(text[more])) ++more;
+  const std::string_view unit = trim(text.substr(more));
+  return more == at + 4 && (starts_with(unit, "g") || starts_with(unit, "ml"));
+}
+
 /// `11/2` may have lost the blank of `1 1/2`.
 [[nodiscard]] inline bool is_doubtful_fraction(std::string_view text) noexcept {
   std::size_t digits = 0;
@@ -169,7 +180,7 @@ inline constexpr std::string_view size_words[] = {
 [[nodiscard]] inline bool take_one_number(std::string_view& text, number& out, bool& vague) {
   std::string_view rest = text;
   if (take_digits_of_line(rest, out)) {
-    if (is_doubtful_fraction(text)) vague = true;
+    if (is_doubtful_fraction(text) || is_doubtful_point(text)) vague = true;
     // `35% cream` has no amount.
     if (starts_with(trim(rest), "%") || starts_with(trim(rest), "percent")) return false;
     text = rest;

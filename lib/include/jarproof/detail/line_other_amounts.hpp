@@ -61,10 +61,10 @@ inline void find_amounts_of_others(state& s, name_index& names) {
 /// Words between an amount and its name that make it no count of the thing: `half of 10 lb onions`,
 /// `two (2) cups onions`, `1 sack onions`.
 inline void find_doubt_before_name(state& s) {
-  constexpr std::string_view heaps[] = {"sack",   "sacks",   "bucket", "buckets", "bowl",  "bowls",
-                                        "crate",  "crates",  "pile",   "hundred", "score", "mess",
-                                        "batch",  "batches", "pot",    "pots",    "tray",  "load",
-                                        "basket", "baskets", "jar",    "jars",    "potful"};
+  constexpr std::string_view heaps[] = {
+      "sack", "sacks",   "bucket", "buckets", "bowl",  "bowls",   "crate",  "crates",
+      "pile", "hundred", "score",  "mess",    "batch", "batches", "pot",    "pots",
+      "tray", "load",    "basket", "baskets", "jar",   "jars",    "potful", "stone"};
   if (!s.out.amount) return;
   const bool pieces = s.out.amount->counts == "piece";
   for (std::size_t i = 0; i < s.from; ++i) {
@@ -75,10 +75,50 @@ inline void find_doubt_before_name(state& s) {
     const bool heap =
         pieces && (one_of(s.text(i), heaps) || (u != nullptr && u->kind != measure_kind::count) ||
                    (u != nullptr && u->counts == "can"));
-    if (!same && !heap) continue;
+    const bool open = one_of(s.text(i), {"more", "over", "plus", "several"});
+    if (!same && !heap && !open) continue;
     s.out.amount.reset();
     s.out.amount_text.clear();
     return;
+  }
+}
+
+/// `carrots and a carcass`, `with a knob`: behind a joint something has to be named, or to be said
+/// of the food.
+inline void find_nameless(state& s) {
+  if (s.out.what == nullptr) return;
+  constexpr std::string_view joints[] = {"and", "with", "plus", "in"};
+  constexpr std::string_view own[] = {
+      "bag",        "cloth",     "sachet",  "cheesecloth", "ball",   "pot",    "skillet",
+      "oven",       "microwave", "skin",    "juice",       "juices", "liquid", "liquids",
+      "tops",       "top",       "stems",   "leaves",      "peel",   "care",   "hand",
+      "knife",      "fork",      "cut",     "split",       "hot",    "cold",   "clean",
+      "fresh",      "thin",      "small",   "fine",        "all",    "more",   "such",
+      "so",         "bone",      "bones",   "greens",      "torn",   "ready",  "firm",
+      "ripe",       "tender",    "soft",    "salt",        "water",  "lid",    "it",
+      "them",       "half",      "two",     "three",       "four",   "halves", "quarters",
+      "pieces",     "chunks",    "cubes",   "strips",      "slices", "rings",  "coins",
+      "rounds",     "wedges",    "batches", "season",      "dice",   "chop",   "slice",
+      "drain",      "rinse",     "peel",    "mince",       "core",   "seed",   "trim",
+      "half-moons", "lengths",   "spears",  "ends",        "end",    "sauce",  "brine",
+      "syrup",      "jar",       "jars",    "large",       "big",    "full",   "whole",
+      "dry",        "good",      "long",    "short",       "thick",  "very"};
+  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+    if (!s.is_free(i) || !one_of(s.text(i), joints)) continue;
+    std::size_t at = i + 1;
+    const std::size_t stop = s.segment_end(i);
+    const bool article = at < stop && one_of(s.text(at), {"a", "an", "some"});
+    if (s.text(i) == "in" && !article) continue;
+    if (article) ++at;
+    if (at + 1 != stop || !s.is_free(at)) continue;  // one word alone
+    const std::string& w = s.text(at);
+    const auto ends = [&](std::string_view e) {
+      return w.size() > e.size() && w.compare(w.size() - e.size(), e.size(), e) == 0;
+    };
+    if (one_of(w, own) || ends("ed") || ends("en") || ends("ly") || ends("ing") || is_size(w) ||
+        ends("less") || ends("ado") || ends("ada") || ends("ados") || ends("adas"))
+      continue;
+    s.out.strange.push_back(w);
   }
 }
 
@@ -95,6 +135,16 @@ inline void find_doubt_behind_name(state& s) {
     if ((w == "more" || w == "less" || w == "most") && near && !taste &&
         one_of(s.text(i - 1), {"or", "at"})) {
       s.out.strange.push_back(s.text(i - 1) + " " + w);
+      continue;
+    }
+    // `1 lb onions, the same again`, `for every pound of tomatoes`
+    constexpr std::string_view again[] = {"again", "times",   "thrice",  "several", "plenty",
+                                          "lots",  "minimum", "another", "amount"};
+    const measure_unit* each = i + 1 < s.segment_end(i) ? unit_named(s.text(i + 1)) : nullptr;
+    const bool ratio = (w == "per" || w == "every" || w == "each") && each != nullptr &&
+                       each->kind != measure_kind::count;
+    if (!taste && s.out.amount && (one_of(w, again) || ratio)) {
+      s.out.strange.push_back(w);
       continue;
     }
     const measure_at m = measure_in(s, i);

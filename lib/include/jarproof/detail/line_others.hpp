@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -66,10 +67,12 @@ class further {
     constexpr std::string_view near[] = {"the",     "your",    "la",       "el",      "los",
                                          "las",     "peeled",  "cooked",   "boiling", "soaking",
                                          "cooking", "rinsing", "covering", "thinning"};
-    if (is_negated(s_, from)) return tie::harmless;
-    if (end < s_.size() && s_.same_segment(end, from) &&
-        one_of(s_.text(end), {"removed", "discarded", "free", "omitted"}))
-      return tie::harmless;
+    constexpr std::string_view gone[] = {"removed", "discarded", "omitted", "free"};
+    const std::size_t stop = s_.segment_end(from);
+    const bool gone_behind = end < stop && one_of(s_.text(end), gone);
+    if (!gone_behind && is_negated(s_, from)) return end == stop ? tie::harmless : tie::instead;
+    // `bacon removed later` was cooked with; what may not be in a jar stays a thing of the line.
+    if (gone_behind && end + 1 == stop && !is_banned(from, end)) return tie::harmless;
     bool any = false;
     bool only_near = true;
     for (std::size_t i = from; i > 0 && s_.same_segment(i - 1, from); --i) {
@@ -78,7 +81,8 @@ class further {
         return any ? tie::with : tie::none;
       if (one_of(w, or_words)) return tie::instead;
       // `for the soup`; `for body, cornstarch` and `for frying in butter` are no purpose of these.
-      if (one_of(w, purpose) && only_near) return tie::harmless;
+      if (one_of(w, purpose) && only_near)
+        return is_banned(from, end) ? tie::instead : tie::harmless;
       only_near = only_near && one_of(w, near);
       // `water to boil the beans`
       constexpr std::string_view cooking[] = {"boil", "cook",  "soak",   "cover", "rinse",
@@ -97,12 +101,24 @@ class further {
     return tie::none;
   }
 
+  [[nodiscard]] bool is_banned(std::size_t from, std::size_t end) const {
+    const ingredient* what = names_.at(from, end, true).what;
+    constexpr std::string_view bans[] = {
+        "thickener",  "dairy",          "egg",           "fat", "made-dish",
+        "cured-meat", "grain-or-pasta", "low-acid-puree"};
+    return what != nullptr &&
+           std::any_of(std::begin(bans), std::end(bans),
+                       [&](std::string_view t) { return is_a(s_.rules, *what, t); });
+  }
+
   void claim(std::size_t from, std::size_t end, const ingredient* what, std::string name,
              bool instead) {
     s_.claim(from, end, use::other);
     if (what == s_.out.what) {
       // `2 lb onions and 2 lb onions`: a second amount of it would be lost.
-      if (from > 1 && unit_named(s_.text(from - 1)) != nullptr && is_size(s_.text(from - 2)))
+      const bool number = from > 0 && is_size(s_.text(from - 1));
+      if (number ||
+          (from > 1 && unit_named(s_.text(from - 1)) != nullptr && is_size(s_.text(from - 2))))
         s_.out.strange.push_back(name);
       return;
     }

@@ -31,6 +31,7 @@ inline void find_negations(state& s, name_index& names) {
     bool joined = true;
     bool known_only = false;
     bool gap = false;  // `no-name noodles` are noodles
+    std::size_t named_end = 0;
     std::size_t last = i;
     for (std::size_t at = i + 1; at < i + 9 && s.free_beside(at, i);) {
       const std::string& w = s.text(at);
@@ -52,6 +53,7 @@ inline void find_negations(state& s, name_index& names) {
         if (!joined || known_only || (state_of && at > i + 1) || gap) break;
         joined = false;
         last = m.end - 1;
+        named_end = m.end;
         at = m.end;
       } else if (s.is_plain(w) || (state_of && one_of(w, states))) {
         gap = gap || !one_of(w, {"the", "any", "added", "extra", "more", "other", "fresh"});
@@ -60,6 +62,14 @@ inline void find_negations(state& s, name_index& names) {
         break;
       }
     }
+    // `no flour unless too thin`, `omit cream if you like`: it may be there.
+    constexpr std::string_view trailing[] = {"added", "please", "needed",  "necessary", "used",
+                                             "left",  "on",     "visible", "attached"};
+    std::size_t after = named_end;
+    while (after < s.segment_end(i) && one_of(s.text(after), trailing)) ++after;
+    const bool at_end = after >= s.segment_end(i) || !s.is_free(after) ||
+                        one_of(s.text(after), {"y", "con", "e", "and", "but", "plus"});
+    if (named_end > 0 && (state_of || !at_end)) continue;
     if (last > i) s.claim(i, last + 1, use::word);
     // `peeled or not`
     if (last == i && i > 0 && s.segment_end(i) == i + 1 && s.free_beside(i - 1, i) &&
@@ -196,12 +206,15 @@ inline void find_dry(state& s) {
 /// keeps some of it.
 [[nodiscard]] inline bool is_about_all(const state& s, name_index& names, std::size_t first,
                                        std::size_t end) {
-  constexpr std::string_view some[] = {"half",     "some",       "rest", "divided", "reserve",
-                                       "reserved", "extra",      "more", "plus",    "freeze",
-                                       "rinse",    "rinsed",     "use",  "keep",    "drain",
-                                       "drained",  "refrigerate"};
-  if (s.out.what == nullptr || s.from >= end) return false;
-  const bool own_part = s.segment_begin(first) == first && s.segment_end(first) == end;
+  constexpr std::string_view some[] = {
+      "half",     "some",    "rest",    "divided",     "reserve", "reserved",
+      "extra",    "more",    "plus",    "freeze",      "rinse",   "rinsed",
+      "use",      "keep",    "drain",   "drained",     "quarter", "little",
+      "spoonful", "part",    "third",   "thirds",      "most",    "remainder",
+      "bit",      "scoop",   "in",      "into",        "with",    "through",
+      "stirred",  "swirled", "floured", "refrigerate", "dredged", "breaded"};
+  if (s.out.what == nullptr || s.from >= end || s.segment_end(first) != end) return false;
+  const bool own_part = s.segment_begin(first) == first;
   // `cilantro, avocado and lime wedges for serving`: a list without amounts, and the end of it.
   const bool listed =
       !s.amount.found && end == s.size() &&
@@ -210,74 +223,76 @@ inline void find_dry(state& s) {
                    s.tokens.end(), [](const line_token& t) { return t.text == "and"; }));
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (i >= first && i < end) continue;
-    if (one_of(s.text(i), some) ||
-        (!own_part && !listed && one_of(s.text(i), {"or", "and"}) && i + 1 < s.size() &&
-         names.at(i + 1, s.segment_end(i + 1), true).what != nullptr))
-      return false;
+    const bool joins = one_of(s.text(i), {"or", "and"}) && i + 1 < s.size() &&
+                       names.at(i + 1, s.segment_end(i + 1), true).what != nullptr;
+    if (one_of(s.text(i), some) || (!own_part && !listed && joins)) return false;
     // A further number is a part of it: `1 cup butter, 2 T for serving`.
-    if (i >= s.end && is_size(s.text(i)) && s.text(i) != "in") return false;
+    number n;
+    bool vague = false;
+    std::string_view w = s.text(i);
+    if (i >= s.end && (is_size(w) || (w.size() > 2 && take_number_word(w, n, vague)))) return false;
   }
   for (std::size_t i = s.segment_begin(first); i < first && !listed; ++i) {
-    if (i < s.from || i >= s.end) {
-      if (names.at(i, first, true).what != nullptr && !s.is_plain(s.text(i))) return false;
-    }
+    if ((i < s.from || i >= s.end) && names.at(i, first, true).what != nullptr &&
+        !s.is_plain(s.text(i)))
+      return false;
   }
   return true;
 }
 
-/// `for serving`, `to garnish`: on the table, not in the jar.
+/// `for serving`, `to garnish`, `at the table`: not in the jar, where it ends its part of the line.
 inline void find_serving(state& s, name_index& names) {
-  constexpr std::string_view before[] = {"for",  "to",     "at",    "when", "as", "on",
-                                         "upon", "before", "while", "para", "al", "the",
-                                         "just", "once",   "you",   "we"};
-  constexpr std::string_view table[] = {"topping", "serving",  "serve",  "garnish",  "garnishing",
-                                        "table",   "decorate", "servir", "mesa",     "decorar",
-                                        "adornar", "plating",  "served", "acompanar"};
+  constexpr std::string_view before[] = {"for",  "to", "at",  "when", "before",
+                                         "para", "al", "the", "you",  "just"};
+  constexpr std::string_view table[] = {"serving", "serve",     "garnish", "garnishing", "decorate",
+                                        "servir",  "mesa",      "decorar", "adornar",    "plating",
+                                        "served",  "acompanar", "table",   "topping"};
+  constexpr std::string_view trailing[] = {"only", "day", "time", "it"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), table)) continue;
     std::size_t first = i;
     while (first > 0 && i - first < 3 && s.same_segment(first - 1, i) && s.is_free(first - 1) &&
            one_of(s.text(first - 1), before))
       --first;
-    if (first == i && s.text(i) != "garnish" && s.text(i) != "serve") continue;
-    // `to serve four` is how many it feeds, `serve hot` nothing about the jar.
     std::size_t end = i + 1;
-    constexpr std::string_view with[] = {"with", "only", "day", "alongside", "over", "it", "time"};
-    while (end < s.size() && end < i + 3 && s.same_segment(end, i) && one_of(s.text(end), with))
-      ++end;
-    if (first == i && s.text(i) == "serve" && end == i + 1) continue;
-    if (end < s.size() && s.same_segment(end, i)) {
-      number n;
-      bool vague = false;
-      std::string_view next = s.text(end);
-      if (is_size(next) || take_number_word(next, n, vague)) continue;
-    }
-    if (is_negated(s, first)) {
-      s.claim(first, end, use::word);
-    } else if (is_about_all(s, names, first, end)) {
-      s.out.at_serving = true;
-      s.claim(first, end, use::word);
-    } else {
-      // `plus extra for serving`: the rest of it is in the jar.
-      s.claim(first, end, use::word);
-    }
+    while (end < s.segment_end(i) && one_of(s.text(end), trailing)) ++end;
+    const bool alone = s.segment_begin(first) == first && s.segment_end(first) == end;
+    if (first == i && i > 0 && s.text(i) == "serving" && s.free_beside(i - 1, i) &&
+        s.text(i - 1) == "on")
+      --first;
+    const bool said = first < i || s.text(i) == "garnish" || (end > i + 1 && s.text(i) != "table");
+    const bool table_word = s.text(i) != "table" || s.text(first) == "at" || s.text(first) == "for";
+    const bool topping = s.text(i) != "topping" || (alone && s.text(first) == "for");
+    if (!said || !table_word || !topping || (first < i && one_of(s.text(first), {"the", "you"})))
+      continue;
+    if (!is_negated(s, first) && is_about_all(s, names, first, end)) s.out.at_serving = true;
+    s.claim(first, end, use::word);
   }
 }
 
-/// `when a jar is opened`, `after opening`: later, not in the jar.
+/// `when a jar is opened`: later, not in the jar. Clams that open, and cans, are something else.
 inline void find_opening(state& s, name_index& names) {
-  constexpr std::string_view between[] = {"the",  "a",  "each", "jar", "jars", "it",
-                                          "they", "is", "are",  "you", "just", "been"};
+  constexpr std::string_view between[] = {"the", "a",   "each", "jar", "jars",
+                                          "is",  "are", "you",  "open"};
   for (std::size_t i = 0; i < s.size(); ++i) {
-    if (!one_of(s.text(i), {"open", "opened", "opening"})) continue;
+    const bool open_jar = s.text(i) == "jar" || s.text(i) == "jars";
+    const bool opened = one_of(s.text(i), {"opened", "opening"});
+    if (!open_jar && !opened) continue;
     std::size_t first = i;
-    while (first > 0 && s.free_beside(first - 1, i) && one_of(s.text(first - 1), between)) --first;
-    if (first == 0 || !s.free_beside(first - 1, i)) continue;
+    bool jar = open_jar;
+    bool opens = opened;
+    while (first > 0 && s.free_beside(first - 1, i) && one_of(s.text(first - 1), between)) {
+      --first;
+      jar = jar || s.text(first) == "jar" || s.text(first) == "jars";
+      opens = opens || s.text(first) == "open";
+    }
+    if (!jar || !opens || first == 0 || !s.free_beside(first - 1, i)) continue;
     --first;
     if (!one_of(s.text(first), {"when", "after", "once", "upon", "on"}) || is_negated(s, first))
       continue;
-    // A can or a packet that is opened is no jar on the shelf.
-    if (s.amount.container.empty() && is_about_all(s, names, first, i + 1)) s.out.at_serving = true;
+    if (s.out.what != nullptr && !is_a(s.rules, *s.out.what, "seafood") &&
+        s.amount.container.empty() && is_about_all(s, names, first, i + 1))
+      s.out.at_serving = true;
     s.claim(first, i + 1, use::word);
   }
 }
@@ -303,16 +318,6 @@ inline void find_gone(state& s) {
   constexpr std::string_view going[] = {
       "skimmed", "defatted", "remove", "removing", "discard", "trim", "trimmed", "no",  "without",
       "minus",   "skim",     "cut",    "scrape",   "free",    "peel", "pull",    "well"};
-  // Seeds and ribs of a pepper or a tomato are its own, whether left in or not.
-  if (s.out.what != nullptr) {
-    const std::string_view family = most_general(s.rules, *s.out.what).id;
-    if (family == "pepper" || family == "tomato") {
-      for (std::size_t i = 0; i < s.size(); ++i) {
-        if (s.is_free(i) && one_of(s.text(i), {"seed", "seeds", "rib", "ribs"}))
-          s.uses[i] = use::word;
-      }
-    }
-  }
   const auto part = [&](std::size_t i) { return s.is_free(i) && one_of(s.text(i), parts); };
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!part(i)) continue;
@@ -331,9 +336,23 @@ inline void find_gone(state& s) {
     const bool kept = first > begin && one_of(s.text(first - 1), {"not", "never", "dont", "don't"});
     const bool kept2 =
         before && first - 1 > begin && one_of(s.text(first - 2), {"not", "never", "don't"});
-    if ((!behind && !before) || kept || kept2) continue;
+    // `cooked in skimmed fat`, `half the fat removed`: it is there.
+    bool there = false;
+    for (std::size_t k = begin; k < first; ++k)
+      there = there || one_of(s.text(k), {"in", "with", "half", "some", "most"});
+    if ((!behind && !before) || kept || kept2 || there) continue;
     s.claim(before ? first - 1 : first, end, use::word);
     i = end - 1;
+  }
+  // Seeds and ribs of a pepper or a tomato are its own, whether left in or not.
+  if (s.out.what != nullptr) {
+    const std::string_view family = most_general(s.rules, *s.out.what).id;
+    if (family == "pepper" || family == "tomato") {
+      for (std::size_t i = 0; i < s.size(); ++i) {
+        if (s.is_free(i) && one_of(s.text(i), {"seed", "seeds", "rib", "ribs"}))
+          s.uses[i] = use::word;
+      }
+    }
   }
 }
 
@@ -351,7 +370,7 @@ inline void find_telling(state& s) {
       constexpr std::string_view no[] = {"not", "never", "no", "without"};
       bool taken_back = false;
       for (std::size_t k = s.segment_begin(i); k < s.segment_end(i); ++k) {
-        const bool far = one_of(s.text(k), no) && (k >= i || i - k > 2);
+        const bool far = one_of(s.text(k), no) && k + 1 != i;
         taken_back = taken_back || (!far && t.unless.contains(s.text(k)));
       }
       if (!taken_back) s.out.telling.push_back(&t);

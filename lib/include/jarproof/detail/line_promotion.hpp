@@ -116,8 +116,9 @@ class promotion {
     constexpr std::string_view telling[] = {"thickener", "dairy",      "egg",     "grain-or-pasta",
                                             "fat",       "cured-meat", "seafood", "low-acid-puree",
                                             "alcohol",   "made-dish"};
-    if (beside) return false;
-    if (own.what->kind == acidity::low_acid && closer.kind != acidity::low_acid) return true;
+    if (beside && own.end == s_.from) return false;
+    if (!beside && own.what->kind == acidity::low_acid && closer.kind != acidity::low_acid)
+      return true;
     // A word of its own part of the line is a kind only where it has no canning of its own.
     for (const std::string_view t : telling) {
       if (is_a(s_.rules, *own.what, t) && !is_a(s_.rules, closer, t)) return true;

@@ -55,7 +55,8 @@ struct state {
   [[nodiscard]] bool is_plain(const std::string& w) const {
     // `Nana's` says whose it is.
     const bool whose = w.size() > 4 && w.compare(w.size() - 2, 2, "'s") == 0;
-    return is_line_word(rules, w) || one_of(w, size_words) || is_size(w) || w.front() == '#' ||
+    return is_line_word(rules, w) || one_of(w, size_words) || is_size(w) ||
+           (w.size() > 1 && w.front() == '#' && is_digit(w[1])) ||
            (whose && is_line_word(rules, std::string_view(w).substr(0, w.size() - 2)));
   }
   /// A word of a measure beside the name, as in `celery ribs`, or beside a number; elsewhere, as in

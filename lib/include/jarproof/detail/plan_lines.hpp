@@ -42,8 +42,8 @@ struct plan_line {
   return out;
 }
 
-/// A line that names a part of the recipe and no food: `For the sauce:`. One that names what may
-/// not be in a jar, such as `Cornstarch slurry:`, is read as a line.
+/// A line that names a part of the recipe and no food: `For the sauce:`. All its words have to be
+/// words of headings; `Cornstarch slurry:` and `Bacon:` are read as lines.
 [[nodiscard]] inline bool is_heading(const edition& rules, std::string_view text) {
   const std::string plain = plain_line(text);
   if (plain.empty()) return false;
@@ -53,15 +53,10 @@ struct plan_line {
   const bool opens = std::any_of(std::begin(openings), std::end(openings),
                                  [&](std::string_view o) { return starts_with(plain, o); });
   if (plain.back() != ':' && !opens) return false;
-  const line_reading r = read_line(rules, text);
-  if (std::any_of(r.telling.begin(), r.telling.end(),
-                  [](const telling_word* t) { return t->check == "thickener-in-jar"; }))
-    return false;
-  if (plain.back() != ':') return r.what == nullptr && tokens_of(plain).size() <= 5;
-  if (opens || r.what == nullptr) return true;
-  constexpr std::string_view banned[] = {"thickener", "dairy", "egg", "grain-or-pasta", "fat"};
-  return std::none_of(std::begin(banned), std::end(banned),
-                      [&](std::string_view t) { return is_a(rules, *r.what, t); });
+  const std::vector<line_token> words = tokens_of(plain);
+  return std::all_of(words.begin(), words.end(), [&](const line_token& t) {
+    return rules.heading_words.contains(std::string_view(t.text)) || is_digit(t.text.front());
+  });
 }
 
 /// Below `To serve:` nothing goes into the jar. `For 6 servings:` is how many it feeds.
@@ -89,6 +84,9 @@ struct plan_line {
       serving = is_serving_heading(w.text);
       continue;
     }
+    // Whatever else looks like a heading ends the part for the table.
+    const std::string plain = plain_line(w.text);
+    if (!plain.empty() && (plain.back() == ':' || starts_with(plain, "for "))) serving = false;
     line_reading reading = read_line(j.rules, w.text);
     reading.at_serving = reading.at_serving || serving;
     std::optional<measured> amount = batch_amount(j, reading);

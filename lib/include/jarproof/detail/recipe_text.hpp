@@ -126,6 +126,9 @@ class recipe_text_reader {
         read_ingredient(l);
       } else if (part == text_part::steps) {
         read_step(l);
+      } else if (begins_with_amount(l.text) && word_count(l.text) <= short_line &&
+                 !ends_sentence(l.text) && !yield_of(l.text, true)) {
+        ingredients_.add(l);  // a list goes on below its notes
       } else if (!take_yield(l, true)) {
         out_.notes.push_back({{}, l.text, l.line, l.column});
       }
@@ -194,6 +197,9 @@ class recipe_text_reader {
 
   /// Above the heading of the ingredients.
   void read_front(const recipe_line& l) {
+    // What the front says with an amount belongs to the recipe: it may be thickened above its list.
+    if (begins_with_amount(l.text) && (out_.title || !out_.notes.empty() || l.bullet))
+      return ingredients_.add(l);
     if (take_yield(l, false)) return;
     if (!out_.title && out_.notes.empty()) {
       out_.title = title_in(l);

@@ -177,11 +177,11 @@ class recipe_object_reader {
     if (n.kind != node_kind::map) return;
     const node* text = find(n, "text");
     const node* name = find(n, "name");
-    if (text != nullptr) {
-      read_steps(*text, out);
-    } else if (name != nullptr) {
+    // The name of a step often says its text again; where it does not, both are said.
+    if (name != nullptr && is_text(*name) &&
+        (text == nullptr || !begins_with(folded(text->text), folded(name->text))))
       read_steps(*name, out);
-    }
+    if (text != nullptr) read_steps(*text, out);
     for (const char* key : {"itemListElement", "steps", "item"}) {
       if (const node* inner = find(n, key)) read_steps(*inner, out);
     }

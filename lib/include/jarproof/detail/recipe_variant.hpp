@@ -110,6 +110,35 @@ struct variant_fit {
   return thin > 0 && thin >= batch_at_least(j, lines, stated) / 4;
 }
 
+/// A soup needs liquid between its solids: where the lines say how much there is, at least a
+/// quarter of the batch (common practice, no source). Where they do not, `solids` speaks for it.
+inline void judge_liquid(judging& j, const process& frame, const std::vector<plan_line>& lines) {
+  if (frame.liquids.empty() || follows_publication(j.what)) return;
+  std::int64_t thin = 0;  // thousandths of a tsp
+  const plan_line* last = nullptr;
+  for (const plan_line& l : lines) {
+    if (l.reading.what == nullptr || l.reading.at_serving || says_discarded(l)) continue;
+    const ingredient& i = *l.reading.what;
+    const bool liquid =
+        is_liquid(j.rules, i) ||
+        std::any_of(frame.liquids.begin(), frame.liquids.end(),
+                    [&](std::string_view id) { return is_kind_of(j.rules, i, id); });
+    if (!liquid) continue;
+    last = &l;
+    if (!l.amount || l.amount->kind != measure_kind::volume) return;  // as much as it takes
+    thin += l.amount->high;
+  }
+  bool stated = false;
+  if (last == nullptr || thin >= batch_at_least(j, lines, stated) / 4) return;
+  finding& f = j.say("too-dense", place_of("ingredients", *last->said),
+                     {last->said->text,
+                      "a quarter of the batch in liquid",
+                      "So little liquid does not fill the jars between the solids.",
+                      {},
+                      {}});
+  cite_first(j.rules, frame.sources, f);
+}
+
 /// How far the lines are a variant of the food's recipe, in percent; 0 where they are none. The
 /// main food has to be there, and of what makes the dish and of the lines so much that it is no
 /// soup of the same things: a half with the recipe's own spice or sweetening, a third with its name
@@ -187,7 +216,7 @@ inline void judge_variants(judging& j, const process& frame, const std::vector<p
       j.least_by = &p;
     }
   }
-  if (untested == nullptr) return;
+  if (untested == nullptr) return judge_liquid(j, frame, lines);
   j.untested_variant = true;
   finding& f =
       j.say("variant-of-tested-recipe", place_of("ingredients", *lines.front().said),
