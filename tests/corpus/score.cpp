@@ -22,6 +22,7 @@
 #include "jarproof/builtin.hpp"
 #include "jarproof/check.hpp"
 #include "jarproof/detail/ingredient_line.hpp"
+#include "jarproof/detail/pasted_text.hpp"
 #include "jarproof/detail/plan_lines.hpp"
 #include "jarproof/read_plan.hpp"
 #include "jarproof/yaml.hpp"
@@ -147,7 +148,7 @@ struct tally {
 };
 
 void score_line(const node& n, const std::string& file, tally& sum, bool all) {
-  const std::string text = text_at(n, "text");
+  const std::string text = detail::plain_text(text_at(n, "text"));  // as a page has it
   const std::string food = text_at(n, "food");
   const std::string danger = text_at(n, "danger");
   const std::string kind = text_at(n, "class");

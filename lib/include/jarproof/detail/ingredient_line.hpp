@@ -153,7 +153,8 @@ class line_reader {
       bool plain = true;
       for (const line_token& t : tokens_of(rest.substr(0, stop)))
         plain = plain && t.text != "fat" &&
-                (line::one_of(t.text, line::size_words) || is_line_word(s_.rules, t.text));
+                (line::one_of(t.text, {"per", "quart", "pint"}) ||
+                 (line::one_of(t.text, line::size_words) || is_line_word(s_.rules, t.text)));
       if (!plain) continue;
       s_.amount = found;
       plain_ = plain_.substr(0, at) + " , " + std::string(rest);
@@ -234,7 +235,8 @@ class line_reader {
       const std::string& w = s_.tokens[i].text;
       // A spice is not cut: `pepper, chopped` is no black pepper.
       if (dried && s_.uses[i] == line::use::free && line::one_of(w, cuts) &&
-          !says(s_.out, "ground") && !(w == "fresh" && says(s_.out, "dried"))) {
+          !says(s_.out, "ground") && !(w == "fresh" && says(s_.out, "dried")) &&
+          !(w == "seeded" && s_.out.name.find("dried") != std::string::npos)) {
         s_.out.strange.push_back(w);
       } else if (s_.uses[i] == line::use::free && !s_.is_plain(w) && !s_.is_counting_word(i)) {
         s_.out.strange.push_back(w);

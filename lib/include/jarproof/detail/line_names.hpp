@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "jarproof/detail/ingredient_facts.hpp"
+#include "jarproof/detail/line_numbers.hpp"
 #include "jarproof/detail/line_text.hpp"
 #include "jarproof/detail/measure_units.hpp"
 #include "jarproof/edition.hpp"

@@ -46,8 +46,9 @@ inline void find_amounts_of_others(state& s, name_index& names) {
 
 /// True for a segment of nothing but a measure and plain words: `(about 1 lb)`, `2 cups in all`.
 [[nodiscard]] inline bool says_the_same(const state& s, std::size_t at, const measured& m) {
-  constexpr std::string_view doubts[] = {"or",   "if",     "plus", "more",  "use",   "and",
-                                         "less", "double", "to",   "maybe", "extra", "another"};
+  constexpr std::string_view doubts[] = {"again", "then",  "or",    "if",     "plus",
+                                         "more",  "use",   "and",   "less",   "double",
+                                         "to",    "maybe", "extra", "another"};
   for (std::size_t i = s.segment_begin(at); i < s.segment_end(at); ++i) {
     if (s.uses[i] == use::other || one_of(s.text(i), doubts)) return false;
   }
@@ -143,7 +144,8 @@ inline void find_doubt_behind_name(state& s) {
     const measure_unit* each = i + 1 < s.segment_end(i) ? unit_named(s.text(i + 1)) : nullptr;
     const bool ratio = (w == "per" || w == "every" || w == "each") && each != nullptr &&
                        each->kind != measure_kind::count;
-    if (!taste && s.out.amount && (one_of(w, again) || ratio)) {
+    if (!taste && s.out.amount &&
+        ((one_of(w, again) && (w != "again" || s.text(i - 1) == "same")) || ratio)) {
       s.out.strange.push_back(w);
       continue;
     }

@@ -310,8 +310,9 @@ inline void find_gone(state& s) {
       "stalks",   "fibers",    "strings", "white",  "inner",  "outer",      "kernels", "eyes",
       "beards"};
   constexpr std::string_view fill[] = {
-      "and",  "or",   "the",  "all",  "excess", "visible", "any",   "with", "their", "its", "cut",
-      "well", "most", "both", "some", "outer",  "dark",    "green", "are",  "is",    "of"};
+      "poured", "taken",   "drained", "lifted", "skimmed", "and", "or",  "the",  "all",
+      "excess", "visible", "any",     "with",   "their",   "its", "cut", "well", "most",
+      "both",   "some",    "outer",   "dark",   "green",   "are", "is",  "of"};
   constexpr std::string_view gone[] = {"removed", "discarded", "lifted", "drained", "trimmed",
                                        "skimmed", "off",       "out",    "omitted", "scraped",
                                        "skimmed", "slipped",   "away"};

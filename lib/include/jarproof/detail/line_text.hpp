@@ -82,7 +82,8 @@ inline void skip_bullet(std::string_view& text) noexcept {
   if (digits == 0 || digits + 2 >= text.size()) return;
   const bool mark = text[digits] == ')' || (text[digits] == '.' && text[digits + 1] == ' ');
   const std::string_view rest = trim(text.substr(digits + 1));
-  if (mark && !rest.empty() && is_digit(rest.front())) text = rest;
+  const bool fraction = !rest.empty() && (rest.front() == '\xC2' || starts_with(rest, "\xE2\x85"));
+  if (mark && !rest.empty() && (is_digit(rest.front()) || fraction)) text = rest;
 }
 
 /// A lone `T` behind a number is a tablespoon, a lone `t` a teaspoon; only the capital tells.
@@ -90,9 +91,14 @@ inline void skip_bullet(std::string_view& text) noexcept {
   if (text[at] != 'T' && text[at] != 't') return {};
   std::size_t before = at;
   while (before > 0 && text[before - 1] == ' ') --before;
-  const bool number = before > 0 && (is_digit(text[before - 1]) ||
-                                     static_cast<unsigned char>(text[before - 1]) >= 0x80);
+  bool number = before > 0 && (is_digit(text[before - 1]) ||
+                               static_cast<unsigned char>(text[before - 1]) >= 0x80);
   const char next = at + 1 < text.size() ? text[at + 1] : ' ';
+  // `1 heaping T.`
+  for (const std::string_view size : {"heaping", "heaped", "level", "rounded", "scant", "big"}) {
+    number = number || (before >= size.size() &&
+                        folds_to(text.substr(before - size.size(), size.size()), size));
+  }
   if (!number || (next != ' ' && next != '.' && next != ',')) return {};
   return text[at] == 'T' ? "tbsp" : "tsp";
 }
