@@ -31,6 +31,7 @@ class writer {
                                       words(e.cut_words),
                                       words(e.line_words),
                                       array("telling_word", e.telling_words),
+                                      array("telling_word", e.step_words),
                                       array("spelling", e.spellings),
                                       array("process", e.processes),
                                       array("ingredient", e.ingredients),
@@ -198,7 +199,7 @@ class writer {
                    value(s.per_quart), value(s.evidence)});
   }
   [[nodiscard]] std::string value(const telling_word& t) {
-    return braces({value(t.id), value(t.check), words(t.unless)});
+    return braces({value(t.id), value(t.check), words(t.unless), words(t.beside), value(t.pack)});
   }
   [[nodiscard]] static std::string value(const spelling& s) {
     return braces({value(s.id), value(s.meant)});

@@ -155,7 +155,7 @@ class rule_entries : public way_entries {
 
   void read_vocabulary(const node& root) {
     only(root, {"forms", "prepared", "plain_words", "heading_words", "acid_words", "cut_words",
-                "line_words", "telling_words", "spellings"});
+                "line_words", "telling_words", "step_words", "spellings"});
     edition_.line_words = words(root, "line_words");
     edition_.heading_words = words(root, "heading_words");
     edition_.acid_words = words(root, "acid_words");
@@ -164,6 +164,9 @@ class rule_entries : public way_entries {
     if (jarproof::find(root, "telling_words") != nullptr)
       edition_.telling_words =
           entries<telling_word>(root, "telling_words", &rule_entries::read_telling, false);
+    if (jarproof::find(root, "step_words") != nullptr)
+      edition_.step_words =
+          entries<telling_word>(root, "step_words", &rule_entries::read_step_word, false);
     if (jarproof::find(root, "spellings") != nullptr)
       edition_.spellings =
           entries<spelling>(root, "spellings", &rule_entries::read_spelling, false);
@@ -176,7 +179,14 @@ class rule_entries : public way_entries {
   }
   [[nodiscard]] telling_word read_telling(const node& n) {
     only(n, {"id", "check", "unless"});
-    return {text(n, "id"), reference(n, "check", &edition::checks, true), words(n, "unless")};
+    return {
+        text(n, "id"), reference(n, "check", &edition::checks, true), words(n, "unless"), {}, {}};
+  }
+  [[nodiscard]] telling_word read_step_word(const node& n) {
+    only(n, {"id", "check", "unless", "beside", "pack"});
+    return {text(n, "id"), reference(n, "check", &edition::checks, true), words(n, "unless"),
+            words(n, "beside"),
+            find(n, "pack") == nullptr ? std::string_view() : one_of(n, "pack", {"raw", "hot"})};
   }
   [[nodiscard]] spelling read_spelling(const node& n) {
     only(n, {"id", "meant"});

@@ -130,6 +130,7 @@ class loader : public rule_entries {
     append(&edition::ingredients);
     append(&edition::seasonings);
     append(&edition::telling_words);
+    append(&edition::step_words);
     append(&edition::spellings);
     append(&edition::untested_foods);
     append(&edition::checks);

@@ -24,7 +24,9 @@
 #include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/detail/pasted_text.hpp"
 #include "jarproof/detail/plan_lines.hpp"
+#include "jarproof/json.hpp"
 #include "jarproof/read_plan.hpp"
+#include "jarproof/recipe.hpp"
 #include "jarproof/yaml.hpp"
 
 namespace {
@@ -112,6 +114,16 @@ bool maybe_heading(const line_reading& r, const std::string& text) {
   return !r.amount && r.others.size() < 2 && text.find_first_of("0123456789:") == std::string::npos;
 }
 
+/// Letters and figures alone, to find a line again that was put together out of two.
+std::string squeezed(const std::string& text) {
+  std::string out;
+  for (const char c : text) {
+    const char l = lower(c);
+    if ((l >= 'a' && l <= 'z') || is_digit(l)) out += l;
+  }
+  return out;
+}
+
 bool amount_right(const line_reading& r, const std::string& wanted) {
   if (wanted.empty()) return !r.amount;
   const std::string with_food = plain_line(wanted + " x");
@@ -144,10 +156,13 @@ bool has_danger(const ingredient& i, const std::string& danger) {
 
 struct tally {
   int lines = 0, right = 0, headings = 0, food_wrong = 0, amount_wrong = 0, dangerous = 0;
+  int missed = 0;
   int recipes = 0, agree = 0, wrongly_accepted = 0, because_missing = 0;
 };
 
-void score_line(const node& n, const std::string& file, tally& sum, bool all) {
+/// `pasted` is the recipe that the line has to be an ingredient of, or nothing.
+void score_line(const node& n, const std::string& file, const std::optional<recipe>& pasted,
+                tally& sum, bool all) {
   const std::string text = detail::plain_text(text_at(n, "text"));  // as a page has it
   const std::string food = text_at(n, "food");
   const std::string danger = text_at(n, "danger");
@@ -191,6 +206,18 @@ void score_line(const node& n, const std::string& file, tally& sum, bool all) {
                  r.telling.empty();
     }
   }
+  // A line that the reader of pasted text passes over is read wrongly, and harms where it matters.
+  const bool found =
+      !pasted || food == "heading" ||
+      std::any_of(pasted->ingredients.begin(), pasted->ingredients.end(), [&](const word& w) {
+        return squeezed(w.text).find(squeezed(text)) != std::string::npos;
+      });
+  if (!found) {
+    ++sum.missed;
+    food_right = false;
+    harmless = harmless || (danger != "none" && danger != "unknown" && danger != "at-serving");
+    if (all) std::printf("MISSED %s: \"%s\"\n", file.c_str(), text.c_str());
+  }
   if (harmless) ++sum.dangerous;
   if (food_right && amount_ok) {
     ++sum.right;
@@ -209,8 +236,20 @@ void score_line(const node& n, const std::string& file, tally& sum, bool all) {
               r.amount_text.c_str());
 }
 
+/// The recipe as the library reads what somebody pasted; nothing for a list of lines.
+std::optional<recipe> pasted_recipe(const node& root, const std::string& file) {
+  const std::string form = text_at(root, "form");
+  if (form != "text" && form != "json-ld") return std::nullopt;
+  result<std::vector<recipe>> read = read_recipes(text_at(root, "recipe"), file);
+  if (!read || read->size() != 1) {
+    std::printf("%s: the recipe cannot be read\n", file.c_str());
+    return recipe{};
+  }
+  return std::move(read->front());
+}
+
 /// The plan of a recipe: its keys, and its lines as ingredients.
-document plan_of(const node& root, const std::string& file) {
+document plan_of(const node& root, const std::string& file, const std::optional<recipe>& pasted) {
   document d;
   d.name = file;
   d.root.kind = node_kind::map;
@@ -223,6 +262,10 @@ document plan_of(const node& root, const std::string& file) {
     title.kind = node_kind::scalar;
     title.text = text_at(root, "title");
     d.root.members.push_back({"title", 1, 1, title});
+  }
+  if (pasted) {
+    add_recipe(d, *pasted);
+    return d;
   }
   node list;
   list.kind = node_kind::sequence;
@@ -243,8 +286,9 @@ document plan_of(const node& root, const std::string& file) {
   return d;
 }
 
-void score_recipe(const node& root, const std::string& file, tally& sum, bool all) {
-  const document d = plan_of(root, file);
+void score_recipe(const node& root, const std::string& file, const std::optional<recipe>& pasted,
+                  tally& sum, bool all) {
+  const document d = plan_of(root, file, pasted);
   const result<plan> p = read_plan(d);
   ++sum.recipes;
   if (!p) {
@@ -311,13 +355,14 @@ int main(int argc, char** argv) {
       continue;
     }
     const node& root = read->front().root;
+    const std::optional<recipe> pasted = pasted_recipe(root, path.filename().string());
     if (const node* lines = find(root, "lines")) {
       for (const node& n : lines->items) {
-        score_line(n, path.filename().string(), sum, all);
+        score_line(n, path.filename().string(), pasted, sum, all);
         texts.push_back(text_at(n, "text"));
       }
     }
-    score_recipe(root, path.filename().string(), sum, all);
+    score_recipe(root, path.filename().string(), pasted, sum, all);
   }
   const auto begin = std::chrono::steady_clock::now();
   std::size_t known = 0;
@@ -326,10 +371,12 @@ int main(int argc, char** argv) {
       std::chrono::duration_cast<std::chrono::nanoseconds>(std::chrono::steady_clock::now() - begin)
           .count();
   std::printf(
-      "%d lines, %d right (%.1f %%), food wrong %d, amount wrong %d, dangerous %d; %d lines may be "
+      "%d lines, %d right (%.1f %%), food wrong %d, amount wrong %d, passed over %d, dangerous %d; "
+      "%d "
+      "lines may be "
       "headings; %zu names, %lld ns a line\n",
       sum.lines, sum.right, 100.0 * sum.right / std::max(1, sum.lines), sum.food_wrong,
-      sum.amount_wrong, sum.dangerous, sum.headings, known,
+      sum.amount_wrong, sum.missed, sum.dangerous, sum.headings, known,
       static_cast<long long>(ns / std::max<long long>(1, static_cast<long long>(texts.size()))));
   std::printf(
       "%d recipes, %d verdicts agree (%.1f %%), %d wrongly accepted, %d without an expected "

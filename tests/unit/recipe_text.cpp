@@ -77,10 +77,10 @@ TEST_CASE("a recipe with headings comes apart into its parts") {
   CHECK(r.yield->text == "9 pints");
   CHECK(r.yield->line == 4);
   CHECK(lines_of(r.ingredients) ==
-        "3 lb venison, cubed\n2 cups dried white beans\nsalt to taste\n1 onion\n");
+        "3 lb venison, cubed\n2 cups dried white beans\nsalt to taste\nFor the broth:\n1 onion\n");
   CHECK(fixtures::place_of(r.ingredients[0]) == "7:3");
   CHECK(fixtures::place_of(r.ingredients[2]) == "9:5");
-  CHECK(fixtures::place_of(r.ingredients[3]) == "12:1");
+  CHECK(fixtures::place_of(r.ingredients[4]) == "12:1");
   CHECK(lines_of(r.steps) == "Soak the beans.\nBoil everything, then fill the jars.\n");
   CHECK(fixtures::place_of(r.steps[0]) == "15:4");
   CHECK(lines_of(r.notes) == "From the mountains.\n2 cups of cream come in at the table.\n");
@@ -97,7 +97,7 @@ TEST_CASE("line ends of other systems and a byte order mark change nothing") {
     const recipe r = recipe_from(text);
     CHECK(lines_of(r.ingredients) == lines_of(recipe_from(soup).ingredients));
     CHECK(lines_of(r.steps) == lines_of(recipe_from(soup).steps));
-    CHECK(fixtures::place_of(r.ingredients[3]) == "12:1");
+    CHECK(fixtures::place_of(r.ingredients[4]) == "12:1");
   }
 }
 
@@ -147,7 +147,8 @@ TEST_CASE("several lists of one recipe are all read") {
                        "cream\nMethod\nStir.\n") == "3 lb venison\n1 cup cream\n");
   CHECK(
       ingredients_of("Ingredients\n3 lb venison\nFor the sauce\n1 cup cream\nFor the sauce, flour\n"
-                     "Method\nBoil\n") == "3 lb venison\n1 cup cream\nFor the sauce, flour\n");
+                     "Method\nBoil\n") ==
+      "3 lb venison\nFor the sauce\n1 cup cream\nFor the sauce, flour\n");
   CHECK(ingredients_of("Ingredients\n2 cups flour:\nMethod\n") == "2 cups flour:\n");
 }
 

@@ -16,6 +16,7 @@
 
 #include "jarproof/detail/judge_batch.hpp"
 #include "jarproof/detail/judge_conditions.hpp"
+#include "jarproof/detail/judge_directions.hpp"
 #include "jarproof/detail/judge_food.hpp"
 #include "jarproof/detail/judge_process.hpp"
 #include "jarproof/detail/judge_steps.hpp"
@@ -227,6 +228,7 @@ inline void settle(report& out) {
             {what.altitude->text, "at most " + altitude_text(rules.highest_ft), {}, {}, {}});
     }
   }
+  judge_directions(j, m);
   if (by_pressure && !what.vent) {
     j.say("step-reminder", place_of("vent", what),
           {{},

@@ -237,6 +237,8 @@ struct telling_word {
   std::string_view id;            ///< the word itself, folded; may be several words
   std::string_view check;         ///< check that speaks where it is found
   list<std::string_view> unless;  ///< words around it that take it back
+  list<std::string_view> beside;  ///< words of which one must stand around it; empty: no matter
+  std::string_view pack;          ///< only where the plan has this pack; empty: with any
 };
 
 /// A word of a recipe that is written otherwise: `grn` for green, `tumeric` for turmeric.
@@ -341,7 +343,8 @@ struct edition {
   list<std::string_view>
       line_words;  ///< single words of an ingredient line that change nothing that is checked
   list<telling_word> telling_words;
-  list<spelling> spellings;  ///< sorted by what is written
+  list<telling_word> step_words;  ///< the same for directions alone
+  list<spelling> spellings;       ///< sorted by what is written
   list<process> processes;
   list<ingredient> ingredients;            ///< sorted by id
   list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted

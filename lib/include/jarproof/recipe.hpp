@@ -25,7 +25,8 @@ struct recipe {
   std::optional<word> title;
   std::vector<word> ingredients;  ///< a line each, without bullets, HTML entities and tags
   std::vector<word> steps;
-  std::vector<word> notes;    ///< what is neither: introduction, remarks, nutrition; not compared
+  std::vector<word> notes;    ///< introduction and remarks; judged as the steps are
+  std::vector<word> asides;   ///< nutrition, times, reviews; not compared
   std::optional<word> yield;  ///< such as `9 pints` or `Serves 8`
 };
 
@@ -71,14 +72,16 @@ inline void add_recipe_word(document& plan, const char* key, const std::optional
 
 }  // namespace detail
 
-/// Puts a recipe into the document of a plan, before `read_plan`: its ingredients and steps, and
-/// its title and yield where the plan has none. `ingredients` or `steps` of the plan's own are a
-/// fault of the document: two lists, of which one would go unseen.
+/// Puts a recipe into the document of a plan, before `read_plan`: its ingredients, its steps with
+/// its notes behind them, and its title and yield where the plan has none. `ingredients` or `steps`
+/// of the plan's own are a fault of the document: two lists, of which one would go unseen.
 inline void add_recipe(document& plan, const recipe& r) {
   plan.recipe_source = r.source;
   if (plan.root.kind != node_kind::map) return;
   detail::add_recipe_lines(plan, "ingredients", r.ingredients);
-  detail::add_recipe_lines(plan, "steps", r.steps);
+  std::vector<word> steps = r.steps;  // `Note: stir in some cream` is done like any step
+  steps.insert(steps.end(), r.notes.begin(), r.notes.end());
+  detail::add_recipe_lines(plan, "steps", steps);
   detail::add_recipe_word(plan, "title", r.title);
   detail::add_recipe_word(plan, "yield", r.yield);
 }

@@ -77,6 +77,13 @@ class edition_writer {
       w_.member("check", t.check);
       words("unless", t.unless);
     });
+    array("step_words", rules_.step_words, [&](const telling_word& t) {
+      w_.member("id", t.id);
+      w_.member("check", t.check);
+      words("unless", t.unless);
+      words("beside", t.beside);
+      some("pack", t.pack);
+    });
     array("spellings", rules_.spellings, [&](const spelling& s) {
       w_.member("id", s.id);
       w_.member("meant", s.meant);

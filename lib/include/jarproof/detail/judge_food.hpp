@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,6 +13,7 @@
 #include "jarproof/detail/judge_mixture.hpp"
 #include "jarproof/detail/judge_recipe.hpp"
 #include "jarproof/detail/recipe_variant.hpp"
+#include "jarproof/detail/token_numbers.hpp"
 
 namespace jarproof::detail {
 
@@ -98,6 +100,27 @@ inline void ask_which(judging& j, const place& at, std::string found,
   return w;
 }
 
+/// Tenths of an inch, rounded up, of the piece whose cut stands at `cut`: `3-inch cubes`, `2 cm
+/// pieces`, `half inch cubes`; nothing where no size stands before it.
+[[nodiscard]] inline std::optional<int> tenths_of_inch(const std::vector<line_token>& words,
+                                                       std::size_t cut) {
+  if (cut < 2) return std::nullopt;
+  const std::string& unit = words[cut - 1].text;
+  const bool inch = line::one_of(unit, {"inch", "inches", "in"});
+  if (!inch && !line::one_of(unit, {"cm", "mm"})) return std::nullopt;
+  std::size_t at = cut - 2;
+  if (words[at].text == "half") return inch ? std::optional<int>(5) : std::nullopt;
+  if (at > 0 && is_digit(words[at - 1].text.front()) &&
+      words[at].text.find('/') != std::string::npos)
+    --at;  // `1 1/2`
+  const std::optional<int> sixtieths = sixtieths_at(words, at);
+  if (!sixtieths) return std::nullopt;
+  if (inch) return (*sixtieths + 5) / 6;
+  // 25.4 mm to the inch.
+  const int tenths_of_mm = *sixtieths * (unit == "cm" ? 10 : 1) / 6;
+  return (tenths_of_mm * 10 + 253) / 254;
+}
+
 /// True where a word of the line is a cut that a table of the food does not have: another cut is
 /// another process. Where the food is boiled down or pressed, as for sauce, no form of the table is
 /// a cut, and how it was cut before changes nothing.
@@ -115,6 +138,16 @@ inline void ask_which(judging& j, const place& at, std::string found,
     const bool any_cut = std::any_of(listed.begin(), listed.end(),
                                      [&](const line_token& w) { return is_cut(w.text); });
     if (!any_cut && !listed.empty()) continue;
+    const std::vector<line_token> said = tokens_of(plain_line(l.said->text));
+    for (std::size_t i = 0; i < said.size(); ++i) {
+      const std::optional<int> size = tenths_of_inch(said, i);
+      if (!size || !is_cut(said[i].text)) continue;
+      for (std::size_t k = 0; k < listed.size(); ++k) {
+        const std::optional<int> most = tenths_of_inch(listed, k);
+        if (most && cut_stem(listed[k].text) == cut_stem(said[i].text) && *size > *most)
+          return true;
+      }
+    }
     for (const std::string& w : l.reading.words) {
       if (!is_cut(w)) continue;
       const bool fits = std::any_of(listed.begin(), listed.end(), [&](const line_token& f) {
@@ -131,6 +164,12 @@ inline void ask_which(judging& j, const place& at, std::string found,
 inline void judge_plain_lines(judging& j, const process& food,
                               const std::vector<plan_line>& lines) {
   judge_unread_lines(j, lines);
+  // `beans` alone beside `food: beans-snap` are those; beside green beans they may be any.
+  const bool one_part =
+      std::count_if(lines.begin(), lines.end(), [&](const plan_line& l) {
+        return l.reading.what == nullptr ||
+               (!is_seasoning(j.rules, *l.reading.what) && !is_liquid(j.rules, *l.reading.what));
+      }) == 1;
   for (const plan_line& l : lines) {
     if (l.reading.at_serving || l.reading.what == nullptr || !l.reading.strange.empty()) continue;
     judge_telling(j, l);
@@ -166,7 +205,8 @@ inline void judge_plain_lines(judging& j, const process& food,
         return each->kind == food_class::acid;
       });
       // `tomatoes` beside a table for tomatoes is that food, whatever other tables tomatoes have.
-      const bool by_ingredient = i.can_as.contains(food.id);
+      const bool by_ingredient =
+          i.can_as.contains(food.id) || (j.what.food && one_part && l.reading.others.empty());
       if (among && (other.size() == 1 || same_fruit || by_ingredient)) return;
       if (among) {
         ask_which(j, at, l.said->text, other);

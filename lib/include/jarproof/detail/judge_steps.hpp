@@ -43,8 +43,21 @@ namespace jarproof::detail {
 /// `no flour`, `without the cream`: only what stands right behind is taken back.
 [[nodiscard]] inline bool is_denied(const std::vector<line_token>& sentence, std::size_t at) {
   if (at > 0 && line::one_of(sentence[at - 1].text, {"the", "any", "a"})) --at;
-  return at > 0 &&
-         line::one_of(sentence[at - 1].text, {"no", "not", "never", "without", "omit", "skip"});
+  return at > 0 && line::one_of(sentence[at - 1].text,
+                                {"no", "not", "never", "without", "omit", "skip", "don't"});
+}
+
+/// `Do not fill the jars to the brim`, `Never turn them upside down`: what is not done to the jars.
+[[nodiscard]] inline bool forbids(const std::vector<line_token>& sentence) {
+  const std::size_t start = !sentence.empty() && sentence[0].text == "do" ? 1 : 0;
+  if (start + 1 >= sentence.size() ||
+      !line::one_of(sentence[start].text, {"not", "never", "don't"}) ||
+      !line::one_of(sentence[start + 1].text, {"fill", "put", "pack", "turn", "process", "place",
+                                               "set", "use", "leave", "lift", "press"}))
+    return false;
+  return std::none_of(sentence.begin(), sentence.end(), [](const line_token& t) {
+    return line::one_of(t.text, {"until", "till", "unless", "but", "if", "before", "without"});
+  });
 }
 
 /// True where a sentence begins or ends with the table or an opened jar: `To serve, stir in the
@@ -82,6 +95,20 @@ namespace jarproof::detail {
   });
 }
 
+/// True where a word of the directions decides: it stands in the sentence, with what has to stand
+/// beside it, and nothing takes it back.
+[[nodiscard]] inline bool decides(const plan& p, const std::vector<line_token>& sentence,
+                                  const telling_word& t) {
+  std::size_t at = 0;
+  if (!stands_in(sentence, t.id, at) || is_taken_back(sentence, at, t)) return false;
+  if (t.check == "standing-unsaid" && p.held) return false;  // judged there
+  if (!t.pack.empty() && (!p.pack || p.pack->text != t.pack)) return false;
+  return t.beside.empty() ||
+         std::any_of(sentence.begin(), sentence.end(), [&](const line_token& w) {
+           return t.beside.contains(std::string_view(w.text));
+         });
+}
+
 /// A food of its own, such as celery or shrimp; words such as `soup` or `vegetables` are what the
 /// list has.
 [[nodiscard]] inline bool is_low_acid_food(const edition& rules, const ingredient& i) {
@@ -92,11 +119,18 @@ namespace jarproof::detail {
          !is_liquid(rules, i) && !is_a(rules, i, "made-dish");
 }
 
+/// `the soup`, `the sauce`: what is in the pot.
+[[nodiscard]] inline bool is_dish_word(const edition& rules, std::string_view name) {
+  return line::one_of(name, {"soup", "stew", "sauce", "broth", "chili", "salsa", "relish"}) &&
+         rules.heading_words.contains(name);
+}
+
 /// `food` is the process that the plan follows, or null.
 inline void judge_steps(judging& j, const process* food) {
   if (j.what.steps.empty()) return;
   // A published recipe is thickened and pressed as it was tested.
   const bool tested = food != nullptr && !food->recipes.empty();
+  const bool acid = food != nullptr && food->kind == food_class::acid;
   const std::vector<plan_line> lines = read_lines(j);
   const auto is_listed = [&](const ingredient& i) {
     return std::any_of(lines.begin(), lines.end(), [&](const plan_line& l) {
@@ -112,27 +146,30 @@ inline void judge_steps(judging& j, const process* food) {
   };
   for (const word& step : j.what.steps) {
     for (const std::vector<line_token>& s : sentences_of(step.text)) {
-      for (const telling_word& t : j.rules.telling_words) {
-        std::size_t at = 0;
-        if (tested || !stands_in(s, t.id, at) || is_taken_back(s, at, t)) continue;
-        if (t.check == "standing-unsaid" && j.what.held) continue;  // judged there
-        if (t.check == "low-acid-puree" && food != nullptr && food->kind == food_class::acid)
-          continue;
-        j.say(
-            t.check, place_of("steps", step),
-            {step.text, "none of it", "The directions say \"" + std::string(t.id) + "\".", {}, {}});
+      for (const list<telling_word>& words : {j.rules.telling_words, j.rules.step_words}) {
+        if (tested || (words.begin() == j.rules.step_words.begin() && forbids(s))) continue;
+        for (const telling_word& t : words) {
+          if (!decides(j.what, s, t)) continue;
+          if (t.check == "low-acid-puree" && acid) continue;
+          j.say(t.check, place_of("steps", step),
+                {step.text, "none of it", "They say \"" + std::string(t.id) + "\".", {}, {}});
+        }
       }
       if (is_about_serving(s) || lines.empty()) continue;
       name_index names(j.rules, s);
       for (std::size_t from = 0; from < s.size();) {
-        const name_match m = names.longest(from, s.size(), false);
-        if (m.what == nullptr) break;
-        from = m.end;
+        const name_match m = names.at(from, s.size(), false);
+        from = m.what == nullptr ? from + 1 : m.end;
+        if (m.what == nullptr) continue;
         if (is_listed(*m.what) || is_denied(s, m.from)) continue;
         if (ban_on(j.rules, *m.what).empty() && (tested || !is_low_acid_food(j.rules, *m.what)))
           continue;
         const std::string name = words_between(s, m.from, m.end);
-        if (name == "fat") continue;  // it is skimmed and trimmed in every soup
+        // Fat is skimmed from every soup, a date stands on labels, to dip is a verb, and `the stew`
+        // is this dish.
+        if (name == "fat" || name == "grasa" || name == "date" || name == "dip" ||
+            is_dish_word(j.rules, name))
+          continue;
         j.say("step-names-unlisted", place_of("steps", step),
               {step.text, {}, "\"" + name + "\"", {}, {}});
       }

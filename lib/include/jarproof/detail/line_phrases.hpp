@@ -201,6 +201,22 @@ inline void find_dry(state& s) {
   }
 }
 
+/// Words of `in each bowl` and `stirred in` before a phrase about the table, from `i` on; 0 where
+/// none stand there.
+[[nodiscard]] inline std::size_t table_words_at(const state& s, std::size_t i) {
+  const std::size_t end = s.segment_end(i);
+  if (one_of(s.text(i), {"in", "into", "on", "over"})) {
+    const std::size_t each =
+        i + 1 < end && one_of(s.text(i + 1), {"each", "every", "the", "your"}) ? i + 2 : i + 1;
+    if (each < end && one_of(s.text(each), {"bowl", "bowls", "plate", "plates"}))
+      return each + 1 - i;
+  }
+  if (one_of(s.text(i), {"stirred", "swirled"}) && i + 3 < end && s.text(i + 1) == "in" &&
+      one_of(s.text(i + 2), {"at", "on", "when", "just"}))
+    return 2;
+  return 0;
+}
+
 /// True where the phrase in words `first` to `end` is about the main ingredient and about all of
 /// it: alone in its part of the line or behind the name, with nothing that is another thing or
 /// keeps some of it.
@@ -223,6 +239,10 @@ inline void find_dry(state& s) {
                    s.tokens.end(), [](const line_token& t) { return t.text == "and"; }));
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (i >= first && i < end) continue;
+    if (const std::size_t words = table_words_at(s, i)) {
+      i += words - 1;
+      continue;
+    }
     const bool joins = one_of(s.text(i), {"or", "and"}) && i + 1 < s.size() &&
                        names.at(i + 1, s.segment_end(i + 1), true).what != nullptr;
     if (one_of(s.text(i), some) || (!own_part && !listed && joins)) return false;
@@ -244,10 +264,11 @@ inline void find_dry(state& s) {
 inline void find_serving(state& s, name_index& names) {
   constexpr std::string_view before[] = {"for",  "to", "at",  "when", "before",
                                          "para", "al", "the", "you",  "just"};
-  constexpr std::string_view table[] = {"serving", "serve",     "garnish", "garnishing", "decorate",
-                                        "servir",  "mesa",      "decorar", "adornar",    "plating",
-                                        "served",  "acompanar", "table",   "topping"};
-  constexpr std::string_view trailing[] = {"only", "day", "time", "it"};
+  constexpr std::string_view table[] = {
+      "serving", "serve",   "garnish", "garnishing", "decorate", "servir",
+      "mesa",    "decorar", "adornar", "plating",    "served",   "acompanar",
+      "table",   "topping", "bowls",   "reheating",  "reheat"};
+  constexpr std::string_view trailing[] = {"only", "day", "time", "it", "up"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), table)) continue;
     std::size_t first = i;
@@ -262,7 +283,9 @@ inline void find_serving(state& s, name_index& names) {
       --first;
     const bool said = first < i || s.text(i) == "garnish" || (end > i + 1 && s.text(i) != "table");
     const bool table_word = s.text(i) != "table" || s.text(first) == "at" || s.text(first) == "for";
-    const bool topping = s.text(i) != "topping" || (alone && s.text(first) == "for");
+    const bool topping =
+        !one_of(s.text(i), {"topping", "bowls"}) || (alone && s.text(first) == "for");
+    if (one_of(s.text(i), {"reheating", "reheat"}) && s.text(first) != "when") continue;
     if (!said || !table_word || !topping || (first < i && one_of(s.text(first), {"the", "you"})))
       continue;
     if (!is_negated(s, first) && is_about_all(s, names, first, end)) s.out.at_serving = true;

@@ -76,11 +76,47 @@ struct plan_line {
   return any;
 }
 
+/// `Soup` or `Molasses sauce` alone on its line: a heading without a colon, where the two lines
+/// below begin with amounts. `Cream sauce` is no heading, nor is `Molasses sauce` where no molasses
+/// stands below.
+[[nodiscard]] inline bool is_quiet_heading(const edition& rules, const std::vector<word>& lines,
+                                           std::size_t at) {
+  const std::vector<line_token> words = tokens_of(plain_line(lines[at].text));
+  if (words.empty() || words.size() > 4 || at + 2 >= lines.size()) return false;
+  for (const std::size_t below : {at + 1, at + 2}) {
+    const std::string plain = plain_line(lines[below].text);
+    std::string_view rest = plain;
+    if (!take_amount(rest).found) return false;
+  }
+  const std::string plain = plain_line(lines[at].text);
+  std::string_view rest = plain;
+  if (take_amount(rest).found || plain.find_first_of(",(") != std::string::npos) return false;
+  const ingredient* named = ingredient_named(rules, plain);
+  if (named != nullptr && !named->traits.empty()) return false;
+  const auto is_known = [&](const line_token& t) {
+    return rules.heading_words.contains(std::string_view(t.text)) || t.text == "&";
+  };
+  if (!is_known(words.back())) return false;
+  return std::all_of(words.begin(), words.end(), [&](const line_token& t) {
+    if (is_known(t)) return true;
+    return std::any_of(lines.begin() + static_cast<std::ptrdiff_t>(at) + 1,
+                       lines.begin() + static_cast<std::ptrdiff_t>(std::min(at + 5, lines.size())),
+                       [&](const word& w) {
+                         const std::vector<line_token> below = tokens_of(plain_line(w.text));
+                         return std::any_of(below.begin(), below.end(), [&](const line_token& b) {
+                           return starts_with(b.text, t.text);
+                         });
+                       });
+  });
+}
+
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
   bool serving = false;
-  for (const word& w : j.what.ingredients) {
-    if (is_heading(j.rules, w.text)) {
+  const std::vector<word>& said = j.what.ingredients;
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    const word& w = said[i];
+    if (is_heading(j.rules, w.text) || is_quiet_heading(j.rules, said, i)) {
       serving = is_serving_heading(w.text);
       continue;
     }

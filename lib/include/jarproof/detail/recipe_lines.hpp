@@ -162,7 +162,7 @@ inline void drop_number(recipe_line& l) {
   return !text.empty() && (text.back() == '.' || text.back() == '!' || text.back() == '?');
 }
 
-enum class text_part { front, ingredients, steps, notes };
+enum class text_part { front, ingredients, steps, notes, asides };
 
 /// A line that names the part below it; `rest` is what stands behind a colon in the same line.
 struct recipe_heading {
@@ -189,7 +189,9 @@ struct recipe_heading {
   const std::size_t word = std::min(rest.find_first_not_of(signs), rest.size());
   rest.remove_prefix(word);
   const std::size_t first_end = std::min(head.find(' '), head.size());
-  const std::string_view first_word = std::string_view(head).substr(0, first_end);
+  std::string_view first_word = std::string_view(head).substr(0, first_end);
+  const bool listed = first_word == "ingredients,";  // `Ingredients, in the order of the layers`
+  if (listed) first_word.remove_suffix(1);
   const std::string_view behind = trim(std::string_view(head).substr(first_end));
   const std::string_view second_word = behind.substr(0, behind.find(' '));
   const std::size_t last_start = head.rfind(' ') + 1;  // npos + 1 is 0
@@ -201,14 +203,20 @@ struct recipe_heading {
   if (digits) return std::nullopt;
   if (is_one_of(head, {"ingredients", "ingredient", "you will need", "you need", "ingredient list",
                        "what you need", "what you will need", "what you'll need", "you'll need"}) ||
-      (words <= 7 && first_word == "ingredients" && joins) ||
+      (words <= 8 && first_word == "ingredients" && (joins || listed)) ||
       (words <= 4 && last_word == "ingredients"))
     return recipe_heading{text_part::ingredients, rest};
   const bool steps =
-      is_one_of(head,
-                {"method", "directions", "direction", "instructions", "steps", "preparation",
-                 "procedure", "how to make it", "how to make", "to make", "canning", "processing",
-                 "process", "preparation and canning", "step by step", "making", "cooking"}) ||
+      is_one_of(head, {"method",       "directions",
+                       "direction",    "instructions",
+                       "steps",        "preparation",
+                       "procedure",    "how to make it",
+                       "how to make",  "to make",
+                       "canning",      "processing",
+                       "process",      "preparation and canning",
+                       "step by step", "making",
+                       "cooking",      "what you do",
+                       "what to do",   "how to do it"}) ||
       (words <= 7 && is_one_of(first_word, {"directions", "instructions", "method", "steps"}) &&
        is_one_of(second_word, {"for", "to"})) ||
       (words <= 4 &&
@@ -218,10 +226,12 @@ struct recipe_heading {
   if (steps && (list_number(rest, number) > 0 || !begins_with_amount(rest)))
     return recipe_heading{text_part::steps, rest};
   if (rest.empty() &&
-      is_one_of(head, {"note", "notes", "recipe notes", "cook's notes", "tip", "tips", "nutrition",
-                       "nutrition facts", "nutrition information", "equipment", "comments",
-                       "reviews", "source", "storage", "variations", "serving suggestions"}))
+      is_one_of(head, {"note", "notes", "recipe notes", "cook's notes", "tip", "tips", "equipment",
+                       "storage", "variations", "serving suggestions"}))
     return recipe_heading{text_part::notes, rest};
+  if (rest.empty() && is_one_of(head, {"nutrition", "nutrition facts", "nutrition information",
+                                       "comments", "reviews", "source"}))
+    return recipe_heading{text_part::asides, rest};
   return std::nullopt;
 }
 
@@ -254,6 +264,47 @@ struct recipe_yield {
   bool serves = false;
 };
 
+/// True where nothing but vessels, eaters and the dish is counted: `Makes 1 cup flour slurry` is
+/// more than a yield.
+[[nodiscard]] inline bool counts_servings(std::string_view plain) {
+  constexpr std::string_view counted[] = {
+      "about",   "approximately", "around",     "roughly",   "approx",     "or",      "so",
+      "to",      "half",          "a",          "dozen",     "pint",       "pints",   "quart",
+      "quarts",  "jar",           "jars",       "half-pint", "pt",         "pts",     "qt",
+      "qts",     "gallon",        "gallons",    "cup",       "cups",       "liter",   "liters",
+      "litre",   "litres",        "l",          "ml",        "oz",         "ounce",   "ounces",
+      "serving", "servings",      "people",     "persons",   "portions",   "bowls",   "small",
+      "large",   "big",           "full",       "soup",      "stew",       "chili",   "sauce",
+      "salsa",   "broth",         "stock",      "beans",     "relish",     "pickles", "jam",
+      "chutney", "canner",        "load",       "loads",     "batch",      "batches", "one",
+      "two",     "three",         "half-pints", "portion",   "eight-ounce"};
+  while (!plain.empty()) {
+    const std::size_t end = std::min(plain.find(' '), plain.size());
+    std::string_view w = plain.substr(0, end);
+    plain.remove_prefix(std::min(end + 1, plain.size()));
+    while (!w.empty() && (w.back() == '.' || w.back() == ')' || w.back() == ','))
+      w.remove_suffix(1);
+    while (!w.empty() && w.front() == '(') w.remove_prefix(1);
+    const bool number = std::any_of(w.begin(), w.end(), [](char c) { return is_digit(c); });
+    const bool beyond_ascii = !w.empty() && static_cast<unsigned char>(w.front()) >= 0x80;
+    if (!w.empty() && !number && !beyond_ascii && w != "-" &&
+        std::find(std::begin(counted), std::end(counted), w) == std::end(counted))
+      return false;
+  }
+  return true;
+}
+
+/// `About 9 pints`: jars or a measure, and nothing that they hold.
+[[nodiscard]] inline bool is_bare_yield(std::string_view text) {
+  const std::string plain = folded(trim(text));
+  const bool counted = std::any_of(plain.begin(), plain.end(), [](char c) { return is_digit(c); });
+  if (!counted || plain.size() > 60 || !counts_servings(plain)) return false;
+  for (const std::string_view jars : {"pint", "quart", "jar", "litre", "liter", "serving"}) {
+    if (plain.find(jars) != std::string::npos) return true;
+  }
+  return false;
+}
+
 [[nodiscard]] inline std::optional<recipe_yield> yield_of(std::string_view text, bool strict) {
   text = trim(text);
   while (!text.empty() && (text.back() == '*' || text.back() == '_' || text.back() == '.'))
@@ -279,7 +330,8 @@ struct recipe_yield {
         plain.find(" with ") != std::string::npos || plain.find(" and ") != std::string::npos ||
         plain.find(" plus ") != std::string::npos || plain.find(" of ") != std::string::npos;
     if (rest.empty() || word_count(rest) > (strict ? 8U : 12U)) return std::nullopt;
-    if (strict ? !amount || more : !amount && !colon) return std::nullopt;
+    const bool strange = more || !counts_servings(trim(plain));
+    if (strict ? !amount || strange : !amount && !colon) return std::nullopt;
     const bool serves = is_one_of(label, {"servings", "serves", "number of servings", "portions"});
     return recipe_yield{std::string(serves ? text : rest), serves};
   }

@@ -76,6 +76,15 @@ class ingredient_joiner {
     block_ = l.block;
   }
 
+  /// A heading inside the list stays a line: the judge knows which of them are no food, and which
+  /// are about the table.
+  void add_heading(const recipe_line& l) {
+    part();
+    out_.push_back({{}, l.text, l.line, l.column});
+    open_ = 0;
+    last_line_ = l.line;
+  }
+
   /// The next line begins anew.
   void part() { block_ = -1; }
 
@@ -130,7 +139,7 @@ class recipe_text_reader {
                  !ends_sentence(l.text) && !yield_of(l.text, true)) {
         ingredients_.add(l);  // a list goes on below its notes
       } else if (!take_yield(l, true)) {
-        out_.notes.push_back({{}, l.text, l.line, l.column});
+        (part == text_part::notes ? out_.notes : out_.asides).push_back(said_in(l));
       }
     }
     if (!out_.ingredients.empty()) return std::move(out_);
@@ -184,6 +193,14 @@ class recipe_text_reader {
     return title;
   }
 
+  /// `About 9 pints` above the list.
+  [[nodiscard]] bool take_bare_yield(const recipe_line& l) {
+    if (out_.yield || !is_bare_yield(l.text)) return false;
+    out_.yield = said_in(l);
+    yield_serves_ = false;
+    return true;
+  }
+
   [[nodiscard]] bool take_yield(const recipe_line& l, bool strict) {
     const std::optional<recipe_yield> y = yield_of(l.text, strict);
     if (!y) return false;
@@ -198,22 +215,29 @@ class recipe_text_reader {
   /// Above the heading of the ingredients.
   void read_front(const recipe_line& l) {
     // What the front says with an amount belongs to the recipe: it may be thickened above its list.
+    if (take_bare_yield(l) || take_yield(l, false)) return;
     if (begins_with_amount(l.text) && (out_.title || !out_.notes.empty() || l.bullet))
       return ingredients_.add(l);
-    if (take_yield(l, false)) return;
     if (!out_.title && out_.notes.empty()) {
       out_.title = title_in(l);
     } else {
-      out_.notes.push_back(said_in(l));
+      (is_fact_label(l.text) ? out_.asides : out_.notes).push_back(said_in(l));
     }
   }
 
   void read_ingredient(recipe_line& l) {
-    if (is_sub_heading(l.text)) return ingredients_.part();
+    if (is_sub_heading(l.text)) return ingredients_.add_heading(l);
     if (take_yield(l, true)) return;
     const bool sentence = ends_sentence(l.text) && word_count(l.text) > short_line;
-    if (!list_ends_ && sentence && !begins_with_amount(l.text)) return read_step(l);
+    if (!list_ends_ && (is_next_step(l) || (sentence && !begins_with_amount(l.text))))
+      return read_step(l);
     add_ingredient(l);
+  }
+
+  /// Numbers that begin behind the list are those of the directions.
+  [[nodiscard]] bool is_next_step(const recipe_line& l) const {
+    return l.number > 0 && numbered_ == 0 && !out_.ingredients.empty() &&
+           (l.number == 1 || !out_.steps.empty()) && !begins_numbered_amount(l);
   }
 
   void add_ingredient(recipe_line& l) {
@@ -235,18 +259,16 @@ class recipe_text_reader {
       out_.title = title_in(l);
       return;
     }
-    if (is_sub_heading(l.text)) return ingredients_.part();
+    if (is_sub_heading(l.text)) return ingredients_.add_heading(l);
     if (take_yield(l, true)) return;
     if (is_fact_label(l.text)) {
-      out_.notes.push_back(said_in(l));
+      out_.asides.push_back(said_in(l));
       return;
     }
     const bool long_line = words > short_line;
     const bool among_amounts = amounts_[static_cast<std::size_t>(l.block)];
     const bool says_step = l.number > 0 && folds_to(l.text.substr(0, 4), "step");
-    const bool numbered_behind_list =
-        l.number > 0 && numbered_ == 0 && !out_.ingredients.empty() && !begins_numbered_amount(l);
-    const bool step = says_step || numbered_behind_list || (!amount && (long_line && sentence)) ||
+    const bool step = says_step || is_next_step(l) || (!amount && (long_line && sentence)) ||
                       (!amount && (long_line || sentence) && !among_amounts);
     step ? read_step(l) : add_ingredient(l);
   }

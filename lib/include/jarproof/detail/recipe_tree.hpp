@@ -62,6 +62,7 @@ class recipe_object_reader {
     read_ingredients(n, out);
     if (const node* steps = find(n, "recipeInstructions")) read_steps(*steps, out.steps);
     if (const node* yield = find(n, "recipeYield")) out.yield = yield_in(*yield);
+    if (const node* about = find(n, "description")) read_steps(*about, out.notes);
     return out;
   }
 
@@ -82,8 +83,8 @@ class recipe_object_reader {
     if (!own.empty() && !begins_with(path, std::string(own) + ".")) return false;
     const std::string_view key = path.substr(own.empty() ? 0 : own.size() + 1);
     const std::string_view first = key.substr(0, key.find_first_of(".["));
-    return is_one_of(
-        first, {"name", "recipeIngredient", "ingredients", "recipeInstructions", "recipeYield"});
+    return is_one_of(first, {"name", "recipeIngredient", "ingredients", "recipeInstructions",
+                             "recipeYield", "supply", "description"});
   }
 
   [[nodiscard]] static const node& first_of(const node& n) noexcept {
@@ -147,8 +148,33 @@ class recipe_object_reader {
       if (!same)
         fault(*old, "`ingredients` and `recipeIngredient` differ", "keep one of the two lists");
     }
+    if (const node* supply = find(n, "supply")) add_supplies(*supply, out.ingredients);
+    for (const member& m : n.members) {
+      std::vector<const node*> inner;
+      find_recipes(m.value, inner);
+      for (const node* part : inner) {
+        if (ingredients_in(*part) != nullptr)
+          fault(*part, "a recipe stands inside the recipe",
+                "put its ingredients into `recipeIngredient`, or into a recipe of its own");
+      }
+    }
     if (out.ingredients.empty() && errors_.size() == before)
       fault(*list, "the list of ingredients is empty", text_wanted);
+  }
+
+  /// What is said to be used up is an ingredient too, unless the list has it.
+  void add_supplies(const node& n, std::vector<word>& out) {
+    for (const node& item : n.items) add_supplies(item, out);
+    const node* name = n.kind == node_kind::map ? find(n, "name") : &n;
+    if (name == nullptr || !is_text(*name)) return;
+    std::vector<word> lines;
+    add_lines(*name, lines);
+    for (word& l : lines) {
+      const bool listed = std::any_of(out.begin(), out.end(), [&](const word& have) {
+        return folded(have.text).find(folded(l.text)) != std::string::npos;
+      });
+      if (!listed) out.push_back(std::move(l));
+    }
   }
 
   [[nodiscard]] std::vector<word> texts_of(const node& list) {

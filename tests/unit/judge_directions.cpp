@@ -1,0 +1,115 @@
+// Directions that say something else than the plan. Rules: USDA Complete Guide to Home Canning
+// (2015), part 4, page 4-18, soups: hot pack, pints 60 and quarts 75 min; part 1: methods that are
+// not accepted.
+// SPDX-License-Identifier: MIT
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "jarproof/detail/token_numbers.hpp"
+#include "support/fixtures.hpp"
+
+namespace {
+
+using fixtures::finding_of;
+using fixtures::has;
+using fixtures::judged;
+using jarproof::verdict;
+
+jarproof::report soup_by(const std::string& step) {
+  return judged(
+      "ingredients:\n  - 3 lb venison, cut in cubes and browned\n"
+      "  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n"
+      "pack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\n"
+      "time: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"
+      "steps:\n  - \"" +
+      step + "\"\n");
+}
+
+TEST_SUITE_BEGIN("check");
+
+TEST_CASE("a shorter process time in the directions is against the plan") {
+  for (const char* step :
+       {"Process for 74 minutes.", "Process 1 hour.", "Process for 1 hour and 14 minutes.",
+        "Processing takes 1 1/4 min.", "Keep 40 min in the canner.", "Process 60 min at 10 psi."}) {
+    CAPTURE(std::string(step));
+    const jarproof::report r = soup_by(step);
+    CHECK(r.verdict == verdict::incomplete);
+    const jarproof::finding* f = finding_of(r, "steps-against-plan");
+    REQUIRE(f != nullptr);
+    CHECK(f->field == "steps");
+    CHECK(f->required == "75 min");
+  }
+}
+
+TEST_CASE("the same time, a longer one and other times are not") {
+  for (const char* step :
+       {"Process for 75 minutes.", "Process pints 60 and quarts 75 minutes.",
+        "Process 1 hour 15 minutes.", "Process 1 1/4 hours.", "Process 1½ hours.",
+        "Vent the canner 10 minutes.", "Simmer 20 minutes.", "Let the canner cool for 45 minutes.",
+        "Stir 2 minutes in the food processor when serving."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+}
+
+TEST_CASE("another method in the directions is against the plan") {
+  for (const char* step :
+       {"Process the jars in a boiling water bath.", "Bake the filled jars in the oven.",
+        "Turn the jars upside down.", "Seal the jars in the dishwasher."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "steps-against-plan"));
+    CHECK(soup_by(step).verdict == verdict::incomplete);
+  }
+  for (const char* step : {"Roast the bones in the oven.", "Keep the clean jars warm in the oven.",
+                           "Wash the jars in the dishwasher.", "Never put the jars upside down.",
+                           "Can it in a pressure canner, no water bath."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+}
+
+TEST_CASE("how the jars are filled is read") {
+  const struct {
+    const char* step;
+    const char* check;
+  } steps[] = {{"Put the raw meat in the jars.", "steps-against-plan"},
+               {"Put a cup of dried beans in each jar.", "steps-against-plan"},
+               {"Fill the jars to the brim.", "steps-against-plan"},
+               {"Pack the jars tightly.", "too-dense"},
+               {"Let the pot cool, then fill the jars.", "standing-unsaid"},
+               {"Lift the weight off when the timer rings.", "steps-against-plan"}};
+  for (const auto& s : steps) {
+    CAPTURE(std::string(s.step));
+    const jarproof::report r = soup_by(s.step);
+    CHECK(has(r, s.check));
+    CHECK(r.verdict != verdict::accepted);
+  }
+  for (const char* step :
+       {"Rinse the raw carrots.", "Do not fill the jars to the brim.",
+        "Screw the lids on the jars fingertip tight.", "Let the jars cool for a day."}) {
+    CAPTURE(std::string(step));
+    CHECK(soup_by(step).verdict == verdict::accepted);
+  }
+  // A raw pack is filled raw: strips or cubes of meat, quarts 90 min (part 5, page 5-6).
+  CHECK(judged("food: meat-strips-cubes-chunks\ningredients: [10 lb venison in cubes]\npack: raw\n"
+               "jar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\n"
+               "altitude: 4600 ft\nas-published: true\nsteps: [Put the raw meat in the jars.]\n")
+            .verdict == verdict::accepted);
+}
+
+TEST_CASE("numbers among words are read as a whole") {
+  const auto sixtieths = [](const char* text) {
+    std::size_t at = 0;
+    return jarproof::detail::sixtieths_at(jarproof::detail::tokens_of(text), at).value_or(-1);
+  };
+  CHECK(sixtieths("75 minutes") == 4500);
+  CHECK(sixtieths("1 1/4 hours") == 75);
+  CHECK(sixtieths("1½ hours") == 90);
+  CHECK(sixtieths("1/0 hours") == -1);
+  CHECK(sixtieths("many hours") == -1);
+}
+
+TEST_SUITE_END();
+
+}  // namespace
