@@ -16,24 +16,6 @@
 
 namespace jarproof::detail {
 
-/// The check that keeps an ingredient out of every jar but those of a recipe that has it, or empty.
-[[nodiscard]] inline std::string_view ban_on(const edition& rules, const ingredient& i) {
-  struct ban {
-    std::string_view trait, check;
-  };
-  constexpr ban bans[] = {{"thickener", "thickener-in-jar"},
-                          {"dairy", "dairy-in-jar"},
-                          {"grain-or-pasta", "pasta-or-grain-in-jar"},
-                          {"egg", "egg-in-jar"},
-                          {"low-acid-puree", "low-acid-puree"},
-                          {"cured-meat", "cured-meat-in-jar"},
-                          {"fat", "fat-in-jar"}};
-  for (const ban& b : bans) {
-    if (is_a(rules, i, b.trait)) return b.check;
-  }
-  return {};
-}
-
 /// True for what flavors or covers the food and is no part of it.
 [[nodiscard]] inline bool is_seasoning(const edition& rules, const ingredient& i) {
   for (const std::string_view t :

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -103,12 +102,8 @@ class further {
 
   [[nodiscard]] bool is_banned(std::size_t from, std::size_t end) const {
     const ingredient* what = names_.at(from, end, true).what;
-    constexpr std::string_view bans[] = {
-        "thickener",  "dairy",          "egg",           "fat", "made-dish",
-        "cured-meat", "grain-or-pasta", "low-acid-puree"};
     return what != nullptr &&
-           std::any_of(std::begin(bans), std::end(bans),
-                       [&](std::string_view t) { return is_a(s_.rules, *what, t); });
+           (!ban_on(s_.rules, *what).empty() || is_a(s_.rules, *what, "made-dish"));
   }
 
   void claim(std::size_t from, std::size_t end, const ingredient* what, std::string name,
