@@ -103,10 +103,10 @@ class loader : public rule_entries {
     }
     edition_.*entries_of = storage_.keep(std::move(all));
   }
-  void append_words(list<std::string_view> edition::*words_of) {
-    std::vector<std::string_view> all((base_->*words_of).begin(), (base_->*words_of).end());
-    for (const std::string_view w : edition_.*words_of) all.push_back(w);
-    edition_.*words_of = storage_.keep(std::move(all));
+  void append_words(list<std::string_view>& words, list<std::string_view> base) {
+    std::vector<std::string_view> all(base.begin(), base.end());
+    all.insert(all.end(), words.begin(), words.end());
+    words = storage_.keep(std::move(all));
   }
 
   void add_to_base() {
@@ -135,11 +135,13 @@ class loader : public rule_entries {
     append(&edition::checks);
     append(&edition::left_outs);
     append(&edition::way_steps);
-    append_words(&edition::plain_words);
-    append_words(&edition::heading_words);
-    append_words(&edition::acid_words);
-    append_words(&edition::cut_words);
-    append_words(&edition::line_words);
+    append_words(edition_.plain_words, base_->plain_words);
+    append_words(edition_.heading_words, base_->heading_words);
+    append_words(edition_.acid_words, base_->acid_words);
+    append_words(edition_.cut_words, base_->cut_words);
+    append_words(edition_.line_words, base_->line_words);
+    for (const phrase_list& l : phrase_lists)
+      append_words(edition_.phrases.*l.words, base_->phrases.*l.words);
     std::vector<ph_entry> ph(base_->ph.begin(), base_->ph.end());
     for (const ph_entry& e : edition_.ph) ph.push_back(e);
     edition_.ph = storage_.keep(std::move(ph));
@@ -178,9 +180,13 @@ class loader : public rule_entries {
     std::sort(spellings.begin(), spellings.end(),
               [](const spelling& a, const spelling& b) { return a.id < b.id; });
     edition_.spellings = storage_.keep(std::move(spellings));
-    std::vector<std::string_view> words(edition_.line_words.begin(), edition_.line_words.end());
-    std::sort(words.begin(), words.end());
-    edition_.line_words = storage_.keep(std::move(words));
+    sort_words(edition_.line_words);
+    for (const phrase_list& l : phrase_lists) sort_words(edition_.phrases.*l.words);
+  }
+  void sort_words(list<std::string_view>& words) {
+    std::vector<std::string_view> sorted(words.begin(), words.end());
+    std::sort(sorted.begin(), sorted.end());
+    words = storage_.keep(std::move(sorted));
   }
 
   void read_file(const rule_file& f) {

@@ -63,9 +63,6 @@ class further {
     constexpr std::string_view or_words[] = {"or",  "such", "like",   "preferably", "o",      "eg",
                                              "e.g", "ie",   "either", "substitute", "without"};
     constexpr std::string_view purpose[] = {"for", "against", "para"};
-    constexpr std::string_view near[] = {"the",     "your",    "la",       "el",      "los",
-                                         "las",     "peeled",  "cooked",   "boiling", "soaking",
-                                         "cooking", "rinsing", "covering", "thinning"};
     constexpr std::string_view gone[] = {"removed", "discarded", "omitted", "free"};
     const std::size_t stop = s_.segment_end(from);
     const bool gone_behind = end < stop && one_of(s_.text(end), gone);
@@ -82,11 +79,10 @@ class further {
       // `for the soup`; `for body, cornstarch` and `for frying in butter` are no purpose of these.
       if (one_of(w, purpose) && only_near)
         return is_banned(from, end) ? tie::instead : tie::harmless;
-      only_near = only_near && one_of(w, near);
+      only_near = only_near && is_listed(s_.rules.phrases.before_purpose, w);
       // `water to boil the beans`
-      constexpr std::string_view cooking[] = {"boil", "cook",  "soak",   "cover", "rinse",
-                                              "wash", "poach", "blanch", "simmer"};
-      if (w == "to" && !any && i < from && one_of(s_.text(i), cooking) &&
+      if (w == "to" && !any && i < from &&
+          is_listed(s_.rules.phrases.cooking_in_water, s_.text(i)) &&
           is_a(s_.rules, *s_.out.what, "water"))
         return tie::harmless;
       any = any || one_of(w, with);
@@ -174,9 +170,8 @@ class further {
   }
 
   bool share_state(std::size_t i, const std::vector<line_token>& name, bool instead) {
-    constexpr std::string_view states[] = {"ground", "minced", "dried",  "dry",    "canned",
-                                           "frozen", "smoked", "cooked", "tinned", "powdered"};
-    if (name.size() < 2 || !one_of(name.front().text, states)) return false;
+    if (name.size() < 2 || !is_listed(s_.rules.phrases.shared_states, name.front().text))
+      return false;
     const std::string whole = name.front().text + " " + s_.text(i);
     const ingredient* found = ingredient_named(s_.rules, whole);
     if (found == nullptr) return false;

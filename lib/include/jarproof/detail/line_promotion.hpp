@@ -3,8 +3,8 @@
 #pragma once
 
 #include <algorithm>
-#include <iterator>
 #include <cstddef>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
