@@ -70,6 +70,10 @@ std::map<std::string, std::string> beans() {
           {"time", "20 min"},      {"altitude", "4600 ft"}};
 }
 
+jarproof::report beans_with(const std::map<std::string, std::string>& changes) {
+  return judged(plan_text(beans(), changes));
+}
+
 const jarproof::finding* finding_of(const jarproof::report& r, std::string_view check) {
   for (const jarproof::finding& f : r.findings) {
     if (f.check == check) return &f;

@@ -13,6 +13,7 @@
 namespace {
 
 using fixtures::beans;
+using fixtures::beans_with;
 using fixtures::finding_of;
 using fixtures::has;
 using fixtures::judged;
@@ -20,8 +21,6 @@ using fixtures::plan_text;
 using jarproof::outcome;
 using jarproof::verdict;
 using keys = std::map<std::string, std::string>;
-
-jarproof::report beans_with(const keys& changes) { return judged(plan_text(beans(), changes)); }
 
 keys dial_beans() {
   keys plan = beans();
