@@ -33,6 +33,7 @@ class writer {
                                       array("telling_word", e.telling_words),
                                       array("telling_word", e.step_words),
                                       array("spelling", e.spellings),
+                                      value(e.phrases),
                                       array("process", e.processes),
                                       array("ingredient", e.ingredients),
                                       array("ingredient_name", e.ingredient_names),
@@ -203,6 +204,11 @@ class writer {
   }
   [[nodiscard]] static std::string value(const spelling& s) {
     return braces({value(s.id), value(s.meant)});
+  }
+  [[nodiscard]] std::string value(const phrase_words& p) {
+    std::string out;
+    for (const phrase_list& l : phrase_lists) out += (out.empty() ? "{" : ", ") + words(p.*l.words);
+    return out + "}";
   }
   [[nodiscard]] std::string value(const untested_food& f) {
     return braces({value(f.id), value(f.title), words(f.names), value(f.why), value(f.instead),

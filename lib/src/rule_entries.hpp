@@ -155,7 +155,7 @@ class rule_entries : public way_entries {
 
   void read_vocabulary(const node& root) {
     only(root, {"forms", "prepared", "plain_words", "heading_words", "acid_words", "cut_words",
-                "line_words", "telling_words", "step_words", "spellings"});
+                "line_words", "telling_words", "step_words", "spellings", "phrases"});
     edition_.line_words = words(root, "line_words");
     edition_.heading_words = words(root, "heading_words");
     edition_.acid_words = words(root, "acid_words");
@@ -170,12 +170,21 @@ class rule_entries : public way_entries {
     if (jarproof::find(root, "spellings") != nullptr)
       edition_.spellings =
           entries<spelling>(root, "spellings", &rule_entries::read_spelling, false);
+    if (const node* phrases = jarproof::find(root, "phrases")) read_phrases(*phrases);
     // An edition of its own needs the lists; an addition brings what it has.
     if (!extends_ || jarproof::find(root, "forms") != nullptr)
       edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
     if (!extends_ || jarproof::find(root, "prepared") != nullptr)
       edition_.prepared =
           entries<prepared_word>(root, "prepared", &rule_entries::read_prepared, false);
+  }
+  void read_phrases(const node& n) {
+    std::vector<std::string_view> keys;
+    for (const phrase_list& l : phrase_lists) {
+      keys.push_back(l.key);
+      edition_.phrases.*l.words = words(n, l.key);
+    }
+    only(n, keys);
   }
   [[nodiscard]] telling_word read_telling(const node& n) {
     only(n, {"id", "check", "unless"});

@@ -104,7 +104,7 @@ class rule_reader {
     fault(file_, at.line, at.column, std::move(message), std::move(write));
   }
 
-  void only(const node& map, std::initializer_list<std::string_view> keys) {
+  void only(const node& map, const std::vector<std::string_view>& keys) {
     if (map.kind != node_kind::map && !map.faulty) {
       fault(map, "keys with values are needed here", "use: " + detail::joined(keys, "and"));
     }

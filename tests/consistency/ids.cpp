@@ -91,6 +91,10 @@ const std::set<std::string>& said_ids() {
     for (const std::string& id : matches(code, "return \"([a-z]+-[a-z-]+)\";")) {
       if (exists("rules/checks/" + id + ".yaml")) out.insert(id);
     }
+    // The table of traits that are kept out of every jar.
+    for (const std::string& id : matches(code, "\\{\"[a-z-]+\",\\s*\"([a-z-]+)\"\\}")) {
+      if (exists("rules/checks/" + id + ".yaml")) out.insert(id);
+    }
     // The check of a condition that names none.
     for (const std::string& id :
          matches(code, "\\? std::string_view\\(\"([a-z-]+)\"\\) : c\\.check"))

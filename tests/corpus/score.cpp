@@ -139,10 +139,7 @@ bool amount_right(const line_reading& r, const std::string& wanted) {
 bool has_danger(const ingredient& i, const std::string& danger) {
   if (danger == "no-process") {
     // Other bans are as good: the thing is not let pass.
-    for (const std::string_view t :
-         {"thickener", "dairy", "grain-or-pasta", "fat", "egg", "low-acid-puree", "cured-meat"}) {
-      if (is_a(rules, i, t)) return true;
-    }
+    if (!ban_on(rules, i).empty()) return true;
     const bool canned = std::any_of(i.can_as.begin(), i.can_as.end(), [](std::string_view id) {
       const process* p = find(rules.processes, id);
       return p != nullptr &&

@@ -70,6 +70,17 @@ std::map<std::string, std::string> beans() {
           {"time", "20 min"},      {"altitude", "4600 ft"}};
 }
 
+std::map<std::string, std::string> dial_beans() {
+  std::map<std::string, std::string> plan = beans();
+  plan["gauge"] = "dial";
+  plan["pressure"] = "13 psi";
+  return plan;
+}
+
+jarproof::report beans_with(const std::map<std::string, std::string>& changes) {
+  return judged(plan_text(beans(), changes));
+}
+
 const jarproof::finding* finding_of(const jarproof::report& r, std::string_view check) {
   for (const jarproof::finding& f : r.findings) {
     if (f.check == check) return &f;

@@ -35,6 +35,12 @@ std::string plan_text(std::map<std::string, std::string> keys,
 /// (USDA Complete Guide 2015, part 4, page 4-8: 20 min, 15 psi above 1,000 ft).
 std::map<std::string, std::string> beans();
 
+/// The same on a dial gauge: 13 psi up to 6,000 ft.
+std::map<std::string, std::string> dial_beans();
+
+/// The report of `beans` with changes.
+jarproof::report beans_with(const std::map<std::string, std::string>& changes);
+
 /// True where the report has a finding of this check; with an outcome, one that has it.
 bool has(const jarproof::report& r, std::string_view check);
 const jarproof::finding* finding_of(const jarproof::report& r, std::string_view check);

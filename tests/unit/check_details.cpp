@@ -11,13 +11,12 @@
 namespace {
 
 using fixtures::beans;
+using fixtures::beans_with;
 using fixtures::has;
 using fixtures::judged;
 using fixtures::plan_text;
 using jarproof::verdict;
 using keys = std::map<std::string, std::string>;
-
-jarproof::report beans_with(const keys& changes) { return judged(plan_text(beans(), changes)); }
 
 TEST_SUITE_BEGIN("check");
 

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/json.hpp"
 #include "support/fixtures.hpp"
 
@@ -185,6 +186,33 @@ TEST_CASE("a folder can add a food to the built-in edition, and a plan says whos
   // The built-in foods stay as they are.
   const jarproof::plan beans = fixtures::plan_from(fixtures::plan_text(fixtures::beans()));
   CHECK(jarproof::check(beans, rules).verdict == jarproof::verdict::accepted);
+}
+
+TEST_CASE("an addition may bring words of phrases that there are") {
+  const auto with = [](const std::string& phrases) {
+    auto files = addition(valley_plums);
+    files.push_back({"vocabulary.yaml", "phrases: {" + phrases + ": [marmot]}\n"});
+    return jarproof::load_edition(files, &builtin_edition());
+  };
+  const auto understood = [](const jarproof::edition& rules, const char* line) {
+    return jarproof::detail::read_line(rules, line).strange.empty();
+  };
+  const auto loaded = with("likened_to");
+  if (!loaded) FAIL(lines_of(loaded.errors()));
+  const char* marmots = "2 lb carrots, the size of a marmot";
+  const char* walnuts = "2 lb carrots, the size of a walnut";
+  CHECK(understood(loaded->view(), marmots));
+  CHECK(understood(loaded->view(), walnuts));
+  CHECK_FALSE(understood(builtin_edition(), marmots));
+  const auto unknown = with("likened");
+  REQUIRE_FALSE(unknown);
+  CHECK(lines_of(unknown.errors()).find("`likened` is no key here") != std::string::npos);
+  // Without the words nothing is taken back: the walnut is there, and so is the cream.
+  jarproof::edition bare = builtin_edition();
+  bare.phrases = {};
+  CHECK(jarproof::detail::read_line(builtin_edition(), walnuts).others.empty());
+  CHECK_FALSE(jarproof::detail::read_line(bare, walnuts).others.empty());
+  CHECK_FALSE(jarproof::detail::read_line(bare, "1 cup cream, for serving").at_serving);
 }
 
 TEST_CASE("an addition changes nothing that is built in") {

@@ -10,38 +10,20 @@
 #include <string>
 #include <vector>
 
+#include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
 namespace {
 
 using fixtures::finding_of;
 using fixtures::has;
+using fixtures::hot_plan;
 using fixtures::judged;
+using fixtures::lines;
+using fixtures::soup;
+using fixtures::soup_with;
+using fixtures::soup_words;
 using jarproof::verdict;
-using lines = std::vector<std::string>;
-
-/// The first ingredient stands on line 2 of the plan.
-std::string plan_of(
-    const lines& ingredients, const std::string& more = "", const std::string& jar = "quart",
-    const std::string& time = "75 min",
-    const std::string& how = "method: pressure\ngauge: weighted\npressure: 15 psi\n") {
-  std::string out = "ingredients:\n";
-  for (const std::string& l : ingredients) out += "  - \"" + l + "\"\n";
-  return out + "pack: hot\njar: " + jar + "\n" + how + "time: " + time + "\naltitude: 4600 ft\n" +
-         more;
-}
-
-const std::string soup_words = "solids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n";
-
-lines soup(const lines& more = {}) {
-  lines out = {"3 lb venison, cut in cubes and browned", "2 lb carrots, peeled and sliced",
-               "3 qt beef broth"};
-  out.insert(out.end(), more.begin(), more.end());
-  return out;
-}
-jarproof::report soup_with(const lines& more, const std::string& words = soup_words) {
-  return judged(plan_of(soup(more), words));
-}
 
 TEST_SUITE_BEGIN("check");
 
@@ -52,9 +34,9 @@ TEST_CASE("parts with a process of their own, in broth, are a soup") {
   CHECK(quart.process->id == "soups");
   REQUIRE(quart.required);
   CHECK(quart.required->time_min == 75);
-  CHECK(judged(plan_of(soup(), soup_words, "quart", "74 min")).verdict == verdict::rejected);
-  CHECK(judged(plan_of(soup(), soup_words, "pint", "60 min")).verdict == verdict::accepted);
-  CHECK(judged(plan_of(soup(), soup_words, "pint", "59 min")).verdict == verdict::rejected);
+  CHECK(judged(hot_plan(soup(), soup_words, "quart", "74 min")).verdict == verdict::rejected);
+  CHECK(judged(hot_plan(soup(), soup_words, "pint", "60 min")).verdict == verdict::accepted);
+  CHECK(judged(hot_plan(soup(), soup_words, "pint", "59 min")).verdict == verdict::rejected);
 }
 
 TEST_CASE("what may not be in the jar is found on its own line") {
@@ -117,8 +99,8 @@ TEST_CASE("greens with a table of their own may go into a soup, and into no mixe
   CHECK(soup_with({"2 lb spinach, washed"}).verdict == verdict::accepted);
   const auto mixed = [](const char* green) {
     return judged("food: mixed vegetables\n" +
-                  plan_of({"4 lb carrots, peeled and sliced", "3 lb green beans, cut", green},
-                          "prepared: [boiled 5 min]\n", "quart", "90 min"));
+                  hot_plan({"4 lb carrots, peeled and sliced", "3 lb green beans, cut", green},
+                           "prepared: [boiled 5 min]\n", "quart", "90 min"));
   };
   CHECK(mixed("2 lb asparagus, cut").verdict == verdict::accepted);
   const jarproof::report r = mixed("2 lb spinach, washed");
@@ -181,7 +163,7 @@ TEST_CASE("amounts of one seasoning are added up, and the batch says how much is
 
 TEST_CASE("the class of a mixture is that of its most demanding part") {
   const auto of = [](const lines& l) {
-    return judged(plan_of(l, "", "pint", "20 min", "method: boiling-water\n"));
+    return judged(hot_plan(l, "", "pint", "20 min", fixtures::boiling_water));
   };
   CHECK(of({"3 lb peaches", "2 lb plums"}).mixture_class == "acid");
   CHECK(of({"3 lb peaches", "2 lb tomatoes"}).mixture_class == "borderline");
@@ -211,10 +193,10 @@ TEST_CASE("a low-acid mixture is rejected in boiling water and steam, whatever i
       {"5 lb tomatoes", "3 lb chile peppers", "2 lb onions", "1 cup vinegar (5%)"},
       {"2 lb mushrooms", "1 lb garlic", "1 cup bottled lemon juice"},
       {"2 lb pumpkin, cubed", "1 lb apples"}};
-  for (const char* how : {"method: boiling-water\n", "method: steam\n"}) {
+  for (const char* how : {fixtures::boiling_water, "method: steam\n"}) {
     for (const lines& dish : dishes) {
       CAPTURE(dish.front());
-      const jarproof::report r = judged(plan_of(dish, "", "pint", "45 min", how));
+      const jarproof::report r = judged(hot_plan(dish, "", "pint", "45 min", how));
       CHECK(r.verdict == verdict::rejected);
       CHECK(has(r, "low-acid-needs-pressure"));
     }
@@ -225,7 +207,7 @@ TEST_CASE("a line that is not understood is never accepted") {
   for (const char* line : {"2 cups gribble root", "1 cup mystery sauce", "3 cups", "some of it"}) {
     CAPTURE(std::string(line));
     CHECK(soup_with({line}).verdict != verdict::accepted);
-    CHECK(judged("food: soups\nas-published: true\n" + plan_of(soup({line}))).verdict !=
+    CHECK(judged("food: soups\nas-published: true\n" + hot_plan(soup({line}))).verdict !=
           verdict::accepted);
   }
   CHECK(has(soup_with({"2 cups gribble root"}), "ingredient-unknown"));
@@ -233,24 +215,24 @@ TEST_CASE("a line that is not understood is never accepted") {
 
 TEST_CASE("what a published recipe is followed by has to be named") {
   const std::string bare = "as-published: true\n";
-  const jarproof::report named = judged("food: soups\n" + plan_of(soup(), bare));
+  const jarproof::report named = judged("food: soups\n" + hot_plan(soup(), bare));
   CHECK(named.verdict == verdict::accepted);
   CHECK_FALSE(has(named, "as-published-without-food"));
-  const jarproof::report unnamed = judged(plan_of(soup(), bare));
+  const jarproof::report unnamed = judged(hot_plan(soup(), bare));
   CHECK(unnamed.verdict == verdict::incomplete);
   CHECK(has(unnamed, "as-published-without-food"));
   // The share of solids and the five minutes of boiling are asked for.
   CHECK(has(unnamed, "fact-missing"));
   CHECK(has(unnamed, "step-left-out"));
-  CHECK(judged(plan_of(soup(), bare + soup_words)).verdict == verdict::accepted);
+  CHECK(judged(hot_plan(soup(), bare + soup_words)).verdict == verdict::accepted);
   // A recipe that is recognised by its lines has steps too: dried beans are soaked and boiled.
   const lines chili = {"3 lb ground beef",      "3 cups dried pinto beans", "1 1/2 cups onion",
                        "1 tsp black pepper",    "3 tbsp chili powder",      "2 quarts tomatoes",
                        "1 cup peppers, chopped"};
-  CHECK(judged(plan_of(chili, bare, "pint")).verdict == verdict::incomplete);
-  CHECK(judged("food: chile con carne\n" + plan_of(chili, bare, "pint")).verdict ==
+  CHECK(judged(hot_plan(chili, bare, "pint")).verdict == verdict::incomplete);
+  CHECK(judged("food: chile con carne\n" + hot_plan(chili, bare, "pint")).verdict ==
         verdict::accepted);
-  const jarproof::report said = judged(plan_of(chili, "prepared: [beans rehydrated]\n", "pint"));
+  const jarproof::report said = judged(hot_plan(chili, "prepared: [beans rehydrated]\n", "pint"));
   CHECK(said.verdict == verdict::accepted);
   REQUIRE(said.process != nullptr);
   CHECK(said.process->id == "chile-con-carne");
@@ -259,16 +241,16 @@ TEST_CASE("what a published recipe is followed by has to be named") {
 TEST_CASE("whoever follows no named publication says the acid") {
   // Part 3: tomatoes packed in water, quarts 55 min at 4,600 ft, acid in each jar.
   const auto tomatoes = [](const char* food, const char* line) {
-    return judged(std::string(food) + plan_of({line}, "as-published: true\n", "quart", "55 min",
-                                              "method: boiling-water\n"))
+    return judged(std::string(food) + hot_plan({line}, "as-published: true\n", "quart", "55 min",
+                                               fixtures::boiling_water))
         .verdict;
   };
   CHECK(tomatoes("food: tomatoes in water\n", "20 lb tomatoes") == verdict::accepted);
   CHECK(tomatoes("", "20 lb tomatoes in water") != verdict::accepted);
   // Part 2: figs in syrup or water take acid too.
   const auto figs = [](const char* food) {
-    return judged(std::string(food) + plan_of({"10 lb figs"}, "as-published: true\n", "quart",
-                                              "85 min", "method: boiling-water\n"))
+    return judged(std::string(food) + hot_plan({"10 lb figs"}, "as-published: true\n", "quart",
+                                               "85 min", fixtures::boiling_water))
         .verdict;
   };
   CHECK(figs("food: figs\n") == verdict::accepted);

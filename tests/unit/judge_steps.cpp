@@ -7,6 +7,7 @@
 
 #include <string>
 
+#include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
 namespace {
@@ -18,15 +19,11 @@ using jarproof::verdict;
 
 jarproof::report soup_by(const std::string& step, const std::string& more = "",
                          const std::string& line = "") {
-  std::string out =
-      "ingredients:\n  - 3 lb venison, cut in cubes and browned\n"
-      "  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n";
-  if (!line.empty()) out += "  - " + line + "\n";
-  return judged(out +
-                "pack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\n"
-                "time: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\n"
-                "prepared: [boiled 5 min, reheated to a boil]\n" +
-                more + "steps:\n  - \"Boil everything 5 minutes.\"\n  - \"" + step + "\"\n");
+  const fixtures::lines further = line.empty() ? fixtures::lines() : fixtures::lines{line};
+  return judged(fixtures::hot_plan(
+      fixtures::soup(further),
+      "solids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, reheated to a boil]\n" + more +
+          "steps:\n  - \"Boil everything 5 minutes.\"\n  - \"" + step + "\"\n"));
 }
 
 TEST_SUITE_BEGIN("check");

@@ -8,6 +8,7 @@
 #include "jarproof/builtin.hpp"
 #include "jarproof/check.hpp"
 #include "jarproof/detail/ingredient_line.hpp"
+#include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
 namespace {
@@ -43,15 +44,7 @@ TEST_CASE("nothing that matters hides in a line") {
 
 TEST_CASE("a heading is for the table only where all its words say so") {
   const auto verdict_below = [](const std::string& heading) {
-    return fixtures::judged(
-               "ingredients:\n  - 3 lb venison, cut in cubes and browned\n"
-               "  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n  - \"" +
-               heading +
-               "\"\n  - 1 cup cream\npack: hot\njar: quart\nmethod: pressure\n"
-               "gauge: weighted\npressure: 15 psi\ntime: 75 min\n"
-               "altitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\n"
-               "prepared: [boiled 5 min]\n")
-        .verdict;
+    return fixtures::soup_with({heading, "1 cup cream"}).verdict;
   };
   for (const char* heading : {"To serve:", "For serving:", "Garnish:", "At the table:"}) {
     CAPTURE(heading);

@@ -5,8 +5,8 @@
 #include <doctest/doctest.h>
 
 #include <string>
-#include <vector>
 
+#include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
 namespace {
@@ -14,19 +14,15 @@ namespace {
 using fixtures::finding_of;
 using fixtures::has;
 using fixtures::judged;
+using fixtures::lines;
 using jarproof::verdict;
-using lines = std::vector<std::string>;
 
 const std::string soup_words =
     "solids: 1/2\nbatch: 7 qt\nprepared: [beans rehydrated, meat precooked, boiled 5 min]\n";
 
 jarproof::report canned(const lines& ingredients, const char* jar, const char* time,
                         const std::string& more = soup_words) {
-  std::string out = "ingredients:\n";
-  for (const std::string& l : ingredients) out += "  - \"" + l + "\"\n";
-  return judged(out + "pack: hot\njar: " + jar +
-                "\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: " + time +
-                "\naltitude: 4600 ft\n" + more);
+  return judged(fixtures::hot_plan(ingredients, more, jar, time));
 }
 
 lines chili(const lines& more = {}) {

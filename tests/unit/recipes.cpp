@@ -5,8 +5,8 @@
 #include <doctest/doctest.h>
 
 #include <string>
-#include <vector>
 
+#include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
 namespace {
@@ -14,16 +14,13 @@ namespace {
 using fixtures::finding_of;
 using fixtures::has;
 using fixtures::judged;
+using fixtures::lines;
 using jarproof::verdict;
-using lines = std::vector<std::string>;
 
 std::string plan_of(const char* food, const char* jar, const char* time, const lines& ingredients,
                     const char* more = "") {
-  std::string out = "food: " + std::string(food) + "\npack: hot\njar: " + jar +
-                    "\nmethod: boiling-water\ntime: " + time + "\naltitude: 4600 ft\n" + more +
-                    "ingredients:\n";
-  for (const std::string& l : ingredients) out += "  - \"" + l + "\"\n";
-  return out;
+  return fixtures::hot_plan(ingredients, "food: " + std::string(food) + "\n" + more, jar, time,
+                            fixtures::boiling_water);
 }
 
 lines salsa() {

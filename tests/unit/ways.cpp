@@ -10,19 +10,18 @@
 
 #include "jarproof/format/ways.hpp"
 #include "jarproof/ways.hpp"
+#include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
 namespace {
 
+using fixtures::lines;
 using jarproof::way;
-using lines = std::vector<std::string>;
 
 const jarproof::edition& rules = jarproof::builtin_edition();
 
 std::string plan_of(const lines& ingredients, const std::string& more) {
-  std::string out = "ingredients:\n";
-  for (const std::string& l : ingredients) out += "  - \"" + l + "\"\n";
-  return out + more;
+  return fixtures::ingredients_text(ingredients) + more;
 }
 const std::string mountain = "method: pressure\ngauge: weighted\naltitude: 4600 ft\n";
 

@@ -12,6 +12,7 @@
 
 #include "jarproof/citation.hpp"
 #include "jarproof/list.hpp"
+#include "jarproof/recipe_words.hpp"
 #include "jarproof/way_rules.hpp"
 
 namespace jarproof {
@@ -232,21 +233,6 @@ struct seasoning_limit {
   std::string_view evidence;  ///< where the number comes from
 };
 
-/// A word of a recipe line or of its directions that decides, such as `breaded` or `puree`.
-struct telling_word {
-  std::string_view id;            ///< the word itself, folded; may be several words
-  std::string_view check;         ///< check that speaks where it is found
-  list<std::string_view> unless;  ///< words around it that take it back
-  list<std::string_view> beside;  ///< words of which one must stand around it; empty: no matter
-  std::string_view pack;          ///< only where the plan has this pack; empty: with any
-};
-
-/// A word of a recipe that is written otherwise: `grn` for green, `tumeric` for turmeric.
-struct spelling {
-  std::string_view id;     ///< as written, folded
-  std::string_view meant;  ///< the usual word
-};
-
 /// A food that no published process covers, and what to do with it instead.
 struct untested_food {
   std::string_view id;
@@ -345,6 +331,7 @@ struct edition {
   list<telling_word> telling_words;
   list<telling_word> step_words;  ///< the same for directions alone
   list<spelling> spellings;       ///< sorted by what is written
+  phrase_words phrases;
   list<process> processes;
   list<ingredient> ingredients;            ///< sorted by id
   list<ingredient_name> ingredient_names;  ///< of all ingredients, sorted

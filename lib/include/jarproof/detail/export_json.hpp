@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -88,6 +90,7 @@ class edition_writer {
       w_.member("id", s.id);
       w_.member("meant", s.meant);
     });
+    write(rules_.phrases);
     array("processes", rules_.processes, [&](const process& p) { write(p); });
     array("ingredients", rules_.ingredients, [&](const ingredient& i) {
       w_.member("id", i.id);
@@ -239,6 +242,15 @@ class edition_writer {
     some("sterilize_under_min", m.sterilize_under_min);
     some("sterilize_min", m.sterilize_min);
     cited(m.sources);
+  }
+
+  void write(const phrase_words& p) {
+    const auto filled = [&](const phrase_list& l) { return !(p.*l.words).empty(); };
+    if (std::none_of(std::begin(phrase_lists), std::end(phrase_lists), filled)) return;
+    w_.key("phrases");
+    w_.begin('{');
+    for (const phrase_list& l : phrase_lists) words(l.key, p.*l.words);
+    w_.end('}');
   }
 
   void write(const process& p) {

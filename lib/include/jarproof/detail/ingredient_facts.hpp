@@ -46,6 +46,29 @@ namespace jarproof::detail {
   return false;
 }
 
+/// A trait of what is kept out of every jar but those of a recipe that has it.
+struct trait_ban {
+  std::string_view trait, check;
+};
+
+/// Of an ingredient with several of these traits the first decides which check speaks. They stand
+/// here and not in the rule folder: no folder may forget one.
+inline constexpr trait_ban trait_bans[] = {{"thickener", "thickener-in-jar"},
+                                           {"dairy", "dairy-in-jar"},
+                                           {"grain-or-pasta", "pasta-or-grain-in-jar"},
+                                           {"egg", "egg-in-jar"},
+                                           {"low-acid-puree", "low-acid-puree"},
+                                           {"cured-meat", "cured-meat-in-jar"},
+                                           {"fat", "fat-in-jar"}};
+
+/// The check that keeps an ingredient out of every jar but those of a recipe that has it, or empty.
+[[nodiscard]] inline std::string_view ban_on(const edition& rules, const ingredient& i) {
+  for (const trait_ban& b : trait_bans) {
+    if (is_a(rules, i, b.trait)) return b.check;
+  }
+  return {};
+}
+
 /// The ingredient with this name, which is folded; names are kept folded and sorted.
 [[nodiscard]] inline const ingredient* ingredient_named(const edition& rules,
                                                         std::string_view folded_name) {

@@ -23,6 +23,7 @@
 #include "jarproof/detail/line_phrases.hpp"
 #include "jarproof/detail/line_promotion.hpp"
 #include "jarproof/detail/line_reading.hpp"
+#include "jarproof/detail/line_serving.hpp"
 #include "jarproof/detail/line_state.hpp"
 #include "jarproof/edition.hpp"
 

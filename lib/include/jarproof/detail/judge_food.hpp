@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/frame_choice.hpp"
 #include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/detail/judge_kitchen.hpp"
 #include "jarproof/detail/judge_mixture.hpp"

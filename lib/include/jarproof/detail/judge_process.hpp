@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "jarproof/detail/judge_rows.hpp"
+#include "jarproof/detail/required_numbers.hpp"
 
 namespace jarproof::detail {
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -18,13 +19,7 @@ namespace jarproof::detail {
 [[nodiscard]] inline std::string_view objection_to(const edition& rules, const plan_line& l,
                                                    const ingredient& i) {
   const auto is = [&](std::string_view trait) { return is_a(rules, i, trait); };
-  if (is("thickener")) return "thickener-in-jar";
-  if (is("dairy")) return "dairy-in-jar";
-  if (is("grain-or-pasta")) return "pasta-or-grain-in-jar";
-  if (is("egg")) return "egg-in-jar";
-  if (is("fat")) return "fat-in-jar";
-  if (is("low-acid-puree")) return "low-acid-puree";
-  if (is("cured-meat")) return "cured-meat-in-jar";
+  if (const std::string_view ban = ban_on(rules, i); !ban.empty()) return ban;
   // Half a cup of one spice is no seasoning.
   const bool much = is("spice") && l.reading.amount &&
                     l.reading.amount->kind == measure_kind::volume &&

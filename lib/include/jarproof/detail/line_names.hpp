@@ -24,9 +24,14 @@ struct name_match {
   std::size_t end = 0;
 };
 
-/// True for a word that changes nothing that is checked; the loader sorts them.
+/// True for a word of one of the lists that the loader sorts.
+[[nodiscard]] inline bool is_listed(list<std::string_view> sorted, std::string_view w) noexcept {
+  return std::binary_search(sorted.begin(), sorted.end(), w);
+}
+
+/// True for a word that changes nothing that is checked.
 [[nodiscard]] inline bool is_line_word(const edition& rules, std::string_view w) noexcept {
-  return std::binary_search(rules.line_words.begin(), rules.line_words.end(), w);
+  return is_listed(rules.line_words, w);
 }
 
 [[nodiscard]] inline std::string words_between(const std::vector<line_token>& tokens,

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -89,21 +90,6 @@ inline void find_doubt_before_name(state& s) {
 inline void find_nameless(state& s) {
   if (s.out.what == nullptr) return;
   constexpr std::string_view joints[] = {"and", "with", "plus", "in"};
-  constexpr std::string_view own[] = {
-      "bag",        "cloth",     "sachet",  "cheesecloth", "ball",   "pot",    "skillet",
-      "oven",       "microwave", "skin",    "juice",       "juices", "liquid", "liquids",
-      "tops",       "top",       "stems",   "leaves",      "peel",   "care",   "hand",
-      "knife",      "fork",      "cut",     "split",       "hot",    "cold",   "clean",
-      "fresh",      "thin",      "small",   "fine",        "all",    "more",   "such",
-      "so",         "bone",      "bones",   "greens",      "torn",   "ready",  "firm",
-      "ripe",       "tender",    "soft",    "salt",        "water",  "lid",    "it",
-      "them",       "half",      "two",     "three",       "four",   "halves", "quarters",
-      "pieces",     "chunks",    "cubes",   "strips",      "slices", "rings",  "coins",
-      "rounds",     "wedges",    "batches", "season",      "dice",   "chop",   "slice",
-      "drain",      "rinse",     "peel",    "mince",       "core",   "seed",   "trim",
-      "half-moons", "lengths",   "spears",  "ends",        "end",    "sauce",  "brine",
-      "syrup",      "jar",       "jars",    "large",       "big",    "full",   "whole",
-      "dry",        "good",      "long",    "short",       "thick",  "very"};
   for (std::size_t i = 0; i + 1 < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), joints)) continue;
     std::size_t at = i + 1;
@@ -116,8 +102,9 @@ inline void find_nameless(state& s) {
     const auto ends = [&](std::string_view e) {
       return w.size() > e.size() && w.compare(w.size() - e.size(), e.size(), e) == 0;
     };
-    if (one_of(w, own) || ends("ed") || ends("en") || ends("ly") || ends("ing") || is_size(w) ||
-        ends("less") || ends("ado") || ends("ada") || ends("ados") || ends("adas"))
+    if (is_listed(s.rules.phrases.joined, w) || ends("ed") || ends("en") || ends("ly") ||
+        ends("ing") || is_size(w) || ends("less") || ends("ado") || ends("ada") || ends("ados") ||
+        ends("adas"))
       continue;
     s.out.strange.push_back(w);
   }

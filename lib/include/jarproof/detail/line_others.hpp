@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -64,9 +63,6 @@ class further {
     constexpr std::string_view or_words[] = {"or",  "such", "like",   "preferably", "o",      "eg",
                                              "e.g", "ie",   "either", "substitute", "without"};
     constexpr std::string_view purpose[] = {"for", "against", "para"};
-    constexpr std::string_view near[] = {"the",     "your",    "la",       "el",      "los",
-                                         "las",     "peeled",  "cooked",   "boiling", "soaking",
-                                         "cooking", "rinsing", "covering", "thinning"};
     constexpr std::string_view gone[] = {"removed", "discarded", "omitted", "free"};
     const std::size_t stop = s_.segment_end(from);
     const bool gone_behind = end < stop && one_of(s_.text(end), gone);
@@ -83,11 +79,10 @@ class further {
       // `for the soup`; `for body, cornstarch` and `for frying in butter` are no purpose of these.
       if (one_of(w, purpose) && only_near)
         return is_banned(from, end) ? tie::instead : tie::harmless;
-      only_near = only_near && one_of(w, near);
+      only_near = only_near && is_listed(s_.rules.phrases.before_purpose, w);
       // `water to boil the beans`
-      constexpr std::string_view cooking[] = {"boil", "cook",  "soak",   "cover", "rinse",
-                                              "wash", "poach", "blanch", "simmer"};
-      if (w == "to" && !any && i < from && one_of(s_.text(i), cooking) &&
+      if (w == "to" && !any && i < from &&
+          is_listed(s_.rules.phrases.cooking_in_water, s_.text(i)) &&
           is_a(s_.rules, *s_.out.what, "water"))
         return tie::harmless;
       any = any || one_of(w, with);
@@ -103,12 +98,8 @@ class further {
 
   [[nodiscard]] bool is_banned(std::size_t from, std::size_t end) const {
     const ingredient* what = names_.at(from, end, true).what;
-    constexpr std::string_view bans[] = {
-        "thickener",  "dairy",          "egg",           "fat", "made-dish",
-        "cured-meat", "grain-or-pasta", "low-acid-puree"};
     return what != nullptr &&
-           std::any_of(std::begin(bans), std::end(bans),
-                       [&](std::string_view t) { return is_a(s_.rules, *what, t); });
+           (!ban_on(s_.rules, *what).empty() || is_a(s_.rules, *what, "made-dish"));
   }
 
   void claim(std::size_t from, std::size_t end, const ingredient* what, std::string name,
@@ -179,9 +170,8 @@ class further {
   }
 
   bool share_state(std::size_t i, const std::vector<line_token>& name, bool instead) {
-    constexpr std::string_view states[] = {"ground", "minced", "dried",  "dry",    "canned",
-                                           "frozen", "smoked", "cooked", "tinned", "powdered"};
-    if (name.size() < 2 || !one_of(name.front().text, states)) return false;
+    if (name.size() < 2 || !is_listed(s_.rules.phrases.shared_states, name.front().text))
+      return false;
     const std::string whole = name.front().text + " " + s_.text(i);
     const ingredient* found = ingredient_named(s_.rules, whole);
     if (found == nullptr) return false;

@@ -1,14 +1,12 @@
 // Phrases of a line that say nothing about what is in the jar, or take something back: `no skin or
-// bones`, `fat free`, `white part only`, `for serving`; and the words that tell by themselves.
+// bones`, `fat free`, `white part only`; and the words that tell by themselves.
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
 
-#include "jarproof/detail/line_numbers.hpp"
 #include "jarproof/detail/line_state.hpp"
 
 namespace jarproof::detail::line {
@@ -44,9 +42,6 @@ inline void find_negations(state& s, name_index& names) {
         ++at;
         continue;
       }
-      constexpr std::string_view states[] = {
-          "canned",    "dry",    "dried",  "frozen",  "raw",       "smoked", "salted", "cooked",
-          "sweetened", "mashed", "pureed", "blended", "thickened", "mushy",  "smooth"};
       const name_match m = names.at(at, s.segment_end(at), true);
       if (m.what != nullptr && !(s.is_plain(w) && m.end == at + 1)) {
         // `do not drain the bacon fat`: only what stands right behind is not there.
@@ -55,7 +50,7 @@ inline void find_negations(state& s, name_index& names) {
         last = m.end - 1;
         named_end = m.end;
         at = m.end;
-      } else if (s.is_plain(w) || (state_of && one_of(w, states))) {
+      } else if (s.is_plain(w) || (state_of && is_listed(s.rules.phrases.denied_states, w))) {
         gap = gap || !one_of(w, {"the", "any", "added", "extra", "more", "other", "fresh"});
         last = at++;
       } else {
@@ -87,12 +82,9 @@ inline void find_likeness(state& s) {
     if (!s.same_segment(i, i + 2) || !one_of(s.text(i + 2), articles)) continue;
     std::size_t last = i + 3;
     // One noun: `the size of a cricket ball`; what comes behind is something else.
-    constexpr std::string_view shapes[] = {
-        "walnut", "walnuts", "egg",     "eggs",     "pea",  "peas",   "hazelnut", "olive",
-        "grape",  "marble",  "thumb",   "coin",     "fist", "hand",   "cherry",   "almond",
-        "orange", "lemon",   "plum",    "nut",      "dime", "nickel", "quarter",  "finger",
-        "golf",   "tennis",  "cricket", "baseball", "bean"};
-    if (last >= s.size() || !s.same_segment(last, i) || !one_of(s.text(last), shapes)) continue;
+    if (last >= s.size() || !s.same_segment(last, i) ||
+        !is_listed(s.rules.phrases.likened_to, s.text(last)))
+      continue;
     ++last;
     if (last < s.size() && s.same_segment(last, i) && s.text(last) == "ball") ++last;
     s.claim(i, last, use::word);
@@ -101,24 +93,20 @@ inline void find_likeness(state& s) {
 
 /// `fat free`, `gluten-free`, `free range`, `pea sized`, `thawed if frozen`.
 inline void find_free_of(state& s, name_index& names) {
-  constexpr std::string_view absent[] = {"fat", "dairy",   "gluten",   "sugar", "salt", "sodium",
-                                         "egg", "nut",     "lactose",  "soy",   "oil",  "grain",
-                                         "msg", "alcohol", "additive", "skin",  "bone", "gristle"};
-  constexpr std::string_view states[] = {"frozen", "fresh",    "canned", "dried",
-                                         "dry",    "unsalted", "salted", "possible"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i)) continue;
     const std::string& w = s.text(i);
     if (w == "reduced" && i > 0 && s.same_segment(i - 1, i) && s.is_free(i - 1) &&
-        one_of(s.text(i - 1), absent)) {
+        is_listed(s.rules.phrases.absent, s.text(i - 1))) {
       s.claim(i - 1, i + 1, use::word);
     } else if (w == "free" && i > 0 && s.same_segment(i - 1, i) && s.is_free(i - 1)) {
-      const bool known = one_of(s.text(i - 1), absent) || s.is_plain(s.text(i - 1)) ||
-                         names.at(i - 1, i, true).what != nullptr;
+      const bool known = is_listed(s.rules.phrases.absent, s.text(i - 1)) ||
+                         s.is_plain(s.text(i - 1)) || names.at(i - 1, i, true).what != nullptr;
       if (known) s.claim(i - 1, i + 1, use::word);
     } else if (w == "free" && s.free_beside(i + 1, i) && s.text(i + 1) == "range") {
       s.claim(i, i + 2, use::word);
-    } else if (w == "if" && s.free_beside(i + 1, i) && one_of(s.text(i + 1), states)) {
+    } else if (w == "if" && s.free_beside(i + 1, i) &&
+               is_listed(s.rules.phrases.possible_states, s.text(i + 1))) {
       s.claim(i, i + 2, use::word);
     } else if (w == "sized" && i > 0 && s.same_segment(i - 1, i) && s.is_free(i - 1) &&
                names.at(i - 1, i, true).what != nullptr) {
@@ -161,16 +149,11 @@ inline void find_vessel(state& s) {
 
 /// A colour that tells a part of a plant from another: `white and light green parts only`.
 inline void find_colored_parts(state& s) {
-  constexpr std::string_view colors[] = {"white", "green",  "yellow", "red",    "brown",
-                                         "pale",  "light",  "dark",   "tender", "and",
-                                         "or",    "bright", "pink",   "black",  "the"};
-  constexpr std::string_view parts[] = {"part", "parts", "portion", "portions", "end",   "ends",
-                                        "bit",  "bits",  "section", "sections", "tops",  "top",
-                                        "pith", "only",  "inner",   "leaves",   "fronds"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     std::size_t at = i;
-    while (s.free_beside(at, i) && one_of(s.text(at), colors)) ++at;
-    if (at == i || !s.free_beside(at, i) || !one_of(s.text(at), parts)) continue;
+    while (s.free_beside(at, i) && is_listed(s.rules.phrases.part_colors, s.text(at))) ++at;
+    if (at == i || !s.free_beside(at, i) || !is_listed(s.rules.phrases.plant_parts, s.text(at)))
+      continue;
     // `white only` may be the sort, where there is one; `white part only` is not.
     if (s.text(at) == "only" && s.text(at - 1) != "part" &&
         ingredient_named(s.rules, s.text(i) + " " + s.out.name) != nullptr)
@@ -183,180 +166,40 @@ inline void find_colored_parts(state& s) {
 /// `dry` is no state of the food in `pat dry` and `dry-roasted`, and nothing new of a spice or a
 /// mix.
 inline void find_dry(state& s) {
-  constexpr std::string_view before[] = {"pat",     "patted",  "wiped",   "wipe",   "spun",
-                                         "towel",   "shaken",  "blotted", "dried",  "squeezed",
-                                         "browned", "roasted", "toasted", "rubbed", "drained",
-                                         "spin",    "shake",   "blot"};
   constexpr std::string_view behind[] = {"roasted", "toasted", "measure", "weight", "measured"};
-  constexpr std::string_view powders[] = {"mix",     "powder", "seasoning", "flakes",
-                                          "mustard", "crumbs", "flour",     "starch",
-                                          "yeast",   "sugar",  "salt",      "breadcrumbs"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || s.text(i) != "dry") continue;
-    const bool verb = i > 0 && s.same_segment(i - 1, i) && one_of(s.text(i - 1), before);
+    const bool verb =
+        i > 0 && s.same_segment(i - 1, i) && is_listed(s.rules.phrases.drying, s.text(i - 1));
     const bool way = i + 1 < s.size() && s.same_segment(i + 1, i) && one_of(s.text(i + 1), behind);
-    const bool powder = s.out.what != nullptr &&
-                        (one_of(s.text(s.end - 1), powders) || is_a(s.rules, *s.out.what, "spice"));
+    const bool powder =
+        s.out.what != nullptr && (is_listed(s.rules.phrases.powders, s.text(s.end - 1)) ||
+                                  is_a(s.rules, *s.out.what, "spice"));
     if (verb || way || powder) s.uses[i] = use::word;
-  }
-}
-
-/// Words of `in each bowl` and `stirred in` before a phrase about the table, from `i` on; 0 where
-/// none stand there.
-[[nodiscard]] inline std::size_t table_words_at(const state& s, std::size_t i) {
-  const std::size_t end = s.segment_end(i);
-  if (one_of(s.text(i), {"in", "into", "on", "over"})) {
-    const std::size_t each =
-        i + 1 < end && one_of(s.text(i + 1), {"each", "every", "the", "your"}) ? i + 2 : i + 1;
-    if (each < end && one_of(s.text(each), {"bowl", "bowls", "plate", "plates"}))
-      return each + 1 - i;
-  }
-  if (one_of(s.text(i), {"stirred", "swirled"}) && i + 3 < end && s.text(i + 1) == "in" &&
-      one_of(s.text(i + 2), {"at", "on", "when", "just"}))
-    return 2;
-  return 0;
-}
-
-/// True where the phrase in words `first` to `end` is about the main ingredient and about all of
-/// it: alone in its part of the line or behind the name, with nothing that is another thing or
-/// keeps some of it.
-[[nodiscard]] inline bool is_about_all(const state& s, name_index& names, std::size_t first,
-                                       std::size_t end) {
-  constexpr std::string_view some[] = {
-      "half",     "some",    "rest",    "divided",     "reserve", "reserved",
-      "extra",    "more",    "plus",    "freeze",      "rinse",   "rinsed",
-      "use",      "keep",    "drain",   "drained",     "quarter", "little",
-      "spoonful", "part",    "third",   "thirds",      "most",    "remainder",
-      "bit",      "scoop",   "in",      "into",        "with",    "through",
-      "stirred",  "swirled", "floured", "refrigerate", "dredged", "breaded"};
-  if (s.out.what == nullptr || s.from >= end || s.segment_end(first) != end) return false;
-  const bool own_part = s.segment_begin(first) == first;
-  // `cilantro, avocado and lime wedges for serving`: a list without amounts, and the end of it.
-  const bool listed =
-      !s.amount.found && end == s.size() &&
-      (s.segment_begin(first) == 0 ||
-       std::any_of(s.tokens.begin() + static_cast<std::ptrdiff_t>(s.segment_begin(first)),
-                   s.tokens.end(), [](const line_token& t) { return t.text == "and"; }));
-  for (std::size_t i = 0; i < s.size(); ++i) {
-    if (i >= first && i < end) continue;
-    if (const std::size_t words = table_words_at(s, i)) {
-      i += words - 1;
-      continue;
-    }
-    const bool joins = one_of(s.text(i), {"or", "and"}) && i + 1 < s.size() &&
-                       names.at(i + 1, s.segment_end(i + 1), true).what != nullptr;
-    if (one_of(s.text(i), some) || (!own_part && !listed && joins)) return false;
-    // A further number is a part of it: `1 cup butter, 2 T for serving`.
-    number n;
-    bool vague = false;
-    std::string_view w = s.text(i);
-    if (i >= s.end && (is_size(w) || (w.size() > 2 && take_number_word(w, n, vague)))) return false;
-  }
-  for (std::size_t i = s.segment_begin(first); i < first && !listed; ++i) {
-    if ((i < s.from || i >= s.end) && names.at(i, first, true).what != nullptr &&
-        !s.is_plain(s.text(i)))
-      return false;
-  }
-  return true;
-}
-
-/// `for serving`, `to garnish`, `at the table`: not in the jar, where it ends its part of the line.
-inline void find_serving(state& s, name_index& names) {
-  constexpr std::string_view before[] = {"for",  "to", "at",  "when", "before",
-                                         "para", "al", "the", "you",  "just"};
-  constexpr std::string_view table[] = {
-      "serving", "serve",   "garnish", "garnishing", "decorate", "servir",
-      "mesa",    "decorar", "adornar", "plating",    "served",   "acompanar",
-      "table",   "topping", "bowls",   "reheating",  "reheat"};
-  constexpr std::string_view trailing[] = {"only", "day", "time", "it", "up"};
-  for (std::size_t i = 0; i < s.size(); ++i) {
-    if (!s.is_free(i) || !one_of(s.text(i), table)) continue;
-    std::size_t first = i;
-    while (first > 0 && i - first < 3 && s.same_segment(first - 1, i) && s.is_free(first - 1) &&
-           one_of(s.text(first - 1), before))
-      --first;
-    std::size_t end = i + 1;
-    while (end < s.segment_end(i) && one_of(s.text(end), trailing)) ++end;
-    const bool alone = s.segment_begin(first) == first && s.segment_end(first) == end;
-    if (first == i && i > 0 && s.text(i) == "serving" && s.free_beside(i - 1, i) &&
-        s.text(i - 1) == "on")
-      --first;
-    const bool said = first < i || s.text(i) == "garnish" || (end > i + 1 && s.text(i) != "table");
-    const bool table_word = s.text(i) != "table" || s.text(first) == "at" || s.text(first) == "for";
-    const bool topping =
-        !one_of(s.text(i), {"topping", "bowls"}) || (alone && s.text(first) == "for");
-    if (one_of(s.text(i), {"reheating", "reheat"}) && s.text(first) != "when") continue;
-    if (!said || !table_word || !topping || (first < i && one_of(s.text(first), {"the", "you"})))
-      continue;
-    if (!is_negated(s, first) && is_about_all(s, names, first, end)) s.out.at_serving = true;
-    s.claim(first, end, use::word);
-  }
-}
-
-/// `when a jar is opened`: later, not in the jar. Clams that open, and cans, are something else.
-inline void find_opening(state& s, name_index& names) {
-  constexpr std::string_view between[] = {"the", "a",   "each", "jar", "jars",
-                                          "is",  "are", "you",  "open"};
-  for (std::size_t i = 0; i < s.size(); ++i) {
-    const bool open_jar = s.text(i) == "jar" || s.text(i) == "jars";
-    const bool opened = one_of(s.text(i), {"opened", "opening"});
-    if (!open_jar && !opened) continue;
-    std::size_t first = i;
-    bool jar = open_jar;
-    bool opens = opened;
-    while (first > 0 && s.free_beside(first - 1, i) && one_of(s.text(first - 1), between)) {
-      --first;
-      jar = jar || s.text(first) == "jar" || s.text(first) == "jars";
-      opens = opens || s.text(first) == "open";
-    }
-    if (!jar || !opens || first == 0 || !s.free_beside(first - 1, i)) continue;
-    --first;
-    if (!one_of(s.text(first), {"when", "after", "once", "upon", "on"}) || is_negated(s, first))
-      continue;
-    if (s.out.what != nullptr && !is_a(s.rules, *s.out.what, "seafood") &&
-        s.amount.container.empty() && is_about_all(s, names, first, i + 1))
-      s.out.at_serving = true;
-    s.claim(first, i + 1, use::word);
   }
 }
 
 /// `seeds and ribs removed`, `trimmed of fat`: parts that are thrown away.
 inline void find_gone(state& s) {
-  constexpr std::string_view parts[] = {
-      "scrap",    "bit",       "fat",     "fats",   "seed",   "seeds",      "rib",     "ribs",
-      "membrane", "membranes", "vein",    "veins",  "skin",   "skins",      "bone",    "bones",
-      "root",     "roots",     "tail",    "tails",  "stem",   "stems",      "top",     "tops",
-      "end",      "ends",      "core",    "cores",  "pith",   "pit",        "pits",    "stone",
-      "stones",   "leaf",      "leaves",  "shell",  "shells", "head",       "heads",   "lumps",
-      "hull",     "hulls",     "rind",    "peel",   "peels",  "silverskin", "sinew",   "gristle",
-      "tough",    "blossom",   "woody",   "scraps", "casing", "casings",    "flower",  "stalk",
-      "stalks",   "fibers",    "strings", "white",  "inner",  "outer",      "kernels", "eyes",
-      "beards"};
-  constexpr std::string_view fill[] = {
-      "poured", "taken",   "drained", "lifted", "skimmed", "and", "or",  "the",  "all",
-      "excess", "visible", "any",     "with",   "their",   "its", "cut", "well", "most",
-      "both",   "some",    "outer",   "dark",   "green",   "are", "is",  "of"};
-  constexpr std::string_view gone[] = {"removed", "discarded", "lifted", "drained", "trimmed",
-                                       "skimmed", "off",       "out",    "omitted", "scraped",
-                                       "skimmed", "slipped",   "away"};
-  constexpr std::string_view going[] = {
-      "skimmed", "defatted", "remove", "removing", "discard", "trim", "trimmed", "no",  "without",
-      "minus",   "skim",     "cut",    "scrape",   "free",    "peel", "pull",    "well"};
-  const auto part = [&](std::size_t i) { return s.is_free(i) && one_of(s.text(i), parts); };
+  const auto part = [&](std::size_t i) {
+    return s.is_free(i) && is_listed(s.rules.phrases.waste, s.text(i));
+  };
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!part(i)) continue;
     const std::size_t begin = s.segment_begin(i);
     std::size_t first = i;
     while (first > begin && s.is_free(first - 1) &&
-           (one_of(s.text(first - 1), fill) || part(first - 1)))
+           (is_listed(s.rules.phrases.around_waste, s.text(first - 1)) || part(first - 1)))
       --first;
     std::size_t end = i + 1;
     while (end < s.segment_end(i) && s.is_free(end) &&
-           (one_of(s.text(end), fill) || one_of(s.text(end), gone) || part(end)))
+           (is_listed(s.rules.phrases.around_waste, s.text(end)) ||
+            is_listed(s.rules.phrases.removed, s.text(end)) || part(end)))
       ++end;
-    const bool behind =
-        end > i + 1 && one_of(s.text(end - 1), gone) && !one_of(s.text(first), gone);
-    const bool before = first > begin && s.is_free(first - 1) && one_of(s.text(first - 1), going);
+    const bool behind = end > i + 1 && is_listed(s.rules.phrases.removed, s.text(end - 1)) &&
+                        !is_listed(s.rules.phrases.removed, s.text(first));
+    const bool before = first > begin && s.is_free(first - 1) &&
+                        is_listed(s.rules.phrases.removing, s.text(first - 1));
     const bool kept = first > begin && one_of(s.text(first - 1), {"not", "never", "dont", "don't"});
     const bool kept2 =
         before && first - 1 > begin && one_of(s.text(first - 2), {"not", "never", "don't"});

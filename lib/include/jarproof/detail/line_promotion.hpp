@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -113,17 +114,16 @@ class promotion {
     const bool beside = (first == s_.end || own.end == s_.from) && s_.same_segment(first, s_.from);
     if (is_kind_of(s_.rules, closer, own.what->id)) return false;
     if (!alone && !beside) return true;
-    constexpr std::string_view telling[] = {"thickener", "dairy",      "egg",     "grain-or-pasta",
-                                            "fat",       "cured-meat", "seafood", "low-acid-puree",
-                                            "alcohol",   "made-dish"};
     if (beside && own.end == s_.from) return false;
     if (!beside && own.what->kind == acidity::low_acid && closer.kind != acidity::low_acid)
       return true;
     // A word of its own part of the line is a kind only where it has no canning of its own.
-    for (const std::string_view t : telling) {
-      if (is_a(s_.rules, *own.what, t) && !is_a(s_.rules, closer, t)) return true;
-    }
-    return false;
+    const auto lost = [&](std::string_view trait) {
+      return is_a(s_.rules, *own.what, trait) && !is_a(s_.rules, closer, trait);
+    };
+    return std::any_of(std::begin(trait_bans), std::end(trait_bans),
+                       [&](const trait_ban& b) { return lost(b.trait); }) ||
+           lost("seafood") || lost("alcohol") || lost("made-dish");
   }
 
   /// `8 heads fresh dill`: the heads of it, where they are an ingredient of their own.

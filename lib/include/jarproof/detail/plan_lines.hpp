@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
+#include <iterator>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -60,14 +62,12 @@ struct plan_line {
 }
 
 /// Below `To serve:` nothing goes into the jar. `For 6 servings:` is how many it feeds.
-[[nodiscard]] inline bool is_serving_heading(std::string_view text) {
-  constexpr std::string_view table[] = {"serve", "serving", "garnish", "garnishes",
-                                        "table", "opening", "opened",  "open"};
+[[nodiscard]] inline bool is_serving_heading(const edition& rules, std::string_view text) {
   constexpr std::string_view before[] = {"to",  "for", "at",  "when", "the",   "before", "a",
                                          "you", "it",  "jar", "is",   "after", "once",   "just"};
   bool any = false;
   for (const line_token& t : tokens_of(plain_line(text))) {
-    if (line::one_of(t.text, table)) {
+    if (is_listed(rules.phrases.serving_headings, t.text)) {
       any = true;
     } else if (!line::one_of(t.text, before)) {
       return false;
@@ -117,7 +117,7 @@ struct plan_line {
   for (std::size_t i = 0; i < said.size(); ++i) {
     const word& w = said[i];
     if (is_heading(j.rules, w.text) || is_quiet_heading(j.rules, said, i)) {
-      serving = is_serving_heading(w.text);
+      serving = is_serving_heading(j.rules, w.text);
       continue;
     }
     // Whatever else looks like a heading ends the part for the table.

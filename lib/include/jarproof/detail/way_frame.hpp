@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/frame_choice.hpp"
 #include "jarproof/detail/way_numbers.hpp"
 #include "jarproof/detail/way_volumes.hpp"
 

@@ -1,0 +1,93 @@
+// Words by which recipes are read; part of an edition (jarproof/edition.hpp).
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string_view>
+
+#include "jarproof/list.hpp"
+
+namespace jarproof {
+
+/// A word of a recipe line or of its directions that decides, such as `breaded` or `puree`.
+struct telling_word {
+  std::string_view id;            ///< the word itself, folded; may be several words
+  std::string_view check;         ///< check that speaks where it is found
+  list<std::string_view> unless;  ///< words around it that take it back
+  list<std::string_view> beside;  ///< words of which one must stand around it; empty: no matter
+  std::string_view pack;          ///< only where the plan has this pack; empty: with any
+};
+
+/// A word of a recipe that is written otherwise: `grn` for green, `tumeric` for turmeric.
+struct spelling {
+  std::string_view id;     ///< as written, folded
+  std::string_view meant;  ///< the usual word
+};
+
+/// Words of the phrases that a line is read for, each list sorted. Without a list its phrases are
+/// not understood, and lines that have one stay unknown.
+struct phrase_words {
+  /// words of the table: `for serving`, `at the table`; what is for it is not in the jar
+  list<std::string_view> serving;
+  /// of a heading below which nothing goes into the jar: `To serve:`
+  list<std::string_view> serving_headings;
+  /// what something is without: `fat free`, `reduced sodium`
+  list<std::string_view> absent;
+  /// states that a `not` takes back: `not canned`
+  list<std::string_view> denied_states;
+  /// states that may be: `thawed if frozen`
+  list<std::string_view> possible_states;
+  /// states said once for two foods: `dried basil or oregano`
+  list<std::string_view> shared_states;
+  /// parts that are thrown away: the seeds of `seeds removed`
+  list<std::string_view> waste;
+  /// words that may stand among such parts
+  list<std::string_view> around_waste;
+  /// behind such parts: `seeds removed`
+  list<std::string_view> removed;
+  /// before such parts: `trimmed of fat`
+  list<std::string_view> removing;
+  /// colours that tell one part of a plant from another: `white part only`
+  list<std::string_view> part_colors;
+  /// those parts
+  list<std::string_view> plant_parts;
+  /// what a size is likened to: `the size of a walnut`
+  list<std::string_view> likened_to;
+  /// words before `dry` that make it no dried food: `pat dry`
+  list<std::string_view> drying;
+  /// last words of a name for which `dry` is nothing new: `dry mustard`
+  list<std::string_view> powders;
+  /// words between `for` and a food that keep it a purpose: `for the soup`
+  list<std::string_view> before_purpose;
+  /// what water is for: `water to boil the beans`
+  list<std::string_view> cooking_in_water;
+  /// words that may stand alone behind `and` or `with` and are no further food: `and cut`
+  list<std::string_view> joined;
+};
+
+/// A list of phrase words and its key in `vocabulary.yaml`.
+struct phrase_list {
+  std::string_view key;
+  list<std::string_view> phrase_words::*words;
+};
+
+inline constexpr phrase_list phrase_lists[] = {
+    {"serving", &phrase_words::serving},
+    {"serving_headings", &phrase_words::serving_headings},
+    {"absent", &phrase_words::absent},
+    {"denied_states", &phrase_words::denied_states},
+    {"possible_states", &phrase_words::possible_states},
+    {"shared_states", &phrase_words::shared_states},
+    {"waste", &phrase_words::waste},
+    {"around_waste", &phrase_words::around_waste},
+    {"removed", &phrase_words::removed},
+    {"removing", &phrase_words::removing},
+    {"part_colors", &phrase_words::part_colors},
+    {"plant_parts", &phrase_words::plant_parts},
+    {"likened_to", &phrase_words::likened_to},
+    {"drying", &phrase_words::drying},
+    {"powders", &phrase_words::powders},
+    {"before_purpose", &phrase_words::before_purpose},
+    {"cooking_in_water", &phrase_words::cooking_in_water},
+    {"joined", &phrase_words::joined}};
+
+}  // namespace jarproof
