@@ -1,6 +1,6 @@
 // Every published or worked-out number of steam, air, heat and acid that has a formula, each within
 // the tolerance of its line in science.csv, which names its source. "Worked out" lines were
-// computed apart from the library, in Python, from the equations they name.
+// computed apart from the library, from the equations they name.
 //
 // Not in the file, since no formula gives them: measured D values, z and F0 targets, limits of
 // regulations (pH, water activity, venting, cooling, filing), kitchen roundings of units, the
