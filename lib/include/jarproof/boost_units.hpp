@@ -1,7 +1,9 @@
 // Typed quantities (Boost.Units) for programs that compute with a plan's amounts.
 //
 //   auto gauge = jarproof::gauge_pressure_of(plan.pressure->value);   // gauge_pressure
-//   auto inside = jarproof::absolute(gauge, outside);                 // absolute_pressure
+//   auto outside = jarproof::air_pressure(jarproof::altitude_of(plan.altitude->value));
+//   auto inside = jarproof::absolute(gauge, *outside);                // absolute_pressure
+//   auto steam = jarproof::steam_temperature(inside);                 // celsius_temperature
 //   auto t = jarproof::celsius(116.0);  jarproof::fahrenheit_of(t);   // absolute<> only
 //
 // Opt-in: including it costs about a second of compile time. Gauge and absolute pressure are
@@ -19,7 +21,9 @@
 #include <boost/units/systems/si/time.hpp>
 #include <boost/units/systems/temperature/celsius.hpp>
 #include <boost/units/systems/temperature/fahrenheit.hpp>
+#include <optional>
 
+#include "jarproof/physics.hpp"
 #include "jarproof/plan.hpp"
 #include "jarproof/quantity.hpp"
 
@@ -32,9 +36,6 @@ using celsius_temperature =
     boost::units::quantity<boost::units::absolute<boost::units::celsius::temperature>>;
 using fahrenheit_temperature =
     boost::units::quantity<boost::units::absolute<boost::units::fahrenheit::temperature>>;
-
-/// 1 psi in pascal: 6894.757 (NIST SP 811, appendix B.8).
-inline constexpr double pascal_per_psi = 6894.757;
 
 /// Pressure above the air around the canner, as a gauge shows it.
 struct gauge_pressure {
@@ -84,6 +85,20 @@ fahrenheit_temperature fahrenheit_of(boost::units::quantity<boost::units::celsiu
 celsius_temperature celsius_of(boost::units::quantity<boost::units::fahrenheit::temperature>) =
     delete;
 
+/// Pressure of the air at an altitude; ranges and failure as in `air_pressure_pa`.
+[[nodiscard]] inline std::optional<absolute_pressure> air_pressure(length_quantity altitude) {
+  const std::optional<double> pascal = air_pressure_pa(altitude.value());
+  if (!pascal) return {};
+  return absolute_pressure{*pascal * boost::units::si::pascals};
+}
+
+/// Temperature of pure steam; ranges and failure as in `saturation_temperature_c`.
+[[nodiscard]] inline std::optional<celsius_temperature> steam_temperature(absolute_pressure steam) {
+  const std::optional<double> degrees = saturation_temperature_c(steam.value.value());
+  if (!degrees) return {};
+  return celsius(*degrees);
+}
+
 /// The amounts of a plan as quantities; each takes an amount of its own dimension.
 [[nodiscard]] inline gauge_pressure gauge_pressure_of(amount pressure) {
   return psi_gauge(static_cast<double>(pressure.value) / micro_per_unit);
@@ -95,7 +110,7 @@ celsius_temperature celsius_of(boost::units::quantity<boost::units::fahrenheit::
   return static_cast<double>(headspace.value) * 1e-9 * boost::units::si::metres;
 }
 [[nodiscard]] inline length_quantity altitude_of(amount altitude) {
-  return static_cast<double>(altitude.value) * 0.3048 / 1000.0 * boost::units::si::metres;
+  return static_cast<double>(altitude.value) * m_per_ft / 1000.0 * boost::units::si::metres;
 }
 [[nodiscard]] inline fahrenheit_temperature temperature_of(amount temperature) {
   return fahrenheit(static_cast<double>(temperature.value) / 1000.0);

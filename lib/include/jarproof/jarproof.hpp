@@ -9,6 +9,7 @@
 #include "jarproof/format/json.hpp"
 #include "jarproof/format/text.hpp"
 #include "jarproof/lookup.hpp"
+#include "jarproof/physics.hpp"
 #include "jarproof/plan.hpp"
 #include "jarproof/quantity.hpp"
 #include "jarproof/read_plan.hpp"
