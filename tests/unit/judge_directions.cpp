@@ -92,7 +92,7 @@ TEST_CASE("how the jars are filled is read") {
     CHECK(soup_by(step).verdict == verdict::accepted);
   }
   // A raw pack is filled raw: strips or cubes of meat, quarts 90 min (part 5, page 5-6).
-  CHECK(judged("food: meat-strips-cubes-chunks\ningredients: [10 lb venison in cubes]\npack: raw\n"
+  CHECK(judged("food: meat-strips-cubes-chunks\ningredients: [10 lb beef in cubes]\npack: raw\n"
                "jar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\n"
                "altitude: 4600 ft\nas-published: true\nsteps: [Put the raw meat in the jars.]\n")
             .verdict == verdict::accepted);

@@ -39,6 +39,36 @@ TEST_CASE("parts with a process of their own, in broth, are a soup") {
   CHECK(judged(hot_plan(soup(), soup_words, "pint", "59 min")).verdict == verdict::rejected);
 }
 
+TEST_CASE("a soup has a quarter of its batch in liquid, to the exact edge") {
+  // Common practice, no source. A quarter of 7 quarts is 7 cups.
+  const lines solids{"3 lb venison, cut in cubes and browned", "2 lb carrots, peeled and sliced"};
+  const auto with = [&](const char* broth) {
+    lines all = solids;
+    all.emplace_back(broth);
+    return judged(hot_plan(all, soup_words));
+  };
+  CHECK(with("7 cups beef broth").verdict == verdict::accepted);
+  CHECK(with("1 3/4 quarts beef broth").verdict == verdict::accepted);
+  CHECK(has(with("6 7/8 cups beef broth"), "too-dense"));
+  CHECK(with("6 7/8 cups beef broth").verdict == verdict::rejected);
+}
+
+TEST_CASE("a heading without a colon is no ingredient") {
+  const lines list{"Soup", "3 lb venison, cut in cubes and browned",
+                   "2 lb carrots, peeled and sliced", "3 qt beef broth"};
+  CHECK(judged(hot_plan(list, soup_words)).verdict == verdict::accepted);
+  // What may be an ingredient stays one: with a ban, with an amount, at the end of the list.
+  for (const char* line : {"Cream sauce", "1 quart soup", "Gravy", "Alfredo sauce", "Flour"}) {
+    CAPTURE(std::string(line));
+    lines with = list;
+    with[0] = line;
+    CHECK(judged(hot_plan(with, soup_words)).verdict != verdict::accepted);
+  }
+  lines last(list.begin() + 1, list.end());
+  last.emplace_back("Soup");
+  CHECK(judged(hot_plan(last, soup_words)).verdict != verdict::accepted);
+}
+
 TEST_CASE("what may not be in the jar is found on its own line") {
   const struct {
     const char* line;

@@ -88,6 +88,18 @@ TEST_CASE("what the directions put in has to stand in the list") {
   CHECK(has(soup_by("Serve 1.5 cups each. Add the cream."), "step-names-unlisted"));
 }
 
+TEST_CASE("every thing that a sentence names is looked at") {
+  const jarproof::report r = soup_by("Add barley to the beef broth.");
+  CHECK(has(r, "step-names-unlisted"));
+  CHECK(r.verdict == verdict::incomplete);
+  // The dish itself, a label's date and to dip are no things put in.
+  for (const char* step : {"Bring the stew to a boil.", "Label the jars with the date.",
+                           "Dip the carrots in hot water."}) {
+    CAPTURE(std::string(step));
+    CHECK(soup_by(step).verdict == verdict::accepted);
+  }
+}
+
 TEST_CASE("a tested recipe is cooked as it was tested") {
   // Part 3, page 3-14: spaghetti sauce is cooked down; pints 60 min, 15 psi above 1,000 ft.
   const jarproof::report r = judged(

@@ -109,6 +109,23 @@ TEST_CASE("instructions of every shape become steps") {
   CHECK(with_steps("null").empty());
 }
 
+TEST_CASE("supplies that the list lacks are ingredients, and the description is a note") {
+  const recipe r = recipe_from(R"({"@type": "Recipe", "recipeIngredient": ["2 cups carrots"],
+    "supply": [{"@type": "HowToSupply", "name": "carrots"}, {"name": "1 cup cream"}, "flour"],
+    "description": "A soup that is thickened."})");
+  CHECK(lines_of(r.ingredients) == "2 cups carrots\n1 cup cream\nflour\n");
+  CHECK(lines_of(r.notes) == "A soup that is thickened.\n");
+}
+
+TEST_CASE("a recipe inside a recipe is refused, a mention of one is not") {
+  CHECK(faults(R"({"@type": "Recipe", "recipeIngredient": ["salt"],
+                   "hasPart": {"@type": "Recipe", "recipeIngredient": ["1 cup flour"]}})")
+            .find("a recipe stands inside the recipe") != std::string::npos);
+  CHECK(faults(R"({"@type": "Recipe", "recipeIngredient": ["salt"],
+                   "isRelatedTo": {"@type": "Recipe", "name": "Bread"}})")
+            .empty());
+}
+
 TEST_CASE("a yield may be a text or a number or a list") {
   const auto yield = [](std::string_view value) {
     return recipe_from(R"({"@type": "Recipe", "recipeIngredient": ["salt"], "recipeYield": )" +

@@ -142,6 +142,37 @@ TEST_CASE("below the heading every line is an ingredient") {
         "Makes a fine soup\n");
 }
 
+TEST_CASE("a count of jars above the list is the yield") {
+  for (const char* yield : {"About 9 pints", "7 quarts", "18 pints, two canner loads"}) {
+    CAPTURE(std::string(yield));
+    const recipe r = recipe_from("Bean soup\n" + std::string(yield) +
+                                 "\nIngredients\n2 lb beans\nMethod\nBoil.\n");
+    REQUIRE(r.yield);
+    CHECK(r.yield->text == yield);
+    CHECK(lines_of(r.ingredients) == "2 lb beans\n");
+  }
+  // What is more than jars is read as a line.
+  CHECK(ingredients_of("Ingredients\n2 lb beans\nMakes 1 cup flour slurry\nMethod\nBoil.\n") ==
+        "2 lb beans\nMakes 1 cup flour slurry\n");
+  CHECK(ingredients_of("Bean soup\n2 quarts cream\nIngredients\n2 lb beans\nMethod\nBoil.\n") ==
+        "2 quarts cream\n2 lb beans\n");
+}
+
+TEST_CASE("numbers behind a list without a further heading are steps") {
+  const recipe r = recipe_from(
+      "Beans\nYou need:\n3 lb beans\n2 t. salt\n1) Boil the beans 2 minutes.\n2) Fill the jars.\n");
+  CHECK(lines_of(r.ingredients) == "3 lb beans\n2 t. salt\n");
+  CHECK(lines_of(r.steps) == "Boil the beans 2 minutes.\nFill the jars.\n");
+}
+
+TEST_CASE("nutrition and reviews are asides, tips are notes") {
+  const recipe r = recipe_from(
+      "Beans\nIngredients\n3 lb beans\nMethod\nBoil.\nTips\nStir in cream.\nNutrition\nFat 5 g\n"
+      "Reviews\nI thickened mine.\n");
+  CHECK(lines_of(r.notes) == "Stir in cream.\n");
+  CHECK(lines_of(r.asides) == "Fat 5 g\nI thickened mine.\n");
+}
+
 TEST_CASE("several lists of one recipe are all read") {
   CHECK(ingredients_of("Soup ingredients\n3 lb venison\nMethod\nBoil.\nSauce ingredients\n1 cup "
                        "cream\nMethod\nStir.\n") == "3 lb venison\n1 cup cream\n");

@@ -92,7 +92,7 @@ struct plan_line {
   std::string_view rest = plain;
   if (take_amount(rest).found || plain.find_first_of(",(") != std::string::npos) return false;
   const ingredient* named = ingredient_named(rules, plain);
-  if (named != nullptr && !named->traits.empty()) return false;
+  if (named != nullptr && !ban_on(rules, *named).empty()) return false;
   const auto is_known = [&](const line_token& t) {
     return rules.heading_words.contains(std::string_view(t.text)) || t.text == "&";
   };
