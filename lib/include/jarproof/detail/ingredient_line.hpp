@@ -52,6 +52,7 @@ class line_reader {
     name_index names(rules, s_.tokens);
     find_main(names);
     line::find_likeness(s_);
+    line::find_own_liquid(s_);
     line::find_vessel(s_);
     line::find_gone(s_);
     line::find_serving(s_, names);

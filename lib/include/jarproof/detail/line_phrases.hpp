@@ -64,12 +64,28 @@ inline void find_negations(state& s, name_index& names) {
     while (after < s.segment_end(i) && one_of(s.text(after), trailing)) ++after;
     const bool at_end = after >= s.segment_end(i) || !s.is_free(after) ||
                         one_of(s.text(after), {"y", "con", "e", "and", "but", "plus"});
-    if (named_end > 0 && (state_of || !at_end)) continue;
+    // `(not pie filling)`: the whole of its part of the line, about the food before it.
+    const bool apart = s.out.what != nullptr && s.from < i && s.segment_begin(i) == i &&
+                       named_end == s.segment_end(i);
+    if (named_end > 0 && !apart && (state_of || !at_end)) continue;
     if (last > i) s.claim(i, last + 1, use::word);
     // `peeled or not`
     if (last == i && i > 0 && s.segment_end(i) == i + 1 && s.free_beside(i - 1, i) &&
         s.text(i - 1) == "or")
       s.claim(i - 1, i + 1, use::word);
+  }
+}
+
+/// `clams with their liquor`: what comes along in the shell. The liquid of canned beans is starchy
+/// and stays a word in doubt.
+inline void find_own_liquid(state& s) {
+  if (s.out.what == nullptr || !is_a(s.rules, *s.out.what, "seafood")) return;
+  for (std::size_t i = 1; i < s.size(); ++i) {
+    if (!s.is_free(i) || !one_of(s.text(i), {"liquid", "liquor"})) continue;
+    std::size_t first = i - 1;
+    if (one_of(s.text(first), {"their", "its", "the", "all"}) && first > 0) --first;
+    if (s.text(first) == "with" && s.same_segment(first, i) && i + 1 == s.segment_end(i))
+      s.claim(first, i + 1, use::word);
   }
 }
 

@@ -74,7 +74,7 @@ namespace jarproof::detail::line {
 inline void find_serving(state& s, name_index& names) {
   constexpr std::string_view before[] = {"for",  "to", "at",  "when", "before",
                                          "para", "al", "the", "you",  "just"};
-  constexpr std::string_view trailing[] = {"only", "day", "time", "it", "up"};
+  constexpr std::string_view trailing[] = {"only", "day", "time", "it", "up", "bowls"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !is_listed(s.rules.phrases.serving, s.text(i))) continue;
     std::size_t first = i;
@@ -90,7 +90,13 @@ inline void find_serving(state& s, name_index& names) {
     const bool said = first < i || s.text(i) == "garnish" || (end > i + 1 && s.text(i) != "table");
     const bool table_word = s.text(i) != "table" || s.text(first) == "at" || s.text(first) == "for";
     const bool topping =
-        !one_of(s.text(i), {"topping", "bowls"}) || (alone && s.text(first) == "for");
+        !one_of(s.text(i), {"topping", "bowls", "dipping"}) || (alone && s.text(first) == "for");
+    // `cut in serving pieces` is how large they are.
+    if (s.text(i) == "serving" && s.free_beside(i + 1, i) &&
+        one_of(s.text(i + 1), {"pieces", "portions", "size", "sized"})) {
+      s.claim(i, i + 2, use::word);
+      continue;
+    }
     if (one_of(s.text(i), {"reheating", "reheat"}) && s.text(first) != "when") continue;
     if (!said || !table_word || !topping || (first < i && one_of(s.text(first), {"the", "you"})))
       continue;
