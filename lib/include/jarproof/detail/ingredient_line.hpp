@@ -45,6 +45,7 @@ class line_reader {
       refuse(text);
       return;
     }
+    line::drop_shares(s_.tokens, s_.amount.amount);
     line::take_per_jar(s_.tokens, s_.out.per_jar);
     line::take_strength(s_.tokens, s_.out.vinegar_percent);
     line::spell_out(rules, s_.tokens);
@@ -53,6 +54,7 @@ class line_reader {
     find_main(names);
     line::find_likeness(s_);
     line::find_own_liquid(s_);
+    line::find_browning(s_);
     line::find_vessel(s_);
     line::find_gone(s_);
     line::find_serving(s_, names);

@@ -12,6 +12,35 @@
 
 namespace jarproof::detail::line {
 
+/// Takes `(2 tsp in each pint)` and `1 or 2 for each jar` out of a line that begins with the whole
+/// amount: how it is shared out. More than the whole is no share, and stays.
+inline void drop_shares(std::vector<line_token>& words, const std::optional<measured>& whole) {
+  if (!whole) return;
+  for (std::size_t from = 0; from < words.size();) {
+    std::size_t end = from;
+    while (end < words.size() && words[end].segment == words[from].segment) ++end;
+    std::string_view first = words[from].text;
+    number n;
+    const bool share = from > 0 && end - from >= 4 && end - from <= 6 &&
+                       one_of(words[end - 1].text, {"pint", "quart", "jar"}) &&
+                       one_of(words[end - 2].text, {"each", "every"}) &&
+                       one_of(words[end - 3].text, {"in", "for", "to"}) &&
+                       take_number(first, n) == number_fault::none && first.empty();
+    const measure_unit* u = share ? unit_named(words[end - 4].text) : nullptr;
+    const std::optional<measured> part = u != nullptr ? measure_of(n, n, *u) : std::nullopt;
+    // `1 or 2 for each jar` of things that are counted.
+    std::string_view last = share ? std::string_view(words[end - 4].text) : std::string_view();
+    const bool counted = share && whole->kind == measure_kind::count &&
+                         take_number(last, n) == number_fault::none && last.empty();
+    if (counted || (part && part->kind == whole->kind && part->high <= whole->high)) {
+      words.erase(words.begin() + static_cast<std::ptrdiff_t>(from),
+                  words.begin() + static_cast<std::ptrdiff_t>(end));
+    } else {
+      from = end;
+    }
+  }
+}
+
 /// The measure that words `at` and `at + 1` say, such as `2 lb` or `400g`; its width in words.
 struct measure_at {
   std::optional<measured> amount;

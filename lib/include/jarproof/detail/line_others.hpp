@@ -133,10 +133,14 @@ class further {
       if (is_joint(i) || !((before && (next || own_segment)) || (!before && (last || next))))
         continue;
       const name_match own = names_.at(i, s_.segment_end(i), true);
+      // `dried pinto beans or red kidney beans`: the state is said once for both.
+      if (!before && last && own.what != nullptr && own.end - own.from > 1 &&
+          share_state(i, own.end, name, instead_at(i)))
+        continue;
       if (!before && own.what != nullptr && own.end - own.from > 1) continue;
       const std::string_view joint = next ? s_.text(i + 1) : last ? s_.text(i - 1) : s_.text(i);
       const bool instead = joint != "and" && joint != "y";
-      if (!before && own.what != nullptr && share_state(i, name, instead)) continue;
+      if (!before && own.what != nullptr && share_state(i, i + 1, name, instead)) continue;
       if (!before && !last) {
         // `beans, canned or dried`: both states are of the whole name.
         (void)share(i, name, 0, instead);
@@ -169,13 +173,19 @@ class further {
     return true;
   }
 
-  bool share_state(std::size_t i, const std::vector<line_token>& name, bool instead) {
+  [[nodiscard]] bool instead_at(std::size_t i) const {
+    return s_.text(i - 1) != "and" && s_.text(i - 1) != "y";
+  }
+
+  /// The state of the first name before the words `i` to `end`.
+  bool share_state(std::size_t i, std::size_t end, const std::vector<line_token>& name,
+                   bool instead) {
     if (name.size() < 2 || !is_listed(s_.rules.phrases.shared_states, name.front().text))
       return false;
-    const std::string whole = name.front().text + " " + s_.text(i);
+    const std::string whole = name.front().text + " " + words_between(s_.tokens, i, end);
     const ingredient* found = ingredient_named(s_.rules, whole);
     if (found == nullptr) return false;
-    claim(i, i + 1, found, whole, instead);
+    claim(i, end, found, whole, instead);
     return true;
   }
 };

@@ -89,6 +89,16 @@ inline void find_own_liquid(state& s) {
   }
 }
 
+/// `so they do not go brown`: a colour that the food takes on or shall not take on.
+inline void find_browning(state& s) {
+  for (std::size_t i = 1; i < s.size(); ++i) {
+    if (s.is_free(i) && s.free_beside(i - 1, i) &&
+        one_of(s.text(i), {"brown", "gray", "grey", "dark", "black"}) &&
+        one_of(s.text(i - 1), {"go", "goes", "going", "turn", "turns", "turning"}))
+      s.claim(i - 1, i + 1, use::word);
+  }
+}
+
 /// `the size of a walnut`, `as big as an egg`: what it is likened to is not there.
 inline void find_likeness(state& s) {
   constexpr std::string_view articles[] = {"a", "an", "the", "your", "my", "large", "small"};
@@ -190,7 +200,8 @@ inline void find_dry(state& s) {
     const bool way = i + 1 < s.size() && s.same_segment(i + 1, i) && one_of(s.text(i + 1), behind);
     const bool powder =
         s.out.what != nullptr && (is_listed(s.rules.phrases.powders, s.text(s.end - 1)) ||
-                                  is_a(s.rules, *s.out.what, "spice"));
+                                  is_a(s.rules, *s.out.what, "spice") ||
+                                  is_a(s.rules, *s.out.what, "dried-legume"));
     if (verb || way || powder) s.uses[i] = use::word;
   }
 }

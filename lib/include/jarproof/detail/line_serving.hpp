@@ -72,8 +72,8 @@ namespace jarproof::detail::line {
 
 /// `for serving`, `to garnish`, `at the table`: not in the jar, where it ends its part of the line.
 inline void find_serving(state& s, name_index& names) {
-  constexpr std::string_view before[] = {"for",  "to", "at",  "when", "before",
-                                         "para", "al", "the", "you",  "just"};
+  constexpr std::string_view before[] = {"for", "to",  "at",  "when", "before", "para",
+                                         "al",  "the", "you", "just", "en",     "el"};
   constexpr std::string_view trailing[] = {"only", "day", "time", "it", "up", "bowls"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !is_listed(s.rules.phrases.serving, s.text(i))) continue;
@@ -98,7 +98,8 @@ inline void find_serving(state& s, name_index& names) {
       continue;
     }
     if (one_of(s.text(i), {"reheating", "reheat"}) && s.text(first) != "when") continue;
-    if (!said || !table_word || !topping || (first < i && one_of(s.text(first), {"the", "you"})))
+    if (!said || !table_word || !topping ||
+        (first < i && one_of(s.text(first), {"the", "you", "el"})))
       continue;
     if (!is_negated(s, first) && is_about_all(s, names, first, end)) s.out.at_serving = true;
     s.claim(first, end, use::word);

@@ -202,21 +202,40 @@ struct recipe_heading {
 
   if (digits) return std::nullopt;
   if (is_one_of(head, {"ingredients", "ingredient", "you will need", "you need", "ingredient list",
-                       "what you need", "what you will need", "what you'll need", "you'll need"}) ||
+                       "what you need", "what you will need", "what you'll need", "you'll need",
+                       "ingredientes", "ingrédients", "ingredients needed"}) ||
       (words <= 8 && first_word == "ingredients" && (joins || listed)) ||
       (words <= 4 && last_word == "ingredients"))
     return recipe_heading{text_part::ingredients, rest};
   const bool steps =
-      is_one_of(head, {"method",       "directions",
-                       "direction",    "instructions",
-                       "steps",        "preparation",
-                       "procedure",    "how to make it",
-                       "how to make",  "to make",
-                       "canning",      "processing",
-                       "process",      "preparation and canning",
-                       "step by step", "making",
-                       "cooking",      "what you do",
-                       "what to do",   "how to do it"}) ||
+      is_one_of(head, {"method",
+                       "directions",
+                       "direction",
+                       "instructions",
+                       "steps",
+                       "preparation",
+                       "procedure",
+                       "how to make it",
+                       "how to make",
+                       "to make",
+                       "canning",
+                       "processing",
+                       "process",
+                       "preparation and canning",
+                       "step by step",
+                       "making",
+                       "cooking",
+                       "what you do",
+                       "preparación",
+                       "preparacion",
+                       "modo de preparación",
+                       "modo de preparacion",
+                       "procedimiento",
+                       "elaboración",
+                       "elaboracion",
+                       "préparation",
+                       "what to do",
+                       "how to do it"}) ||
       (words <= 7 && is_one_of(first_word, {"directions", "instructions", "method", "steps"}) &&
        is_one_of(second_word, {"for", "to"})) ||
       (words <= 4 &&
@@ -268,16 +287,17 @@ struct recipe_yield {
 /// more than a yield.
 [[nodiscard]] inline bool counts_servings(std::string_view plain) {
   constexpr std::string_view counted[] = {
-      "about",   "approximately", "around",     "roughly",   "approx",     "or",      "so",
-      "to",      "half",          "a",          "dozen",     "pint",       "pints",   "quart",
-      "quarts",  "jar",           "jars",       "half-pint", "pt",         "pts",     "qt",
-      "qts",     "gallon",        "gallons",    "cup",       "cups",       "liter",   "liters",
-      "litre",   "litres",        "l",          "ml",        "oz",         "ounce",   "ounces",
-      "serving", "servings",      "people",     "persons",   "portions",   "bowls",   "small",
-      "large",   "big",           "full",       "soup",      "stew",       "chili",   "sauce",
-      "salsa",   "broth",         "stock",      "beans",     "relish",     "pickles", "jam",
-      "chutney", "canner",        "load",       "loads",     "batch",      "batches", "one",
-      "two",     "three",         "half-pints", "portion",   "eight-ounce"};
+      "about",      "approximately", "around",     "roughly",   "approx",   "or",      "so",
+      "to",         "half",          "a",          "dozen",     "pint",     "pints",   "quart",
+      "quarts",     "jar",           "jars",       "half-pint", "pt",       "pts",     "qt",
+      "qts",        "gallon",        "gallons",    "cup",       "cups",     "liter",   "liters",
+      "litre",      "litres",        "l",          "ml",        "oz",       "ounce",   "ounces",
+      "serving",    "servings",      "people",     "persons",   "portions", "bowls",   "small",
+      "large",      "big",           "full",       "soup",      "stew",     "chili",   "sauce",
+      "salsa",      "broth",         "stock",      "beans",     "relish",   "pickles", "jam",
+      "chutney",    "frascos",       "frasco",     "litros",    "tarros",   "de",      "canner",
+      "load",       "loads",         "batch",      "batches",   "one",      "two",     "three",
+      "half-pints", "portion",       "eight-ounce"};
   while (!plain.empty()) {
     const std::size_t end = std::min(plain.find(' '), plain.size());
     std::string_view w = plain.substr(0, end);
@@ -299,7 +319,8 @@ struct recipe_yield {
   const std::string plain = folded(trim(text));
   const bool counted = std::any_of(plain.begin(), plain.end(), [](char c) { return is_digit(c); });
   if (!counted || plain.size() > 60 || !counts_servings(plain)) return false;
-  for (const std::string_view jars : {"pint", "quart", "jar", "litre", "liter", "serving"}) {
+  for (const std::string_view jars :
+       {"pint", "quart", "jar", "litre", "liter", "serving", "frasco", "litro", "tarro"}) {
     if (plain.find(jars) != std::string::npos) return true;
   }
   return false;
@@ -313,7 +334,7 @@ struct recipe_yield {
   const std::string head = folded(text.substr(0, 30)) + " ";
   for (const std::string_view label :
        {"recipe yields", "recipe makes", "this recipe makes", "yields", "yield", "makes",
-        "servings", "serves", "number of servings", "portions"}) {
+        "servings", "serves", "number of servings", "portions", "rinde", "rinden", "porciones"}) {
     if (!begins_with(head, label) || (head[label.size()] != ' ' && head[label.size()] != ':'))
       continue;
     // Folding may only shorten runs of blanks, so a label written oddly is not taken for one.
@@ -332,7 +353,8 @@ struct recipe_yield {
     if (rest.empty() || word_count(rest) > (strict ? 8U : 12U)) return std::nullopt;
     const bool strange = more || !counts_servings(trim(plain));
     if (strict ? !amount || strange : !amount && !colon) return std::nullopt;
-    const bool serves = is_one_of(label, {"servings", "serves", "number of servings", "portions"});
+    const bool serves =
+        is_one_of(label, {"servings", "serves", "number of servings", "portions", "porciones"});
     return recipe_yield{std::string(serves ? text : rest), serves};
   }
   return std::nullopt;
