@@ -80,6 +80,7 @@ struct finding {
   std::string required;  ///< as the table says it
   std::string message;
   std::string why;
+  std::string explains;  ///< what physics says about it; decides nothing; mostly empty
   std::string fix;
   std::vector<std::string> sources;
 };

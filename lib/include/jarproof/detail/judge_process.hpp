@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/heat_words.hpp"
 #include "jarproof/detail/required_numbers.hpp"
 
 namespace jarproof::detail {
@@ -147,6 +148,10 @@ inline void say_too_low(judging& j, const process& p, int psi, column c, std::st
   }
   finding& f = j.say("pressure-too-low", place_of("pressure", *what.pressure), std::move(facts));
   cite_first(j.rules, p.sources, f);
+  const bool high = what.gauge_error && what.gauge_error->value.value > 0 && c == column::dial;
+  const std::int64_t held = what.pressure->value.value - (high ? what.gauge_error->value.value : 0);
+  if (p.kind == food_class::low_acid && j.out.altitude_ft >= 0 && held > 0)
+    f.explains = heat_words(static_cast<double>(held) / micro_per_unit, j.out.altitude_ft);
 }
 
 /// Time and pressure of a plan that says its gauge.

@@ -152,6 +152,7 @@ inline void write_finding(json_writer& w, const finding& f) {
   w.member("required", f.required);
   w.member("message", f.message);
   w.member("why", f.why);
+  if (!f.explains.empty()) w.member("explains", f.explains);
   w.member("fix", f.fix);
   w.texts("sources", f.sources);
   w.end('}');

@@ -126,6 +126,7 @@ inline void write_finding(text_writer& w, const report& r, const finding& f, boo
   w.heading(f.check, f.outcome == outcome::none ? "1" : "1;31");
   w.paragraph(place_text(r, f), "  at ", 5);
   w.paragraph(f.message, "  ", 2);
+  if (!f.explains.empty()) w.paragraph(f.explains, "  Heat: ", 8);
   if (f.outcome != outcome::none || f.level == level::warning) {
     if (!f.why.empty() && !taught) w.paragraph(f.why, "  Why: ", 7);
   }
