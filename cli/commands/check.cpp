@@ -82,7 +82,8 @@ constexpr const char* usage =
     const plan_entry& each = given.plans[i];
     if (!each.what) continue;
     if (each.lot) {
-      complain(each.name + ": this is a record already, and is not recorded again");
+      complain(
+          problems{{each.name, 0, 0, "", "this is a record already", "it is not recorded again"}});
       continue;
     }
     const result<std::string> line = record_line(reports[i], *each.what, each.text, rules);
