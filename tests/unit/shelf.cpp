@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -90,6 +91,44 @@ TEST_CASE("a recorded plan is judged as it was") {
       CHECK(fixtures::has(lot.report, again.findings[i].check));
     CHECK(jarproof::detail::line_of(r) == lot.line);
   }
+}
+
+TEST_CASE("every accepted example of the rules is judged the same from its record") {
+  const jarproof::edition& rules = builtin_edition();
+  const auto ids = [](const jarproof::report& r) {
+    std::multiset<std::string> out;
+    for (const jarproof::finding& f : r.findings) out.insert(f.check + " " + f.message);
+    return out;
+  };
+  int tried = 0;
+  for (const jarproof::check_rule& rule : rules.checks) {
+    for (const jarproof::example& x : rule.good) {
+      jarproof::document d = fixtures::documents_of(x.plan, x.name).front();
+      for (const auto& [key, value] : std::vector<std::pair<std::string, std::string>>{
+               {"lot", "example"}, {"date", "2026-08-14"}, {"jars", "7"}}) {
+        if (jarproof::find(d.root, key) != nullptr) continue;
+        jarproof::node n;
+        n.kind = jarproof::node_kind::scalar;
+        n.text = value;
+        n.path = key;
+        d.root.members.push_back({key, 0, 0, n});
+      }
+      const auto plan = jarproof::read_plan(d);
+      REQUIRE(plan);
+      const jarproof::report then = check(*plan, rules);
+      if (then.verdict != verdict::accepted) continue;
+      CAPTURE(rule.id);
+      CAPTURE(x.name);
+      const auto line = jarproof::record_line(then, *plan, d, rules);
+      REQUIRE(line);
+      const jarproof::report now = check(record_from(*line).plan, rules);
+      CHECK(now.verdict == verdict::accepted);
+      CHECK(ids(now) == ids(then));
+      CHECK(now.process == then.process);
+      ++tried;
+    }
+  }
+  CHECK(tried > 60);
 }
 
 TEST_CASE("a plan that names a recipe is recorded with its lines and judged without the file") {
