@@ -6,6 +6,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <chrono>
 #include <csignal>
@@ -19,6 +20,7 @@
 #include <variant>
 
 #include "jarproof/detail/words.hpp"
+#include "jarproof/format/json.hpp"
 #include "jarproof/json.hpp"
 #include "jarproof/shelf.hpp"
 #include "options.hpp"
@@ -71,7 +73,7 @@ struct locked_file {
 
 /// Waits until no other program has the file locked; nothing, with a complaint, where it stays so.
 [[nodiscard]] bool lock(const open_file& file, const std::string& name) {
-  constexpr int most_tries = 600;
+  constexpr int most_tries = 600;  // half a minute
   for (int tries = 0; ::flock(file.handle(), LOCK_EX | LOCK_NB) != 0; ++tries) {
     if (errno != EWOULDBLOCK && errno != EINTR) {
       complain(name + " cannot be locked: " + system_words(errno));
@@ -133,21 +135,38 @@ struct locked_file {
   }
 }
 
-/// What stands in the record already.
+/// A line to be added.
+struct new_lot {
+  const std::string* line = nullptr;
+  shelf_line read;
+  std::string lot;
+  std::string quoted;  ///< the name as it stands in a line
+};
+
+/// What the record has already about some lots.
 struct present {
   shelf lots;
   std::unordered_set<std::string_view> lines;
   bool is_record = true;  ///< false where the first line is no JSON object: some other file
 };
 
-[[nodiscard]] present read_present(std::string_view text, const std::string& name) {
+[[nodiscard]] present read_present(std::string_view text, const std::string& name,
+                                   const std::vector<new_lot>& wanted) {
   present out;
   bool first = true;
+  // Others wait meanwhile, so what speaks of other lots is passed over; with a backslash in it, a
+  // name may be written in several ways.
+  const auto concerns = [&](std::string_view line) {
+    return line.find('\\') != std::string_view::npos ||
+           std::any_of(wanted.begin(), wanted.end(), [&](const new_lot& w) {
+             return line.find(w.quoted) != std::string_view::npos;
+           });
+  };
   for (int number = 1; !text.empty(); ++number) {
     const std::size_t end = text.find('\n');
     const std::string_view line = detail::trim(text.substr(0, end));
     text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
-    if (line.empty()) continue;
+    if (line.empty() || (!first && !concerns(line))) continue;
     const result<document> read = read_json_line(line, name + ":" + std::to_string(number));
     if (first) out.is_record = read && read->root.kind == node_kind::map;
     first = false;
@@ -203,60 +222,59 @@ exit_code append_records(const std::string& name, const std::vector<std::string>
     complain("--record takes the name of a file, such as shelf.jsonl");
     return not_done;
   }
+  exit_code status = all_accepted;
+  std::vector<new_lot> wanted;
+  for (const std::string& line : lines) {
+    const result<document> text = read_json_line(line, name);
+    const result<shelf_line> read = text ? read_record(*text) : result<shelf_line>(text.errors());
+    if (!read) {
+      complain(read.errors());
+      status = not_done;
+      continue;
+    }
+    const std::string& lot = std::get<shelf_record>(*read).lot;
+    detail::json_writer quoted;
+    quoted.text(lot);
+    wanted.push_back({&line, *read, lot, quoted.take()});
+  }
   const std::optional<locked_file> record = open_locked(name);
   if (!record) return not_done;
-  const auto leave = [&](exit_code status) {
-    if (record->is_new) ::unlink(name.c_str());
-    return status;
-  };
   const std::optional<std::string> text = text_of(record->file);
   if (!text) {
     complain(name + " cannot be read");
-    return leave(not_done);
+    return not_done;
   }
-  present there = read_present(*text, name);
+  present there = read_present(*text, name, wanted);
   if (!there.is_record) {
     complain(name + " is no shelf record: its first line is no JSON object; name another file");
     return not_done;
   }
-  exit_code status = all_accepted;
-  std::string added = text->empty() || text->back() == '\n' ? "" : "\n";
-  std::string said;
-  for (const std::string& line : lines) {
-    const result<document> read = read_json_line(line, name);
-    const result<shelf_line> one = read ? read_record(*read) : result<shelf_line>(read.errors());
-    if (!one) {
-      complain(one.errors());
-      status = not_done;
-      continue;
-    }
-    const auto& lot = std::get<shelf_record>(*one);
-    if (!there.lines.insert(line).second) {
-      said += "lot " + lot.lot + " stands in " + name + " already\n";
-      continue;
-    }
-    if (lot.run && lot.run->verdict != verdict::accepted && !there.lots.place_of(lot.lot)) {
-      complain("the run log of lot " + lot.lot + " is " + std::string(name_of(lot.run->verdict)) +
+  std::string added;
+  std::vector<std::string> said;
+  for (const new_lot& w : wanted) {
+    const std::optional<shelf_run>& run = std::get<shelf_record>(w.read).run;
+    if (!there.lines.insert(*w.line).second) {
+      said.push_back("lot " + w.lot + " stands in " + name + " already");
+    } else if (run && run->verdict != verdict::accepted && !there.lots.place_of(w.lot)) {
+      complain("the run log of lot " + w.lot + " is " + std::string(name_of(run->verdict)) +
                ", so the lot is not recorded in " + name);
-      status = worse(status, code_of(lot.run->verdict));
-      continue;
-    }
-    if (const problems misfits = there.lots.add(*one); !misfits.empty()) {
+      status = worse(status, code_of(run->verdict));
+    } else if (const problems misfits = there.lots.add(w.read); !misfits.empty()) {
       complain(misfits);
       status = not_done;
-      continue;
+    } else {
+      added += *w.line + "\n";
+      said.push_back("lot " + w.lot + " is recorded in " + name);
     }
-    added += line + "\n";
-    said += "lot " + lot.lot + " is recorded in " + name + "\n";
   }
-  if (added.size() > 1) {
+  if (added.empty()) {
+    if (record->is_new) ::unlink(name.c_str());
+  } else {
+    if (!text->empty() && text->back() != '\n') added.insert(0, 1, '\n');
     if (!append(*record, name, text->size(), added)) return not_done;
     if (record->is_new) sync_folder(name);
-  } else if (record->is_new) {
-    ::unlink(name.c_str());
   }
-  for (std::string_view rest = said; !rest.empty(); rest.remove_prefix(rest.find('\n') + 1))
-    complain(std::string(rest.substr(0, rest.find('\n'))));
+  for (const std::string& line : said) complain(line);
   return status;
 }
 
