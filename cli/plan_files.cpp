@@ -3,8 +3,10 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <string_view>
 #include <utility>
+#include <variant>
 
 #include "jarproof/detail/words.hpp"
 #include "jarproof/document.hpp"
@@ -68,8 +70,9 @@ struct job {
     }
   }
   add_named_recipe(d, folder);
+  result<plan> what = read_plan(d);
   std::string name = d.name;
-  return {std::move(name), read_plan(d)};
+  return {std::move(name), std::move(what), {}, std::move(d)};
 }
 
 /// Kind of input that the name of a file tells.
@@ -90,11 +93,36 @@ struct job {
   return out;
 }
 
-/// One line of JSON Lines: always one plan, so that answers and lines stay paired.
-[[nodiscard]] plan_entry read_line(std::string_view line, const std::string& name,
-                                   const job& work) {
+/// A line of a shelf record, put on the shelf: the plan of its lot, nothing for a line about jars,
+/// or what is wrong with it.
+[[nodiscard]] std::optional<plan_entry> read_shelf_line(document d, const job& work,
+                                                        plan_files& all) {
+  const std::string name = d.name;
+  for (member& m : d.root.members) {
+    if (m.key != "plan" || m.value.kind != node_kind::map) continue;
+    for (const override_of& o : work.overrides) set(m.value, o.key, "plan", o.value);
+  }
+  result<shelf_line> line = read_record(d);
+  problems wrong = line ? all.shelf.add(*line) : line.errors();
+  if (!wrong.empty()) {
+    ++all.unread_lines;
+    return plan_entry{name, std::move(wrong)};
+  }
+  const auto* record = std::get_if<shelf_record>(&*line);
+  if (record == nullptr) return std::nullopt;
+  return plan_entry{name, record->plan, {}, {}, all.shelf.place_of(record->lot)};
+}
+
+/// One line of JSON Lines: one plan, so that answers and lines stay paired; only a line about the
+/// jars of a lot gives none.
+[[nodiscard]] std::optional<plan_entry> read_line(std::string_view line, const std::string& name,
+                                                  const job& work, plan_files& all) {
   result<document> read = read_json_line(line, name);
-  if (!read) return plan_entry{name, read.errors()};
+  if (!read) {
+    ++all.unread_lines;
+    return plan_entry{name, read.errors()};
+  }
+  if (is_record(read->root)) return read_shelf_line(std::move(*read), work, all);
   if (!is_linked_data(read->root)) return read_one(std::move(*read), work);
   std::vector<plan_entry> of_recipes = plans_from(recipes_of({*read}, name), name, work);
   if (of_recipes.size() == 1) return std::move(of_recipes.front());
@@ -105,7 +133,7 @@ struct job {
 }
 
 [[nodiscard]] std::vector<plan_entry> read_lines(const std::string& text, const std::string& name,
-                                                 const job& work) {
+                                                 const job& work, plan_files& all) {
   std::vector<plan_entry> out;
   std::string_view rest = text;
   for (int line = 1; !rest.empty(); ++line) {
@@ -113,15 +141,16 @@ struct job {
     const std::string_view one = rest.substr(0, end);
     rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
     if (detail::trim(one).empty()) continue;
-    out.push_back(read_line(one, name + ":" + std::to_string(line), work));
+    if (auto entry = read_line(one, name + ":" + std::to_string(line), work, all))
+      out.push_back(std::move(*entry));
   }
   return out;
 }
 
 [[nodiscard]] std::vector<plan_entry> read_text(const std::string& text, const std::string& name,
-                                                const job& work) {
+                                                const job& work, plan_files& all) {
   const std::string kind = work.input.empty() ? kind_of(name) : work.input;
-  if (kind == "jsonl") return read_lines(text, name, work);
+  if (kind == "jsonl") return read_lines(text, name, work, all);
   if (kind == "recipe") {
     // An empty file holds no plan, of whatever kind.
     if (detail::trim(text).empty()) return {};
@@ -188,8 +217,9 @@ std::optional<plan_files> read_plan_files(const po::variables_map& values,
       continue;
     }
     work.folder = folder_of(file);
-    std::vector<plan_entry> some = read_text(*text, file == "-" ? "stdin" : file, work);
-    if (some.empty()) {
+    const std::size_t before = out.shelf.lines();
+    std::vector<plan_entry> some = read_text(*text, file == "-" ? "stdin" : file, work, out);
+    if (some.empty() && out.shelf.lines() == before) {
       complain(file + " holds no plan");
       out.status = not_done;
     }

@@ -2,14 +2,17 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cstddef>
 #include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "jarproof/document.hpp"
 #include "jarproof/plan.hpp"
 #include "jarproof/result.hpp"
+#include "jarproof/shelf.hpp"
 #include "options.hpp"
 
 namespace jarproof::cli {
@@ -19,6 +22,9 @@ struct plan_entry {
   std::string name;
   result<plan> what;
   std::string file = {};  ///< as given on the command line
+  document text = {};     ///< what the plan was read from
+  std::optional<std::size_t> lot =
+      {};  ///< it is that of a recorded lot, at this place in the shelf
 };
 
 /// True where the option has one of these values; complains otherwise.
@@ -27,8 +33,12 @@ struct plan_entry {
 
 /// What the options `file`, `input` and `set` give, in order; `status` is `not_done` where one of
 /// them cannot be read or holds no plan. Nothing, with a complaint, where the options are wrong.
+/// In JSON Lines the record of a lot gives its plan; a line about its jars gives no plan, or, where
+/// it is wrong, one that is unreadable.
 struct plan_files {
   std::vector<plan_entry> plans;
+  jarproof::shelf shelf;
+  int unread_lines = 0;  ///< of JSON Lines: no JSON, or a line of a record that cannot be used
   exit_code status = all_accepted;
 };
 [[nodiscard]] std::optional<plan_files> read_plan_files(

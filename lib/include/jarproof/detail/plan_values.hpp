@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/dates.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/document.hpp"
 #include "jarproof/keys.hpp"
@@ -137,22 +138,11 @@ class plan_values {
     return said<int>{number, written->text, value.line, value.column};
   }
 
-  [[nodiscard]] std::optional<word> date(const node& value) {
-    const std::optional<word> written = text(value, "date");
-    if (!written) return std::nullopt;
-    const std::string& t = written->text;
-    bool good = t.size() == 10 && t[4] == '-' && t[7] == '-';
-    for (std::size_t i = 0; good && i < t.size(); ++i) good = i == 4 || i == 7 || is_digit(t[i]);
-    if (good) {
-      const int year = std::stoi(t.substr(0, 4));
-      const int month = std::stoi(t.substr(5, 2));
-      const int day = std::stoi(t.substr(8, 2));
-      const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
-      const int days[] = {31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-      good = month >= 1 && month <= 12 && day >= 1 && day <= days[month - 1];
-    }
-    if (!good) {
-      fault(value, "`" + t + "` is no date", "write year, month and day, such as `2026-08-14`");
+  [[nodiscard]] std::optional<word> date(const node& value, std::string_view key = "date") {
+    const std::optional<word> written = text(value, key);
+    if (written && !is_date(written->text)) {
+      fault(value, "`" + written->text + "` is no date",
+            "write year, month and day, such as `2026-08-14`");
       return std::nullopt;
     }
     return written;

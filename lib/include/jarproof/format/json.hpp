@@ -217,9 +217,13 @@ inline void write_report(json_writer& w, const report& r) {
   return w.take();
 }
 
-/// All reports of one run. Ends with a line end.
-[[nodiscard]] inline std::string json_of(const std::vector<report>& reports, const edition& rules) {
-  detail::json_writer w(5);
+namespace detail {
+
+/// The object of one run; `more` writes what stands behind its other members.
+template <class More>
+[[nodiscard]] std::string run_text(const std::vector<report>& reports, const edition& rules,
+                                   More&& more) {
+  json_writer w(5);
   w.begin('{');
   w.member("format", report_format);
   w.member("library", library_version);
@@ -230,7 +234,7 @@ inline void write_report(json_writer& w, const report& r) {
   w.end('}');
   w.key("plans");
   w.begin('[');
-  for (const report& r : reports) detail::write_report(w, r);
+  for (const report& r : reports) write_report(w, r);
   w.end(']');
   w.key("summary");
   w.begin('{');
@@ -241,8 +245,16 @@ inline void write_report(json_writer& w, const report& r) {
     w.member(name_of(v), count);
   }
   w.end('}');
+  more(w);
   w.end('}');
   return w.take() + "\n";
+}
+
+}  // namespace detail
+
+/// All reports of one run. Ends with a line end.
+[[nodiscard]] inline std::string json_of(const std::vector<report>& reports, const edition& rules) {
+  return detail::run_text(reports, rules, [](detail::json_writer&) {});
 }
 
 }  // namespace jarproof

@@ -1,0 +1,288 @@
+// The shelf: which lots stand on it, how many jars are left, what to eat first, and whether the
+// process of each lot is still accepted.
+//
+//   result<std::string> line = record_line(report, plan, document, edition);   // to be added
+//   shelf s;
+//   for (const document& d : lines) if (auto line = read_record(d)) problems p = s.add(*line);
+//   shelf_today today = today_of(s, edition, "2026-11-28");   // judged again; the clock is not
+//   read
+//
+// A lot whose plan is not accepted by the edition in use is never among what to eat.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <unordered_map>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "jarproof/check.hpp"
+#include "jarproof/detail/shelf_reader.hpp"
+#include "jarproof/detail/shelf_writer.hpp"
+#include "jarproof/document.hpp"
+#include "jarproof/shelf_record.hpp"
+#include "jarproof/version.hpp"
+
+namespace jarproof {
+
+/// True for an object that is, or is meant to be, a line of a shelf record; it is no plan.
+[[nodiscard]] inline bool is_record(const node& n) noexcept {
+  return n.kind == node_kind::map && find(n, "record") != nullptr;
+}
+
+/// Reads one line of a shelf record. Whether its counts fit the lot is told by `shelf::add`.
+[[nodiscard]] inline result<shelf_line> read_record(const document& line) {
+  return detail::shelf_reader(line).read();
+}
+
+/// The line of one lot, without a line end. `what` is the plan of `r`, `text` the document that it
+/// was read from. Refused: a plan that is not accepted, one without `lot`, `date` or `jars`, and a
+/// line too long to be read again.
+[[nodiscard]] inline result<std::string> record_line(const report& r, const plan& what,
+                                                     const document& text, const edition& rules,
+                                                     std::optional<shelf_run> run = std::nullopt,
+                                                     int unsealed = 0) {
+  problems errors;
+  const auto refuse = [&](std::string path, std::string message, std::string write) {
+    errors.push_back({what.source, what.line, what.column, std::move(path), std::move(message),
+                      std::move(write)});
+  };
+  if (r.verdict != verdict::accepted) {
+    refuse("", "the plan is " + std::string(name_of(r.verdict)) + " and is not recorded",
+           "record only what is accepted");
+    return errors;
+  }
+  if (!what.lot)
+    refuse("lot", "the plan has no `lot`, so its jars cannot be told from others",
+           "write `lot: 2026-08-14-a`, another one for each batch");
+  if (!what.date) refuse("date", "the plan has no `date`", "write `date: 2026-08-14`");
+  if (!what.jars)
+    refuse("jars", "the plan has no `jars`, so nothing can be counted",
+           "write how many jars there are, such as `jars: 7`");
+  if (what.jars && (unsealed < 0 || unsealed > what.jars->value))
+    refuse("unsealed", "more jars are unsealed than were put up",
+           "write at most " + what.jars->text);
+  if (!errors.empty()) return errors;
+
+  shelf_record out;
+  out.lot = what.lot->text;
+  out.title = r.title;
+  out.date = what.date->text;
+  out.library = std::string(library_version);
+  out.edition_name = std::string(rules.name);
+  out.edition_version = std::string(rules.version);
+  out.verdict = r.verdict;
+  if (r.process != nullptr) out.process = std::string(r.process->id);
+  out.required = "null";
+  if (r.required) {
+    detail::json_writer w;
+    detail::write_requirement(w, *r.required);
+    out.required = w.take();
+  }
+  out.plan_text = detail::tree_text(text.root, detail::plain_scalars::as_texts);
+  out.jars = what.jars->value;
+  if (what.jar) out.jar = what.jar->text;
+  out.run = std::move(run);
+  out.unsealed = unsealed;
+  out.use_by = detail::a_year_after(out.date);
+  if (out.use_by.empty()) refuse("date", "the date is too far ahead", "write the day of canning");
+  std::string line = detail::line_of(out);
+  constexpr std::size_t longest_line = 1 << 20;
+  if (line.size() > longest_line)
+    refuse("", "the plan is too long to be recorded", "leave out what is not needed");
+  if (!errors.empty()) return errors;
+  return line;
+}
+
+/// One lot with everything that its lines say. Jars eaten or discarded are open ones first, then
+/// jars from the shelf.
+struct shelf_lot {
+  shelf_record record;
+  int unsealed = 0;
+  int opened = 0;
+  int eaten = 0;
+  int discarded = 0;
+  int open = 0;  ///< opened, and neither eaten nor discarded
+  int left = 0;  ///< on the shelf, never opened
+};
+
+/// Lots in the order in which they were recorded.
+class shelf {
+ public:
+  /// Takes one line over. A line that does not fit what stands before it changes nothing, and the
+  /// reason is returned. A second record of a lot is its run log, with the same plan.
+  problems add(const shelf_line& line) {
+    problems misfits = std::visit([&](const auto& one) { return take(one); }, line);
+    lines_ += misfits.empty() ? 1 : 0;
+    return misfits;
+  }
+
+  [[nodiscard]] const std::vector<shelf_lot>& lots() const noexcept { return lots_; }
+
+  /// How many lines it was made of.
+  [[nodiscard]] std::size_t lines() const noexcept { return lines_; }
+
+  /// Place in `lots()` of the lot with this name.
+  [[nodiscard]] std::optional<std::size_t> place_of(const std::string& lot) const {
+    const auto at = places_.find(lot);
+    if (at == places_.end()) return std::nullopt;
+    return at->second;
+  }
+
+ private:
+  std::vector<shelf_lot> lots_;
+  std::unordered_map<std::string, std::size_t> places_;
+  std::size_t lines_ = 0;
+
+  [[nodiscard]] static problems one(const std::string& source, const char* path,
+                                    std::string message, std::string write) {
+    return {{source, 0, 0, path, std::move(message), std::move(write)}};
+  }
+
+  problems take(const shelf_record& r) {
+    const std::optional<std::size_t> place = place_of(r.lot);
+    if (place) return take_run(lots_[*place], r);
+    shelf_lot lot{r};
+    lot.unsealed = r.unsealed;
+    lot.left = r.jars - r.unsealed;
+    places_.emplace(r.lot, lots_.size());
+    lots_.push_back(std::move(lot));
+    return {};
+  }
+
+  problems take_run(shelf_lot& lot, const shelf_record& r) {
+    const bool same = r.plan_text == lot.record.plan_text;
+    if (!same || !r.run || lot.record.run) {
+      return one(r.source, "lot",
+                 "the lot `" + r.lot + "` is recorded already in " + lot.record.source,
+                 "give each batch a `lot` of its own");
+    }
+    if (r.unsealed > lot.left) return too_many(r.source, "unsealed", lot.left, r.lot);
+    lot.record.run = r.run;
+    lot.unsealed += r.unsealed;
+    lot.left -= r.unsealed;
+    return {};
+  }
+
+  [[nodiscard]] static problems too_many(const std::string& source, const char* path, int left,
+                                         const std::string& lot) {
+    return one(source, path,
+               "of the lot `" + lot + "` " +
+                   (left == 0 ? "no jar is left"
+                              : "only " + std::to_string(left) + " " +
+                                    (left == 1 ? "jar is" : "jars are") + " left"),
+               left == 0 ? "take the line out, or put the lot right"
+                         : "write at most " + std::to_string(left));
+  }
+
+  problems take(const shelf_happening& h) {
+    const std::optional<std::size_t> place = place_of(h.lot);
+    if (!place) {
+      std::vector<std::string_view> names;  // of a large shelf, comparing all would be slow
+      if (lots_.size() <= 200) {
+        for (const shelf_lot& l : lots_) names.push_back(l.record.lot);
+      }
+      const std::string near = detail::nearest(h.lot, names);
+      return one(
+          h.source, "lot", "no record of the lot `" + h.lot + "` stands before this line",
+          near.empty() ? "write the name of a recorded lot" : "did you mean `" + near + "`?");
+    }
+    shelf_lot& lot = lots_[*place];
+    if (h.date < lot.record.date) {
+      return one(h.source, "date", "this is before the lot was put up, " + lot.record.date,
+                 "write the day on which it happened");
+    }
+    const bool from_open = h.what == shelf_event::eaten || h.what == shelf_event::discarded;
+    const int there = lot.left + (from_open ? lot.open : 0);
+    const std::string_view name = name_of(h.what);
+    if (h.jars > there) return too_many(h.source, std::string(name).c_str(), there, h.lot);
+    const int open_ones = from_open ? std::min(lot.open, h.jars) : 0;
+    lot.open -= open_ones;
+    lot.left -= h.jars - open_ones;
+    if (h.what == shelf_event::opened) lot.open += h.jars;
+    int& total = h.what == shelf_event::opened      ? lot.opened
+                 : h.what == shelf_event::eaten     ? lot.eaten
+                 : h.what == shelf_event::discarded ? lot.discarded
+                                                    : lot.unsealed;
+    total += h.jars;
+    return {};
+  }
+};
+
+/// One lot as it stands by the edition in use.
+struct lot_today {
+  shelf_lot lot;
+  jarproof::report report;     ///< of its plan, by the edition in use
+  bool accepted = false;       ///< the plan then and now, and its run log where it has one
+  bool other_edition = false;  ///< it was recorded with another edition, or version of it
+  bool past_use_by = false;    ///< false where no day is given
+};
+
+struct shelf_today {
+  std::string date;             ///< the day that it is told for; may be empty
+  std::vector<lot_today> lots;  ///< oldest first
+  int unread = 0;               ///< lines that could not be read: the counts may be wrong
+};
+
+/// `reports` are those of the plans of `s.lots()`, in their order, under `rules`, which must
+/// outlive the result. `date` may be empty: then no lot is past its day.
+[[nodiscard]] inline shelf_today today_of(const shelf& s, std::vector<report> reports,
+                                          const edition& rules, std::string_view date = "") {
+  shelf_today out{std::string(date), {}, 0};
+  for (std::size_t i = 0; i < s.lots().size() && i < reports.size(); ++i) {
+    const shelf_record& r = s.lots()[i].record;
+    lot_today one{s.lots()[i], std::move(reports[i])};
+    one.accepted = one.report.verdict == verdict::accepted && r.verdict == verdict::accepted &&
+                   (!r.run || r.run->verdict == verdict::accepted);
+    one.other_edition = r.edition_name != rules.name || r.edition_version != rules.version;
+    one.past_use_by = !date.empty() && r.use_by < date;
+    out.lots.push_back(std::move(one));
+  }
+  std::stable_sort(out.lots.begin(), out.lots.end(), [](const lot_today& a, const lot_today& b) {
+    return a.lot.record.date < b.lot.record.date;
+  });
+  return out;
+}
+
+/// Judges the plan of every lot again.
+[[nodiscard]] inline shelf_today today_of(const shelf& s, const edition& rules,
+                                          std::string_view date = "") {
+  std::vector<report> reports;
+  for (const shelf_lot& l : s.lots()) reports.push_back(check(l.record.plan, rules));
+  return today_of(s, std::move(reports), rules, date);
+}
+
+/// Places in `t.lots` of what there is to eat: lots with an open jar, then by the day of use, then
+/// the oldest. Lots that are not accepted are never among them.
+[[nodiscard]] inline std::vector<std::size_t> eat_first(const shelf_today& t) {
+  std::vector<std::size_t> out;
+  for (std::size_t i = 0; i < t.lots.size(); ++i) {
+    const lot_today& l = t.lots[i];
+    if (l.accepted && l.lot.left + l.lot.open > 0) out.push_back(i);
+  }
+  std::stable_sort(out.begin(), out.end(), [&](std::size_t a, std::size_t b) {
+    const auto rank = [&](std::size_t i) {
+      const shelf_lot& l = t.lots[i].lot;
+      return std::make_tuple(l.open == 0, std::string_view(l.record.use_by));
+    };
+    return rank(a) < rank(b);
+  });
+  return out;
+}
+
+/// Lots whose process, or run, is not accepted; also those of which no jar is left.
+[[nodiscard]] inline std::vector<std::size_t> not_accepted(const shelf_today& t) {
+  std::vector<std::size_t> out;
+  for (std::size_t i = 0; i < t.lots.size(); ++i) {
+    if (!t.lots[i].accepted) out.push_back(i);
+  }
+  return out;
+}
+
+}  // namespace jarproof
