@@ -46293,12 +46293,14 @@ constexpr way_step a4110[] = {{"soup-beans", "frame", a4103, a1199, "Rehydrate t
 constexpr run_limit a4111[] = {{"longest-gap-min", 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts.", "common practice, no source", {}},
     {"fastest-cooling-min", 5, "A canner that is left alone does not lose its pressure faster.", "common practice, no source", {}},
     {"wait-after-zero-min", 10, "Between pressure zero and the opening of the lid.", "", a23},
-    {"boil-tolerance-f", 3, "Water that shows so much less than the boiling point of the place counts as boiling.", "common practice, no source", {}}};
+    {"boil-tolerance-f", 3, "Water that shows so much less than the boiling point of the place counts as boiling.", "common practice, no source", {}},
+    {"weight-swing-psi", 1, "A gauge beside a weight may show so much more than 15 psi.", "common practice, no source", {}}};
 constexpr citation a4112[] = {{"usda-guide-1", "1", ""},
     {"nchfp-steam-canner", "", ""}};
-constexpr citation a4113[] = {{"nchfp-low-temperature", "", ""}};
-constexpr citation a4114[] = {{"nchfp-process-time", "", ""}};
-constexpr run_step a4115[] = {{"start", "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`.", "", a23},
+constexpr citation a4113[] = {{"nchfp-equipment", "", ""}};
+constexpr citation a4114[] = {{"nchfp-low-temperature", "", ""}};
+constexpr citation a4115[] = {{"nchfp-process-time", "", ""}};
+constexpr run_step a4116[] = {{"start", "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`.", "", a23},
     {"warm", "Bring it to {hold}, then write `steam`.", "", a23},
     {"vent", "Let the steam flow for {limit}.", "", a3780},
     {"close-vent", "Close the vent now, and write `weight-on`.", "", a23},
@@ -46311,50 +46313,52 @@ constexpr run_step a4115[] = {{"start", "Heat on high, vent open, until a steady
     {"refill", "Pour in boiling water until the jars are covered by 1 to 2 in, and bring it back to {hold}.", "", a23},
     {"start-again", "When it is back, start the whole {time} again, to {at} at the earliest. Earlier minutes do not count.", "", a23},
     {"hold-again", "Hold {hold}. The whole {time} counts from {at}.", "", a23},
+    {"lower-heat", "Turn the heat down, to no more than {limit}.", "", a4113},
+    {"then-off", "Then turn the heat off, and let the pressure fall by itself.", "", a23},
     {"off", "Turn the heat off now, and write `heat-off`.", "", a23},
     {"off-boiling", "Heat off, lid off, wait 5 min. Then lift the jars out, upright.", "", a23},
     {"off-steam", "Heat off. Lift the lid away from you, take the jars out, and let them cool in still air.", "", a4007},
-    {"off-low", "Heat off. Lift the jars out, upright.", "", a4113},
+    {"off-low", "Heat off. Lift the jars out, upright.", "", a4114},
     {"fall", "Leave the canner alone until the pressure is zero: no cold water, no fan, weight on. Then write `zero`.", "", a23},
     {"wait", "Take the weight off and wait {limit} before you open the lid, away from you.", "", a23},
-    {"stop-plan", "The plan itself is not a published process. Do not count on this run.", "", a4114}};
-constexpr boiling_point a4116[] = {{0, 212000},
+    {"stop-plan", "The plan itself is not a published process. Do not count on this run.", "", a4115}};
+constexpr boiling_point a4117[] = {{0, 212000},
     {1000, 210200},
     {2000, 208400},
     {5000, 203000},
     {6000, 201100},
     {8000, 197400},
     {10000, 193600}};
-constexpr citation a4117[] = {{"nebraska-unsealed", "", ""}};
-constexpr citation a4118[] = {{"kstate-unsealed", "", ""},
+constexpr citation a4118[] = {{"nebraska-unsealed", "", ""}};
+constexpr citation a4119[] = {{"kstate-unsealed", "", ""},
     {"usda-guide-1", "1", ""}};
-constexpr run_limit a4119[] = {{"reprocess-low-acid-h", 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long.", "", a4117},
-    {"reprocess-acid-h", 24, "The same for acid food.", "", a4118},
+constexpr run_limit a4120[] = {{"reprocess-low-acid-h", 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long.", "", a4118},
+    {"reprocess-acid-h", 24, "The same for acid food.", "", a4119},
     {"unsealed-h", 24, "After the heat is off, a jar that did not seal may be processed again for so long.", "", a3865},
     {"seals-from-h", 12, "Seals are tested after at least so long.", "", a23},
     {"seals-through-h", 24, "And by then.", "", a23}};
-constexpr citation a4120[] = {{"nebraska-unsealed", "", ""},
+constexpr citation a4121[] = {{"nebraska-unsealed", "", ""},
     {"kstate-unsealed", "", ""}};
-constexpr citation a4121[] = {{"usda-guide-1", "1", ""},
+constexpr citation a4122[] = {{"usda-guide-1", "1", ""},
     {"nebraska-unsealed", "", ""}};
-constexpr citation a4122[] = {{"nebraska-unsealed", "", ""},
+constexpr citation a4123[] = {{"nebraska-unsealed", "", ""},
     {"nchfp-safety", "", ""}};
-constexpr citation a4123[] = {{"kstate-unsealed", "", ""}};
-constexpr run_step a4124[] = {{"more-readings", "If you have more readings than the log shows, add them and judge it again. If not, go on.", "common practice, no source", {}},
+constexpr citation a4124[] = {{"kstate-unsealed", "", ""}};
+constexpr run_step a4125[] = {{"more-readings", "If you have more readings than the log shows, add them and judge it again. If not, go on.", "common practice, no source", {}},
     {"run-again", "While the canner is closed and not at zero: heat on again, bring it to {hold}, and run the whole {time}.", "", a23},
-    {"reprocess", "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack.", "", a4120},
-    {"refrigerate", "Or refrigerate all jars, and eat the food within a few days.", "", a4117},
-    {"freeze", "Or freeze it, with 1 1/2 in (38 mm) of headspace.", "", a4121},
-    {"discard-low-acid", "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign.", "", a4122},
-    {"discard-acid", "Later than {at}, throw the food out.", "", a4123},
-    {"discard-untested", "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting.", "", a4123},
+    {"reprocess", "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack.", "", a4121},
+    {"refrigerate", "Or refrigerate all jars, and eat the food within a few days.", "", a4118},
+    {"freeze", "Or freeze it, with 1 1/2 in (38 mm) of headspace.", "", a4122},
+    {"discard-low-acid", "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign.", "", a4123},
+    {"discard-acid", "Later than {at}, throw the food out.", "", a4124},
+    {"discard-untested", "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting.", "", a4124},
     {"cool", "Let the jars stand upright, 1 in apart, out of drafts. Do not tighten the bands.", "", a23},
     {"check-seals", "Test every seal after 12 to 24 h, and write `unsealed` with the number.", "", a23},
     {"reprocess-unsealed", "Unsealed jars: new lid, checked jar, food heated to a boil, and the whole {time} again as hot pack.", "", a3865},
-    {"refrigerate-unsealed", "Unsealed jars: refrigerate them and eat the food within a few days.", "", a4121},
-    {"freeze-unsealed", "Or freeze them, with 1 1/2 in (38 mm) of headspace.", "", a4121},
+    {"refrigerate-unsealed", "Unsealed jars: refrigerate them and eat the food within a few days.", "", a4122},
+    {"freeze-unsealed", "Or freeze them, with 1 1/2 in (38 mm) of headspace.", "", a4122},
     {"broken", "Throw out the food of a broken jar; glass may be in it.", "common practice, no source", {}}};
-constexpr sv a4125[] = {"pie-filling-apple",
+constexpr sv a4126[] = {"pie-filling-apple",
     "pie-filling-blueberry",
     "pie-filling-cherry",
     "pie-filling-green-tomato",
@@ -46363,7 +46367,7 @@ constexpr sv a4125[] = {"pie-filling-apple",
     "pumpkin",
     "squash-winter"};
 
-constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a95, a130, a131, {a132, a133, a134, a135, a136, a137, a138, a139, a140, a141, a142, a143, a144, a145, a146, a147, a148, a149}, a1383, a3352, a3353, a3355, a3562, a3709, a4096, a4102, a4110, {a4111, a4115, a4116, "published figures of a space agency, read in a copy", {}}, {a4119, a4124, a4125, "", a4117}};
+constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a95, a130, a131, {a132, a133, a134, a135, a136, a137, a138, a139, a140, a141, a142, a143, a144, a145, a146, a147, a148, a149}, a1383, a3352, a3353, a3355, a3562, a3709, a4096, a4102, a4110, {a4111, a4116, a4117, "published figures of a space agency, read in a copy", {}}, {a4120, a4125, a4126, "", a4118}};
 
 }  // namespace
 

@@ -80,12 +80,16 @@ inline void judge_missing(run_judging& j) {
   const bool starts = first_after(j.moments, log_event_kind::at_pressure, first) != nullptr;
   const bool steams = first_after(j.moments, log_event_kind::steam, first) != nullptr;
   const bool at_boil = !j.target.by_pressure && (steams || starts);
-  if (!starts && !(at_boil && j.target.method != "low-temperature"))
+  const bool low = j.target.method == "low-temperature";
+  if (!starts && !(at_boil && !low))
     missing_event(j, log_event_kind::at_pressure, "when the timing began");
   // A thermometer shows the boil by itself; `steady` alone does not say when it began.
-  if (starts && !steams && !j.target.by_pressure && !j.target.by_reading)
+  if (starts && !steams && !low && !j.target.by_pressure && !j.target.by_reading)
     missing_event(j, log_event_kind::steam, "when the full boil began");
-  if (j.course.started_us && !j.course.off_us)
+  // A canner that is opened in the middle says by itself when the process ended.
+  const bool opened = j.course.end_row != nullptr && j.course.end_row->event &&
+                      j.course.end_row->event->kind == log_event_kind::opened && !j.delivered;
+  if (j.course.started_us && !j.course.off_us && !opened)
     missing_event(j, log_event_kind::heat_off, "when the heat was turned off");
 }
 
@@ -165,9 +169,11 @@ inline void fill_numbers(run_judging& j) {
   judge_delivery(j, unlike);
   if (!j.target.method.empty()) judge_missing(j);
   if (j.target.by_pressure) {
-    const held_stretch best = longest(j.course.vouched);
+    // The venting before the time that counted; of a start that was too early, before it counted.
+    const held_stretch best = longest(j.delivered ? j.course.vouched : j.course.claimed);
     const std::int64_t before =
-        j.delivered ? best.from_us : j.course.restarted_us.value_or(out.last_us);
+        j.delivered ? best.from_us
+                    : std::max(j.course.restarted_us.value_or(out.last_us), best.from_us);
     const bool closing = out.state != run_state::heating && out.state != run_state::venting;
     if (closing) judge_vent(j, out.state == run_state::rising ? out.last_us : before);
     if (closing) judge_heat_up(j, out.state == run_state::rising ? out.last_us : before);

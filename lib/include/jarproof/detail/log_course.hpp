@@ -83,8 +83,8 @@ struct log_course {
   std::optional<std::int64_t> started_us;    ///< the first start of the timing
   std::optional<std::int64_t> restarted_us;  ///< the last one
   std::optional<std::int64_t> off_us;        ///< heat off, after the last start
-  const log_row* off_row = nullptr;
-  std::int64_t span_us = 0;  ///< longest time from a start to the next, or to the heat off
+  const log_row* end_row = nullptr;  ///< that row, or the one that ended the count without it
+  std::int64_t span_us = 0;          ///< longest time from a start to the next, or to the heat off
   std::int64_t span_from_us = 0;
   std::int64_t span_to_us = 0;
   std::vector<held_stretch> claimed;  ///< held, by the rows there are
@@ -118,7 +118,7 @@ class course_reader {
                                                 : m.of(log_event_kind::steam) != nullptr;
       if (begins) {
         begin(i);
-      } else if (counting_) {
+      } else if (counting_ && !pressure_gone(m)) {
         pass(m);
       }
       if (counting_ && ends_count(m)) stop(m);
@@ -184,14 +184,18 @@ class course_reader {
         target_.by_steady && !target_.by_pressure && m.of(log_event_kind::steam) != nullptr;
     return steady || boils ? state::good : state::none;
   }
+  /// What the gauge shows then is no drop any more.
+  [[nodiscard]] bool pressure_gone(const log_moment& m) const noexcept {
+    return target_.by_pressure &&
+           (m.of(log_event_kind::zero) != nullptr || m.of(log_event_kind::opened) != nullptr);
+  }
   /// The vent is opened, the pressure is gone, or the heat is off.
   [[nodiscard]] bool ends_count(const log_moment& m) const noexcept {
     if (m.of(log_event_kind::heat_off) != nullptr) return true;
     if (m.of(log_event_kind::unsealed) != nullptr || m.of(log_event_kind::broken) != nullptr)
       return true;
-    return target_.by_pressure &&
-           (m.of(log_event_kind::zero) != nullptr || m.of(log_event_kind::opened) != nullptr ||
-            (m.of(log_event_kind::steam) != nullptr && m.at_us > began_));
+    return pressure_gone(m) ||
+           (target_.by_pressure && m.of(log_event_kind::steam) != nullptr && m.at_us > began_);
   }
 
   void lose(std::string_view check, const log_moment& m, const log_row* row) {
@@ -226,7 +230,7 @@ class course_reader {
     if (!out_.started_us) out_.started_us = m.at_us;
     out_.restarted_us = m.at_us;
     out_.off_us.reset();
-    out_.off_row = nullptr;
+    out_.end_row = nullptr;
     out_.lost = false;
     const log_row* mark = m.of(log_event_kind::at_pressure);
     if (!is_ready(m) || state_of(m) == state::bad || began_below(index)) {
@@ -247,7 +251,10 @@ class course_reader {
     }
     for (std::size_t i = index + 1; i < all_.size(); ++i) {
       const state after = state_of(all_[i]);
-      if (after != state::none) return after == state::bad;
+      // What is lost later was there at the start.
+      const bool by_event = all_[i].of(log_event_kind::boil_lost) != nullptr ||
+                            all_[i].of(log_event_kind::water_low) != nullptr;
+      if (after != state::none) return after == state::bad && !by_event;
       if (ends_count(all_[i])) return false;
     }
     return false;
@@ -293,8 +300,8 @@ class course_reader {
     take_span(by_heat ? m.at_us : last_good_);
     if (by_heat) {
       out_.off_us = m.at_us;
-      out_.off_row = off;
     }
+    out_.end_row = by_heat ? off : m.first;
     counting_ = false;
     out_.lost = false;
   }

@@ -73,6 +73,14 @@ class now_writer {
                        [](const log_loss& l) { return l.again_us.has_value(); });
   }
 
+  [[nodiscard]] bool too_high_now() const {
+    const log_row* last = nullptr;
+    for (const log_row& row : j_.log.rows) {
+      if (row.reading) last = &row;
+    }
+    return last != nullptr && j_.target.most && *last->reading > *j_.target.most;
+  }
+
   void vent_again() {
     facts_.limit = std::to_string(j_.target.vent_min) + " min";
     add("vent-again");
@@ -101,6 +109,10 @@ class now_writer {
       add(j_.target.by_pressure ? "raise" : "raise-boil");
       return;
     }
+    if (too_high_now()) {
+      facts_.limit = limit_text(j_.log.unit, *j_.target.most);
+      add("lower-heat");
+    }
     if (j_.out.state == run_state::lost) {
       const bool dry = !j_.course.losses.empty() && j_.course.losses.back().check == "water-low";
       add(j_.target.by_pressure ? "raise-heat" : dry ? "refill" : "back-boil");
@@ -114,6 +126,10 @@ class now_writer {
         add_hold_again(from);
       } else {
         add("hold", j_.out.ends_us);
+      }
+      if (j_.target.by_pressure) {
+        add("then-off");
+        return;
       }
     }
     turn_off();

@@ -77,23 +77,31 @@ struct log_target {
   return found == nullptr ? 0 : found->value;
 }
 
+/// The highest reading of a home canner; in kPa and bar the mark of the highest weight.
+[[nodiscard]] inline std::int64_t most_reading(log_unit u, const method& canner,
+                                               std::int64_t error_micro_psi) noexcept {
+  if (u == log_unit::psi || canner.weights_kpa.empty())
+    return least_reading(u, canner.highest_psi * micro_per_unit + error_micro_psi);
+  const std::int64_t mark = canner.weights_kpa[canner.weights_kpa.size() - 1];
+  const std::int64_t scale = u == log_unit::kpa ? 1'000'000 : 10'000;
+  return mark * scale + (error_micro_psi == 0 ? 0 : least_reading(u, error_micro_psi));
+}
+
 inline void target_by_pressure(log_target& t, const plan& what, const method& canner, int psi,
-                               log_unit unit) {
+                               log_unit unit, int swing_psi) {
   const bool high = !t.weighted && what.gauge_error && what.gauge_error->value.value > 0;
   const std::int64_t error = high ? what.gauge_error->value.value : 0;
   const std::int64_t needed = psi * micro_per_unit + error;
   t.hold = pressure_text(psi, t.weighted ? "weighted" : "dial");
-  if (high) t.hold += ", which is " + pounds(needed) + " on this gauge";
   t.by_reading = is_pressure(unit);
+  const log_unit shown = t.by_reading ? unit : log_unit::psi;
+  if (high)
+    t.hold = limit_text(shown, least_reading(shown, needed)) + " on this gauge (" +
+             std::to_string(psi) + " psi true)";
   if (!t.by_reading) return;
   t.least = least_reading(unit, needed);
-  // A reading in kPa or bar counts as too high above the mark of the highest weight.
-  t.most = canner.highest_psi * micro_per_unit + error;
-  if (unit != log_unit::psi && !canner.weights_kpa.empty()) {
-    const std::int64_t mark = canner.weights_kpa[canner.weights_kpa.size() - 1];
-    const std::int64_t scale = unit == log_unit::kpa ? 1'000'000 : 10'000;
-    t.most = mark * scale + (error == 0 ? 0 : least_reading(unit, error));
-  }
+  t.most = most_reading(unit, canner, error);
+  if (t.weighted) *t.most += least_reading(unit, swing_psi * micro_per_unit);
   for (std::size_t i = 0; t.weighted && i < canner.weights_psi.size(); ++i) {
     // The lower of the two marks that a weight has in kPa.
     if (canner.weights_psi[i] != psi || 2 * i >= canner.weights_kpa.size()) continue;
@@ -117,7 +125,9 @@ inline void target_by_pressure(log_target& t, const plan& what, const method& ca
     const requirement& q = *judged.required;
     t.time_min = q.time_min;
     t.weighted = what.gauge ? what.gauge->text == "weighted" : q.gauge == "weighted";
-    if (q.pressure_psi) target_by_pressure(t, what, *m, *q.pressure_psi, log.unit);
+    if (q.pressure_psi)
+      target_by_pressure(t, what, *m, *q.pressure_psi, log.unit,
+                         limit_of(rules.run.limits, "weight-swing-psi"));
     if (q.least_f) {
       t.hold = std::to_string(*q.least_f) + " to " + std::to_string(q.most_f.value_or(0)) + " F";
       t.by_reading = is_temperature(log.unit);

@@ -102,7 +102,7 @@ inline void judge_delivery(run_judging& j, bool unlike) {
   facts.found = duration_text(counted.to_us - counted.from_us);
   facts.required = time_text(j.target.time_min);
   facts.reason = "Counted from " + j.when(counted.from_us) + " to " + j.when(counted.to_us) + ".";
-  j.say("time-too-short", j.course.off_row, std::move(facts));
+  j.say("time-too-short", j.course.end_row, std::move(facts));
 }
 
 }  // namespace jarproof::detail
