@@ -42,7 +42,9 @@ class writer {
                                       array("ph_entry", e.ph),
                                       array("check_rule", e.checks),
                                       array("left_out", e.left_outs),
-                                      array("way_step", e.way_steps)});
+                                      array("way_step", e.way_steps),
+                                      value(e.run),
+                                      value(e.after)});
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
@@ -222,16 +224,37 @@ class writer {
     return braces({value(s.id), value(s.way), words(s.processes), words(s.if_any), value(s.says),
                    value(s.evidence), cited(s.sources)});
   }
+  [[nodiscard]] std::string value(const run_limit& l) {
+    return braces(
+        {value(l.id), value(l.value), value(l.says), value(l.evidence), cited(l.sources)});
+  }
+  [[nodiscard]] std::string value(const run_step& s) {
+    return braces({value(s.id), value(s.says), value(s.evidence), cited(s.sources)});
+  }
+  [[nodiscard]] static std::string value(const boiling_point& b) {
+    return braces({value(b.altitude_ft), value(b.thousandths_f)});
+  }
+  [[nodiscard]] std::string value(const run_rules& r) {
+    return braces({array("run_limit", r.limits), array("run_step", r.steps),
+                   array("boiling_point", r.boiling), value(r.boiling_evidence),
+                   cited(r.boiling_sources)});
+  }
+  [[nodiscard]] std::string value(const after_rules& r) {
+    return braces({array("run_limit", r.limits), array("run_step", r.steps),
+                   words(r.not_reprocessed), value(r.not_reprocessed_evidence),
+                   cited(r.not_reprocessed_sources)});
+  }
   [[nodiscard]] std::string value(const ph_entry& e) {
     return braces({value(e.food), words(e.explains), value(e.low_hundredths),
                    value(e.high_hundredths), value(e.says), value(e.evidence), cited(e.sources)});
   }
   [[nodiscard]] std::string value(const example& x) {
-    return braces({value(x.name), value(x.plan), words(x.expect)});
+    return braces({value(x.name), value(x.plan), value(x.log), words(x.expect)});
   }
   [[nodiscard]] std::string value(const check_rule& c) {
     return braces({value(c.id), value(c.title), value(c.level), value(c.outcome), value(c.since),
-                   value(c.says), value(c.unsaid), value(c.why), value(c.fix), cited(c.sources),
+                   value(c.says), value(c.unsaid), value(c.why), value(c.fix), value(c.log_says),
+                   value(c.log_fix), value(c.log_level), value(c.log_outcome), cited(c.sources),
                    array("example", c.good), array("example", c.bad)});
   }
 

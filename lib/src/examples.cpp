@@ -4,33 +4,56 @@
 
 #include "jarproof/check.hpp"
 #include "jarproof/detail/words.hpp"
+#include "jarproof/judge_log.hpp"
+#include "jarproof/read_log.hpp"
 #include "jarproof/read_plan.hpp"
 #include "jarproof/rules.hpp"
 #include "jarproof/unreadable.hpp"
+#include "jarproof/unreadable_log.hpp"
 #include "jarproof/yaml.hpp"
 
 namespace jarproof {
 namespace {
 
-[[nodiscard]] report judged(const example& shown, const edition& rules) {
+/// The plan of an example, or what makes it none.
+[[nodiscard]] result<plan> plan_of(const example& shown) {
   const result<std::vector<document>> read = read_yaml(shown.plan, shown.name);
-  if (!read) return unreadable_report(shown.name, read.errors(), rules);
-  if (read->size() != 1) {
-    return unreadable_report(
-        shown.name, {{std::string(shown.name), 1, 1, "", "one plan is needed", "write one plan"}},
-        rules);
+  if (!read) return read.errors();
+  if (read->size() != 1)
+    return problems{{std::string(shown.name), 1, 1, "", "one plan is needed", "write one plan"}};
+  return read_plan(read->front());
+}
+
+/// True where the findings of an example name this one.
+template <class Finding>
+[[nodiscard]] bool counts(const Finding& f, const check_rule& check) {
+  return f.outcome != outcome::none || f.check == check.id;
+}
+
+[[nodiscard]] std::vector<std::string> run_findings(const check_rule& check, const example& shown,
+                                                    const plan& what, const edition& rules) {
+  const result<run_log> log = read_log(shown.log, std::string(shown.name));
+  const log_report judged =
+      log ? judge_log(what, rules, *log)
+          : unreadable_log_report(shown.name, log.errors(), jarproof::check(what, rules), rules);
+  std::vector<std::string> out;
+  for (const log_finding& f : judged.findings) {
+    if (counts(f, check)) out.push_back(std::to_string(f.line) + " " + f.check);
   }
-  const result<plan> what = read_plan(read->front());
-  return what ? check(*what, rules) : unreadable_report(shown.name, what.errors(), rules);
+  return out;
 }
 
 }  // namespace
 
 std::vector<std::string> example_findings(const check_rule& check, const example& shown,
                                           const edition& rules) {
+  const result<plan> what = plan_of(shown);
+  if (what && !shown.log.empty()) return run_findings(check, shown, *what, rules);
+  const report judged =
+      what ? jarproof::check(*what, rules) : unreadable_report(shown.name, what.errors(), rules);
   std::vector<std::string> out;
-  for (const finding& f : judged(shown, rules).findings) {
-    if (f.outcome == outcome::none && f.check != check.id) continue;
+  for (const finding& f : judged.findings) {
+    if (!counts(f, check)) continue;
     out.push_back(std::to_string(f.line) + ":" + std::to_string(f.column) + " " + f.check);
   }
   return out;
@@ -58,7 +81,9 @@ problems run_examples(const check_rule& check, const edition& rules) {
     const bool named = std::any_of(x.expect.begin(), x.expect.end(), [&](std::string_view e) {
       return e.size() > own.size() && e.substr(e.size() - own.size()) == own;
     });
-    if (!named) differs(x, "does not expect its own check", "add a `LINE:COLUMN" + own + "` entry");
+    if (!named)
+      differs(x, "does not expect its own check",
+              std::string("add a `") + (x.log.empty() ? "LINE:COLUMN" : "LINE") + own + "` entry");
   }
   return out;
 }

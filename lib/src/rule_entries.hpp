@@ -10,12 +10,12 @@
 
 #include "jarproof/detail/ingredient_facts.hpp"
 #include "jarproof/quantity.hpp"
-#include "way_entries.hpp"
+#include "run_entries.hpp"
 
 namespace jarproof {
 
 /// One function for each kind of entry. What an entry refers to is checked when all files are read.
-class rule_entries : public way_entries {
+class rule_entries : public run_entries {
  protected:
   void read_edition(const node& root) {
     only(root, {"name", "version", "scope", "caution", "extends"});
@@ -353,7 +353,7 @@ class rule_entries : public way_entries {
 
   [[nodiscard]] check_rule read_check(const node& root, const std::string& stem_of_file) {
     only(root, {"id", "title", "level", "outcome", "since", "sources", "says", "unsaid", "why",
-                "fix", "examples"});
+                "fix", "log_says", "log_fix", "log_level", "log_outcome", "examples"});
     check_rule c;
     c.id = text(root, "id");
     same_as_file(root, c.id, stem_of_file);
@@ -369,6 +369,11 @@ class rule_entries : public way_entries {
     c.unsaid = sentence(root, "unsaid", false);
     c.why = sentence(root, "why", true);
     c.fix = sentence(root, "fix", true);
+    c.log_says = sentence(root, "log_says", false);
+    c.log_fix = sentence(root, "log_fix", false);
+    c.log_level = one_of(root, "log_level", {"error", "warning", "note"}, false);
+    c.log_outcome =
+        one_of(root, "log_outcome", {"rejects", "untested", "incomplete", "none"}, false);
     c.sources = citations(root, true);
     const node* examples = value(root, "examples", true);
     if (examples == nullptr) return c;
@@ -381,12 +386,14 @@ class rule_entries : public way_entries {
   [[nodiscard]] list<example> read_examples(const node& map, std::string_view key) {
     std::vector<example> out;
     for (const node& n : items(map, key, true)) {
-      only(n, {"name", "plan", "expect"});
+      only(n, {"name", "plan", "log", "expect"});
       example x;
       x.name = text(n, "name");
       const node* plan = value(n, "plan", true);
       // Not trimmed: the places in `expect` count from the first character.
       if (plan != nullptr && !text_of(*plan).empty()) x.plan = storage_.keep(plan->text);
+      const node* log = value(n, "log", false);
+      if (log != nullptr && !text_of(*log).empty()) x.log = storage_.keep(log->text);
       if (key == "bad") x.expect = words(n, "expect", true, false);
       if (key == "good" && find(n, "expect") != nullptr)
         fault(n, "a good example expects nothing", "leave `expect` out");

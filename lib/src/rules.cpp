@@ -56,8 +56,8 @@ class loader : public name_checks {
   static constexpr std::string_view single_files[] = {"edition.yaml",  "sources.yaml",
                                                       "altitude.yaml", "jars.yaml",
                                                       "methods.yaml",  "vocabulary.yaml"};
-  static constexpr std::string_view optional_files[] = {"acidity.yaml", "seasonings.yaml",
-                                                        "ways.yaml", "without-process.yaml"};
+  static constexpr std::string_view optional_files[] = {
+      "acidity.yaml", "canning-day.yaml", "seasonings.yaml", "ways.yaml", "without-process.yaml"};
   std::vector<process> processes_;
   std::vector<ingredient> ingredients_;
   std::vector<check_rule> checks_;
@@ -81,6 +81,9 @@ class loader : public name_checks {
       if (documents_.count(name) != 0)
         fault(name, 1, 1, "jars and methods belong to the built-in edition", "remove this file");
     }
+    if (documents_.count("canning-day.yaml") != 0)
+      fault("canning-day.yaml", 1, 1, "what a run is held to belongs to the built-in edition",
+            "remove this file");
   }
 
   /// What the folder holds, behind what the base holds. It adds and changes nothing: an id of the
@@ -117,6 +120,8 @@ class loader : public name_checks {
     edition_.methods = base_->methods;
     edition_.metric_jar_says = base_->metric_jar_says;
     edition_.highest_ft = base_->highest_ft;
+    edition_.run = base_->run;
+    edition_.after = base_->after;
     append(&edition::sources);
     append(&edition::bands);
     append(&edition::forms);
@@ -227,8 +232,8 @@ class loader : public name_checks {
       fault(root, "this is no rule file of an edition",
             std::string("use processes/<food-id>.yaml, checks/<check-id>.yaml, ") +
                 "ingredients/<group>.yaml, " +
-                "acidity.yaml, seasonings.yaml, ways.yaml, without-process.yaml, " +
-                detail::joined(single_files));
+                "acidity.yaml, canning-day.yaml, seasonings.yaml, ways.yaml, " +
+                "without-process.yaml, " + detail::joined(single_files));
       return;
     }
     if (root.kind != node_kind::map) {
@@ -247,6 +252,7 @@ class loader : public name_checks {
     if (name == "seasonings.yaml")
       edition_.seasonings = entries<seasoning_limit>(root, "seasonings", &loader::read_seasoning);
     if (name == "ways.yaml") read_ways(root);
+    if (name == "canning-day.yaml") read_canning_day(root);
     if (name == "without-process.yaml")
       edition_.untested_foods = entries<untested_food>(root, "foods", &loader::read_untested);
     if (in_ingredients) {

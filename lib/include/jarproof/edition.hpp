@@ -13,6 +13,7 @@
 #include "jarproof/citation.hpp"
 #include "jarproof/list.hpp"
 #include "jarproof/recipe_words.hpp"
+#include "jarproof/run_rules.hpp"
 #include "jarproof/way_rules.hpp"
 
 namespace jarproof {
@@ -284,11 +285,14 @@ struct process {
   list<citation> sources;
 };
 
-/// A plan that shows what a check is for, and the findings it must give.
+/// A plan that shows what a check is for, and the findings it must give; with a run log, those of
+/// the run.
 struct example {
   std::string_view name;
   std::string_view plan;
-  list<std::string_view> expect;  ///< `LINE:COLUMN check-id`, in order, findings with an outcome
+  std::string_view log;           ///< CSV; empty where the plan alone is judged
+  list<std::string_view> expect;  ///< `LINE:COLUMN check-id`, in order, findings with an outcome;
+                                  ///< of a log `LINE check-id`
 };
 
 /// One thing that is looked at.
@@ -302,6 +306,10 @@ struct check_rule {
   std::string_view unsaid;  ///< sentence for a fact left unsaid, outcome `incomplete`; may be empty
   std::string_view why;
   std::string_view fix;
+  std::string_view log_says;     ///< the sentence about a run, where `says` is about a plan
+  std::string_view log_fix;      ///< and what to do about it; empty: `fix`
+  std::string_view log_level;    ///< of a finding about a run; empty: `level`
+  std::string_view log_outcome;  ///< of a finding about a run; empty: `outcome`
   list<citation> sources;
   list<example> good;
   list<example> bad;
@@ -341,6 +349,8 @@ struct edition {
   list<check_rule> checks;
   list<left_out> left_outs;
   list<way_step> way_steps;
+  run_rules run;
+  after_rules after;
 };
 
 [[nodiscard]] constexpr std::string_view name_of(acidity a) noexcept {

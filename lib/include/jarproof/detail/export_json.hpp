@@ -8,6 +8,7 @@
 #include <string_view>
 #include <utility>
 
+#include "jarproof/detail/export_parts.hpp"
 #include "jarproof/detail/export_words.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/format/json.hpp"
@@ -15,9 +16,9 @@
 
 namespace jarproof::detail {
 
-class edition_writer {
+class edition_writer : private export_parts {
  public:
-  explicit edition_writer(const edition& rules) : rules_(rules), w_(3) {}
+  explicit edition_writer(const edition& rules) : export_parts(3), rules_(rules) {}
 
   [[nodiscard]] std::string take() {
     w_.begin('{');
@@ -144,6 +145,7 @@ class edition_writer {
       some("evidence", s.evidence);
       cited(s.sources);
     });
+    write_run(rules_.run, rules_.after);
     array("ph", rules_.ph, [&](const ph_entry& e) {
       w_.member("food", e.food);
       decimal("low", e.low_hundredths * 10);
@@ -163,11 +165,16 @@ class edition_writer {
       some("unsaid", c.unsaid);
       w_.member("why", c.why);
       w_.member("fix", c.fix);
+      some("log_says", c.log_says);
+      some("log_fix", c.log_fix);
+      some("log_level", c.log_level);
+      some("log_outcome", c.log_outcome);
       cited(c.sources);
       for (const auto& [key, examples] : {std::pair{"good", c.good}, std::pair{"bad", c.bad}}) {
         array(key, examples, [&](const example& x) {
           w_.member("name", x.name);
           w_.member("plan", x.plan);
+          some("log", x.log);
           words("expect", x.expect);
         });
       }
@@ -178,50 +185,6 @@ class edition_writer {
 
  private:
   const edition& rules_;
-  json_writer w_;
-
-  template <class T, class Write>
-  void array(std::string_view key, list<T> values, Write&& write_one) {
-    if (values.empty()) return;
-    w_.key(key);
-    w_.begin('[');
-    for (const T& v : values) {
-      w_.begin('{');
-      write_one(v);
-      w_.end('}');
-    }
-    w_.end(']');
-  }
-  void words(std::string_view key, list<std::string_view> values) {
-    if (values.empty()) return;
-    w_.key(key);
-    w_.begin('[');
-    for (const std::string_view v : values) w_.text(v);
-    w_.end(']');
-  }
-  void numbers(std::string_view key, list<int> values) {
-    w_.key(key);
-    w_.begin('[');
-    for (const int v : values) w_.number(v);
-    w_.end(']');
-  }
-  void some(std::string_view key, std::string_view text) {
-    if (!text.empty()) w_.member(key, text);
-  }
-  void some(std::string_view key, int number) {
-    if (number != 0) w_.member(key, number);
-  }
-  void decimal(std::string_view key, int thousandths) {
-    w_.key(key);
-    w_.raw(decimal_of_thousandths(thousandths));
-  }
-  void cited(list<citation> sources) {
-    array("sources", sources, [&](const citation& c) {
-      w_.member("ref", c.ref);
-      some("part", c.part);
-      some("page", c.page);
-    });
-  }
 
   void write(const method& m) {
     w_.member("id", m.id);
@@ -349,10 +312,6 @@ class edition_writer {
     some("source_note", p.source_note);
     some("added_by", p.added_by);
     cited(p.sources);
-  }
-  void flag(std::string_view key) {
-    w_.key(key);
-    w_.raw("true");
   }
 };
 

@@ -13,15 +13,36 @@ namespace jarproof {
 
 namespace detail {
 
+/// True where the check is about runs alone: every example has a log.
+[[nodiscard]] inline bool of_runs_alone(const check_rule& c) noexcept {
+  for (const list<example> examples : {c.good, c.bad}) {
+    for (const example& x : examples) {
+      if (x.log.empty()) return false;
+    }
+  }
+  return !c.bad.empty();
+}
+
+[[nodiscard]] inline std::string effect_on(const std::string& what, std::string_view outcome,
+                                           std::string_view level) {
+  return outcome == "rejects"    ? "rejects the " + what
+         : outcome == "untested" ? "makes the " + what + " untested: no published process covers it"
+         : outcome == "incomplete" ? "makes the " + what + " incomplete"
+                                   : "does not change the verdict (" + std::string(level) + ")";
+}
+
 /// What a check does to the verdict, in words; a check may also stand for a fact left unsaid.
 [[nodiscard]] inline std::string effect_of(const check_rule& c) {
-  std::string out =
-      c.outcome == "rejects"      ? "rejects the plan"
-      : c.outcome == "untested"   ? "makes the plan untested: no published process covers it"
-      : c.outcome == "incomplete" ? "makes the plan incomplete"
-                                  : "does not change the verdict (" + std::string(c.level) + ")";
+  const std::string what = of_runs_alone(c) ? "run" : "plan";
+  std::string out = effect_on(what, c.outcome, c.level);
   if (!c.unsaid.empty() && c.outcome != "incomplete")
-    out += "; left unsaid, it makes the plan incomplete";
+    out += "; left " + std::string(what == "run" ? "open" : "unsaid") + ", it makes the " + what +
+           " incomplete";
+  if (!c.log_says.empty()) {
+    out +=
+        "; of a run log it " + effect_on("run", c.log_outcome.empty() ? c.outcome : c.log_outcome,
+                                         c.log_level.empty() ? c.level : c.log_level);
+  }
   return out;
 }
 
@@ -68,16 +89,18 @@ namespace detail {
     w.paragraph(fix, "Do: ", 4);
   }
   std::string out = w.take();
-  if (!c.good.empty()) {
-    out += "\nA plan that passes (" + std::string(c.good[0].name) + "):\n\n" +
-           detail::indented(c.good[0].plan, "    ");
-  }
+  const auto show = [&](const example& x, std::string_view does) {
+    out += "\nA " + std::string(x.log.empty() ? "plan" : "run") + " that " + std::string(does) +
+           " (" + std::string(x.name) + "):\n\n" + detail::indented(x.plan, "    ");
+    if (!x.log.empty()) out += "\n" + detail::indented(x.log, "    ");
+  };
+  if (!c.good.empty()) show(c.good[0], "passes");
   if (!c.bad.empty()) {
-    out += "\nA plan that does not (" + std::string(c.bad[0].name) + "):\n\n" +
-           detail::indented(c.bad[0].plan, "    ");
+    show(c.bad[0], "does not");
     out += "\n";
     for (const std::string_view e : c.bad[0].expect)
-      out += "    found at line:column " + std::string(e) + "\n";
+      out += "    found at line" + std::string(c.bad[0].log.empty() ? ":column " : " ") +
+             std::string(e) + "\n";
   }
   detail::text_writer end(style);
   end.blank();
@@ -105,13 +128,16 @@ namespace detail {
   }
   const auto shown = [&](const example& x) {
     out += "\n" + std::string(x.name) + ":\n\n```yaml\n" + detail::indented(x.plan, "") + "```\n";
+    if (!x.log.empty()) out += "\n```csv\n" + detail::indented(x.log, "") + "```\n";
     if (x.expect.empty()) return;
-    out += "\nFound (line:column check):\n\n";
+    out +=
+        "\nFound (line" + std::string(x.log.empty() ? ":column" : " of the log,") + " check):\n\n";
     for (const std::string_view e : x.expect) out += "- `" + std::string(e) + "`\n";
   };
-  out += "\n## Plans that pass\n";
+  const std::string what = detail::of_runs_alone(c) ? "Runs" : "Plans";
+  out += "\n## " + what + " that pass\n";
   for (const example& x : c.good) shown(x);
-  out += "\n## Plans that do not\n";
+  out += "\n## " + what + " that do not\n";
   for (const example& x : c.bad) shown(x);
   out += "\n## Sources\n\n";
   for (const citation& s : c.sources) {

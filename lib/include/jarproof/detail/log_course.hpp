@@ -1,0 +1,319 @@
+// How long a run held what is asked for: stretches, losses, gaps.
+//
+// The time counts from `at-pressure` while readings at the target, or rows that say `steady`, vouch
+// for it. One reading below it ends the stretch at the last row that vouched.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <iterator>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/detail/log_target.hpp"
+#include "jarproof/log_report.hpp"
+#include "jarproof/run_log.hpp"
+
+namespace jarproof::detail {
+
+/// All rows of one time.
+struct log_moment {
+  std::int64_t at_us = 0;
+  const log_row* first = nullptr;
+  const log_row* reading = nullptr;
+  std::array<const log_row*, std::size(log_event_words)> events{};
+
+  [[nodiscard]] const log_row* of(log_event_kind k) const noexcept {
+    return events[static_cast<std::size_t>(k)];
+  }
+};
+
+[[nodiscard]] inline std::vector<log_moment> moments_of(const run_log& log) {
+  std::vector<log_moment> out;
+  for (const log_row& row : log.rows) {
+    if (out.empty() || out.back().at_us != row.at_us) {
+      out.emplace_back();
+      out.back().at_us = row.at_us;
+      out.back().first = &row;
+    }
+    log_moment& m = out.back();
+    if (row.reading) m.reading = &row;
+    if (row.event) m.events[static_cast<std::size_t>(row.event->kind)] = &row;
+  }
+  return out;
+}
+
+/// The last moment with this event at or before a time; null where there is none.
+[[nodiscard]] inline const log_moment* last_before(const std::vector<log_moment>& all,
+                                                   log_event_kind k, std::int64_t at_us) noexcept {
+  const log_moment* found = nullptr;
+  for (const log_moment& m : all) {
+    if (m.at_us <= at_us && m.of(k) != nullptr) found = &m;
+  }
+  return found;
+}
+
+/// The first moment with this event at or after a time; null where there is none.
+[[nodiscard]] inline const log_moment* first_after(const std::vector<log_moment>& all,
+                                                   log_event_kind k, std::int64_t at_us) noexcept {
+  for (const log_moment& m : all) {
+    if (m.at_us >= at_us && m.of(k) != nullptr) return &m;
+  }
+  return nullptr;
+}
+
+/// A moment that ended a stretch, or at which the timing began too early.
+struct log_loss {
+  std::string_view check;
+  const log_row* row = nullptr;
+  std::int64_t at_us = 0;
+  std::optional<std::int64_t> again_us;  ///< from then it was held again
+};
+
+struct log_gap {
+  std::int64_t from_us = 0;
+  std::int64_t to_us = 0;
+  const log_row* row = nullptr;  ///< the row that stands too late
+};
+
+struct log_course {
+  std::optional<std::int64_t> started_us;    ///< the first start of the timing
+  std::optional<std::int64_t> restarted_us;  ///< the last one
+  std::optional<std::int64_t> off_us;        ///< heat off, after the last start
+  const log_row* end_row = nullptr;  ///< that row, or the one that ended the count without it
+  std::int64_t span_us = 0;          ///< longest time from a start to the next, or to the heat off
+  std::int64_t span_from_us = 0;
+  std::int64_t span_to_us = 0;
+  std::vector<held_stretch> claimed;  ///< held, by the rows there are
+  std::vector<held_stretch> vouched;  ///< the same, ended at every gap
+  std::vector<log_loss> losses;
+  std::vector<log_gap> gaps;
+  std::optional<std::int64_t> counts_from_us;  ///< at the end of a log without `heat-off`
+  bool lost = false;                           ///< there the time should count, and does not
+};
+
+[[nodiscard]] inline held_stretch longest(const std::vector<held_stretch>& all) noexcept {
+  held_stretch out;
+  for (const held_stretch& s : all) {
+    if (s.to_us - s.from_us > out.to_us - out.from_us) out = s;
+  }
+  return out;
+}
+
+class course_reader {
+ public:
+  course_reader(const std::vector<log_moment>& all, const log_target& target, std::int64_t gap_us)
+      : all_(all), target_(target), gap_us_(gap_us) {}
+
+  [[nodiscard]] log_course read() {
+    find_ready();
+    const bool starts = has(log_event_kind::at_pressure);
+    for (std::size_t i = 0; i < all_.size(); ++i) {
+      const log_moment& m = all_[i];
+      const bool begins = starts                ? m.of(log_event_kind::at_pressure) != nullptr
+                          : target_.by_pressure ? !counting_ && begins_by_itself(m)
+                                                : m.of(log_event_kind::steam) != nullptr;
+      if (begins) {
+        begin(i);
+      } else if (counting_ && !pressure_gone(m)) {
+        pass(m);
+      }
+      if (counting_ && ends_count(m)) stop(m);
+    }
+    if (counting_) end_of_log();
+    return std::move(out_);
+  }
+
+ private:
+  enum class state { none, good, bad };
+
+  const std::vector<log_moment>& all_;
+  const log_target& target_;
+  std::int64_t gap_us_;
+  log_course out_;
+  bool counting_ = false;
+  std::optional<held_stretch> open_;  // as claimed
+  std::int64_t vouched_from_ = 0;
+  std::int64_t last_good_ = 0;
+  std::int64_t began_ = 0;
+  std::optional<std::int64_t> ready_us_;  // vent closed, or the water at the boil
+
+  [[nodiscard]] bool has(log_event_kind k) const noexcept {
+    return first_after(all_, k, all_.front().at_us) != nullptr;
+  }
+  void find_ready() {
+    const log_moment* ready =
+        first_after(all_, target_.by_pressure ? log_event_kind::weight_on : log_event_kind::steam,
+                    all_.front().at_us);
+    if (ready != nullptr) ready_us_ = ready->at_us;
+  }
+  [[nodiscard]] bool is_ready(const log_moment& m) const noexcept {
+    return !ready_us_ || m.at_us >= *ready_us_;
+  }
+  /// Without a start the earliest one that the rows allow for.
+  [[nodiscard]] bool begins_by_itself(const log_moment& m) const noexcept {
+    return is_ready(m) && state_of(m) == state::good && m.of(log_event_kind::heat_off) == nullptr &&
+           !out_.off_us;
+  }
+  [[nodiscard]] std::string_view check_of(const log_moment& m) const noexcept {
+    if (!target_.by_pressure && m.of(log_event_kind::water_low) != nullptr) return "water-low";
+    if (target_.by_pressure) return "pressure-dropped";
+    if (target_.method == "low-temperature") return "temperature-too-low";
+    return "boil-lost";
+  }
+  [[nodiscard]] const log_row* row_of(const log_moment& m) const noexcept {
+    for (const log_event_kind k : {log_event_kind::water_low, log_event_kind::boil_lost}) {
+      if (m.of(k) != nullptr) return m.of(k);
+    }
+    return m.reading != nullptr ? m.reading : m.first;
+  }
+  [[nodiscard]] state state_of(const log_moment& m) const noexcept {
+    if (!is_ready(m)) return state::none;
+    if (m.of(log_event_kind::boil_lost) != nullptr || m.of(log_event_kind::water_low) != nullptr)
+      return state::bad;
+    if (target_.method == "steam" && m.of(log_event_kind::opened) != nullptr) return state::bad;
+    const bool steady = target_.by_steady && m.of(log_event_kind::steady) != nullptr;
+    // A canner with a weight and a dial goes by the weight.
+    if (steady && target_.by_pressure) return state::good;
+    if (target_.by_reading && m.reading != nullptr)
+      return *m.reading->reading >= *target_.least ? state::good : state::bad;
+    const bool boils =
+        target_.by_steady && !target_.by_pressure && m.of(log_event_kind::steam) != nullptr;
+    return steady || boils ? state::good : state::none;
+  }
+  /// What the gauge shows then is no drop any more.
+  [[nodiscard]] bool pressure_gone(const log_moment& m) const noexcept {
+    return target_.by_pressure &&
+           (m.of(log_event_kind::zero) != nullptr || m.of(log_event_kind::opened) != nullptr);
+  }
+  /// The vent is opened, the pressure is gone, or the heat is off.
+  [[nodiscard]] bool ends_count(const log_moment& m) const noexcept {
+    if (m.of(log_event_kind::heat_off) != nullptr) return true;
+    if (m.of(log_event_kind::unsealed) != nullptr || m.of(log_event_kind::broken) != nullptr)
+      return true;
+    return pressure_gone(m) ||
+           (target_.by_pressure && m.of(log_event_kind::steam) != nullptr && m.at_us > began_);
+  }
+
+  void lose(std::string_view check, const log_moment& m, const log_row* row) {
+    out_.losses.push_back({check, row, m.at_us, {}});
+  }
+  void close(std::int64_t claimed_to, std::int64_t vouched_to) {
+    if (!open_) return;
+    out_.claimed.push_back({open_->from_us, claimed_to, true});
+    out_.vouched.push_back({vouched_from_, vouched_to, true});
+    open_.reset();
+  }
+  void open(std::int64_t at_us) {
+    open_ = held_stretch{at_us, at_us, true};
+    vouched_from_ = at_us;
+    last_good_ = at_us;
+  }
+  void take_span(std::int64_t to_us) {
+    if (to_us - began_ <= out_.span_us) return;
+    out_.span_us = to_us - began_;
+    out_.span_from_us = began_;
+    out_.span_to_us = to_us;
+  }
+
+  void begin(std::size_t index) {
+    const log_moment& m = all_[index];
+    if (counting_) {
+      close(last_good_, last_good_);
+      take_span(m.at_us);
+    }
+    counting_ = true;
+    began_ = m.at_us;
+    if (!out_.started_us) out_.started_us = m.at_us;
+    out_.restarted_us = m.at_us;
+    out_.off_us.reset();
+    out_.end_row = nullptr;
+    out_.lost = false;
+    const log_row* mark = m.of(log_event_kind::at_pressure);
+    if (!is_ready(m) || state_of(m) == state::bad || began_below(index)) {
+      lose("timing-started-early", m, mark != nullptr ? mark : m.first);
+      out_.lost = true;
+      return;
+    }
+    open(m.at_us);
+  }
+
+  /// The start has no reading of its own, the one before it is below and so is the next.
+  [[nodiscard]] bool began_below(std::size_t index) const noexcept {
+    if (state_of(all_[index]) != state::none) return false;
+    for (std::size_t i = index; i-- > 0;) {
+      const state before = state_of(all_[i]);
+      if (before == state::good) return false;
+      if (before == state::bad) break;
+    }
+    for (std::size_t i = index + 1; i < all_.size(); ++i) {
+      const state after = state_of(all_[i]);
+      // What is lost later was there at the start.
+      const bool by_event = all_[i].of(log_event_kind::boil_lost) != nullptr ||
+                            all_[i].of(log_event_kind::water_low) != nullptr;
+      if (after != state::none) return after == state::bad && !by_event;
+      if (ends_count(all_[i])) return false;
+    }
+    return false;
+  }
+
+  void pass(const log_moment& m) {
+    const state s = state_of(m);
+    if (s == state::bad) {
+      if (open_) {
+        close(last_good_, last_good_);
+        lose(check_of(m), m, row_of(m));
+      }
+      out_.lost = true;
+      return;
+    }
+    if (s == state::none) return;
+    if (!open_) {
+      open(m.at_us);
+      if (!out_.losses.empty() && !out_.losses.back().again_us)
+        out_.losses.back().again_us = m.at_us;
+      out_.lost = false;
+      return;
+    }
+    look_for_gap(m.at_us, m.reading != nullptr ? m.reading : m.first);
+    last_good_ = m.at_us;
+  }
+  void look_for_gap(std::int64_t at_us, const log_row* row) {
+    if (at_us - last_good_ <= gap_us_) return;
+    out_.gaps.push_back({last_good_, at_us, row});
+    out_.vouched.push_back({vouched_from_, last_good_, true});
+    vouched_from_ = at_us;
+  }
+
+  void stop(const log_moment& m) {
+    const log_row* off = m.of(log_event_kind::heat_off);
+    const bool by_heat = off != nullptr;
+    if (open_) {
+      // Nothing vouches for the time behind the last row where the heat was not turned off by plan.
+      const std::int64_t to = by_heat ? m.at_us : last_good_;
+      if (by_heat) look_for_gap(m.at_us, off);
+      close(to, to);
+    }
+    take_span(by_heat ? m.at_us : last_good_);
+    if (by_heat) {
+      out_.off_us = m.at_us;
+    }
+    out_.end_row = by_heat ? off : m.first;
+    counting_ = false;
+    out_.lost = false;
+  }
+
+  void end_of_log() {
+    take_span(all_.back().at_us);
+    if (!open_) return;
+    const bool gap = all_.back().at_us - last_good_ > gap_us_;
+    if (gap) out_.gaps.push_back({last_good_, all_.back().at_us, all_.back().first});
+    if (!gap) out_.counts_from_us = vouched_from_;
+    close(last_good_, last_good_);
+  }
+};
+
+}  // namespace jarproof::detail

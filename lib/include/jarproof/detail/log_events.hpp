@@ -1,0 +1,166 @@
+// What a run log says beside the time: venting, heating up, cooling, opening, jars.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstdint>
+#include <optional>
+#include <string>
+
+#include "jarproof/detail/log_findings.hpp"
+
+namespace jarproof::detail {
+
+inline void missing_event(run_judging& j, log_event_kind k, const char* what) {
+  const log_row* row = &j.log.rows.back();
+  log_finding& f =
+      j.say("event-missing", row, {{}, "`" + std::string(name_of(k)) + "`", what, {}, {}});
+  f.field = "event";
+}
+
+/// The venting before the time that counts. In a log that is being written it may be to come.
+inline void judge_vent(run_judging& j, std::int64_t before_us) {
+  const log_moment* closed = last_before(j.moments, log_event_kind::weight_on, before_us);
+  if (closed == nullptr) {
+    missing_event(j, log_event_kind::weight_on, "when the vent was closed");
+    if (last_before(j.moments, log_event_kind::steam, before_us) == nullptr)
+      missing_event(j, log_event_kind::steam, "when steam began to flow");
+    return;
+  }
+  const log_moment* steam = last_before(j.moments, log_event_kind::steam, closed->at_us);
+  if (steam == nullptr) {
+    missing_event(j, log_event_kind::steam, "when steam began to flow");
+    return;
+  }
+  const std::int64_t lasted = closed->at_us - steam->at_us;
+  if (lasted >= j.target.vent_min * us_per_min) return;
+  sentence_facts facts;
+  facts.found = duration_text(lasted);
+  facts.required = "at least " + std::to_string(j.target.vent_min) + " min";
+  log_finding& f = j.say("vent-too-short", closed->of(log_event_kind::weight_on), std::move(facts));
+  if (j.out.running && j.out.state != run_state::cooling) f.outcome = outcome::incomplete;
+}
+
+/// Fish in quart jars is heated slowly before the steam flows.
+inline void judge_heat_up(run_judging& j, std::int64_t before_us) {
+  const process* p = j.out.plan.process;
+  if (p == nullptr || p->needs.heat_up_min == 0) return;
+  const log_moment* steam = last_before(j.moments, log_event_kind::steam, before_us);
+  if (steam == nullptr) return;  // said already
+  const log_moment* on = last_before(j.moments, log_event_kind::heat_on, steam->at_us);
+  if (on == nullptr) {
+    missing_event(j, log_event_kind::heat_on, "when the heating began");
+    return;
+  }
+  const std::int64_t lasted = steam->at_us - on->at_us;
+  if (lasted >= p->needs.heat_up_min * us_per_min) return;
+  log_finding& f = j.say("heat-up-too-short", steam->of(log_event_kind::steam),
+                         {duration_text(lasted),
+                          "at least " + std::to_string(p->needs.heat_up_min) + " min",
+                          {},
+                          {},
+                          {}});
+  cite_first(j.rules, p->sources, f);
+}
+
+/// When the pressure was zero: by the event, or by the first reading of nothing after the heat.
+[[nodiscard]] inline const log_moment* zero_of(const run_judging& j, std::int64_t from_us) {
+  for (const log_moment& m : j.moments) {
+    if (m.at_us < from_us) continue;
+    if (m.of(log_event_kind::zero) != nullptr) return &m;
+    if (j.course.off_us && m.at_us > *j.course.off_us && is_pressure(j.log.unit) &&
+        m.reading != nullptr && *m.reading->reading == 0)
+      return &m;
+  }
+  return nullptr;
+}
+
+/// Where the cooling begins: at the heat off, else behind the last row that vouched.
+[[nodiscard]] inline std::int64_t cooling_from(const run_judging& j) {
+  return j.course.off_us.value_or(j.course.restarted_us.value_or(j.log.rows.front().at_us));
+}
+
+/// Opened without a word on the pressure, so long after the heat that it may have been down.
+[[nodiscard]] inline bool may_be_down(const run_judging& j, const log_moment& opened) {
+  if (!j.course.off_us || opened.at_us < *j.course.off_us) return false;
+  const int fastest = limit_of(j.rules.run.limits, "fastest-cooling-min");
+  if (opened.at_us - *j.course.off_us < fastest * us_per_min) return false;
+  for (const log_moment& m : j.moments) {
+    const bool while_cooling = m.at_us > *j.course.off_us && m.at_us <= opened.at_us;
+    if (while_cooling && m.reading != nullptr && is_pressure(j.log.unit)) return false;
+  }
+  return true;
+}
+
+inline void judge_cooling(run_judging& j) {
+  const std::int64_t from = cooling_from(j);
+  const log_moment* zero = zero_of(j, from);
+  const log_moment* opened =
+      first_after(j.moments, log_event_kind::opened, j.course.started_us.value_or(from));
+  if (opened != nullptr && (zero == nullptr || opened->at_us < zero->at_us)) {
+    const log_row* row = opened->of(log_event_kind::opened);
+    if (zero == nullptr && may_be_down(j, *opened)) {
+      missing_event(j, log_event_kind::zero, "when the pressure was down by itself");
+    } else {
+      j.say("cooling-forced", row,
+            {"`opened` at " + j.when(opened->at_us),
+             "after the pressure is zero by itself",
+             zero == nullptr ? "" : "The pressure was zero at " + j.when(zero->at_us) + ".",
+             {},
+             {}});
+    }
+    return;
+  }
+  if (zero == nullptr) return;
+  const log_row* down = zero->of(log_event_kind::zero);
+  if (down == nullptr) down = zero->reading;
+  const int fastest = limit_of(j.rules.run.limits, "fastest-cooling-min");
+  if (j.course.off_us && zero->at_us - *j.course.off_us < fastest * us_per_min) {
+    j.unsaid("cooling-forced", down,
+             {duration_text(zero->at_us - *j.course.off_us),
+              "at least " + std::to_string(fastest) + " min",
+              {},
+              {},
+              {}});
+  }
+  if (opened == nullptr) return;
+  const int wait = limit_of(j.rules.run.limits, "wait-after-zero-min");
+  if (opened->at_us - zero->at_us >= wait * us_per_min) return;
+  j.say("opened-too-early", opened->of(log_event_kind::opened),
+        {duration_text(opened->at_us - zero->at_us),
+         "at least " + std::to_string(wait) + " min",
+         {},
+         {},
+         {}});
+}
+
+/// The highest reading above what home canners are run at.
+inline void judge_too_high(run_judging& j) {
+  if (!j.target.by_reading || !j.target.most) return;
+  const log_row* highest = nullptr;
+  for (const log_row& row : j.log.rows) {
+    if (!row.reading || *row.reading <= *j.target.most) continue;
+    if (highest == nullptr || *row.reading > *highest->reading) highest = &row;
+  }
+  if (highest == nullptr) return;
+  log_finding& f = j.say("pressure-too-high", highest,
+                         {reading_text(j, *highest) + " at " + j.when(highest->at_us),
+                          "at most " + limit_text(j.log.unit, *j.target.most),
+                          {},
+                          {},
+                          {}});
+  f.field = std::string(name_of(j.log.unit));
+  f.column = highest->reading_column;
+}
+
+inline void judge_jars_after(run_judging& j) {
+  for (const log_row& row : j.log.rows) {
+    if (!row.event || row.event->count == 0) continue;
+    sentence_facts facts;
+    facts.found = std::to_string(row.event->count) + (row.event->count == 1 ? " jar" : " jars");
+    if (row.event->kind == log_event_kind::unsealed) j.say("jar-unsealed", &row, std::move(facts));
+    if (row.event->kind == log_event_kind::broken) j.say("jar-broken", &row, std::move(facts));
+  }
+}
+
+}  // namespace jarproof::detail

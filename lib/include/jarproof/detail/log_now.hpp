@@ -1,0 +1,232 @@
+// What to do now, in order, with limits of time.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "jarproof/detail/log_events.hpp"
+#include "jarproof/detail/log_findings.hpp"
+#include "jarproof/detail/log_sentence.hpp"
+
+namespace jarproof::detail {
+
+[[nodiscard]] inline bool found_in(const run_judging& j, std::string_view check) {
+  return std::any_of(j.out.findings.begin(), j.out.findings.end(),
+                     [&](const log_finding& f) { return f.check == check; });
+}
+
+class now_writer {
+ public:
+  explicit now_writer(run_judging& j) : j_(j) {
+    facts_.hold = j.target.hold;
+    facts_.time = time_text(j.target.time_min);
+  }
+
+  void write() {
+    const bool plan_holds = j_.out.plan.verdict == verdict::accepted;
+    if (!plan_holds) stop_for_plan();
+    if (j_.out.state != run_state::over && j_.out.state != run_state::cooling) {
+      if (j_.target.method.empty() || (j_.target.time_min == 0 && !plan_holds)) return;
+      while_running();
+      return;
+    }
+    if (j_.out.state == run_state::cooling) cooling(plan_holds);
+    const bool good = j_.out.verdict == verdict::accepted;
+    if (good) {
+      after_good();
+    } else if (j_.out.state == run_state::over || !j_.delivered || !plan_holds) {
+      after_bad();
+    }
+  }
+
+ private:
+  run_judging& j_;
+  log_sentence_facts facts_;
+
+  void add(std::string_view id, std::optional<std::int64_t> until = {}) {
+    const run_step* step = find(j_.rules.run.steps, id);
+    if (step == nullptr) step = find(j_.rules.after.steps, id);
+    if (step == nullptr) return;
+    if (until) facts_.at = j_.when(*until);
+    j_.out.now.push_back({std::string(id), filled(step->says, facts_),
+                          until ? j_.when(*until) : std::string(), until});
+  }
+
+  void stop_for_plan() {
+    add("stop-plan");
+    for (const outcome o : {outcome::rejects, outcome::untested, outcome::incomplete}) {
+      for (const finding& f : j_.out.plan.findings) {
+        if (f.outcome != o || f.fix.empty()) continue;
+        if (!j_.out.now.empty()) j_.out.now.back().what += " " + f.fix;
+        return;
+      }
+    }
+  }
+
+  [[nodiscard]] bool again() const {
+    return std::any_of(j_.course.losses.begin(), j_.course.losses.end(),
+                       [](const log_loss& l) { return l.again_us.has_value(); });
+  }
+
+  [[nodiscard]] bool too_high_now() const {
+    const log_row* last = nullptr;
+    for (const log_row& row : j_.log.rows) {
+      if (row.reading) last = &row;
+    }
+    return last != nullptr && j_.target.most && *last->reading > *j_.target.most;
+  }
+
+  void vent_again() {
+    facts_.limit = std::to_string(j_.target.vent_min) + " min";
+    add("vent-again");
+  }
+
+  void while_running() {
+    const std::int64_t last = j_.out.last_us;
+    facts_.limit = std::to_string(j_.target.vent_min) + " min";
+    if (j_.out.state == run_state::heating) {
+      add(j_.target.by_pressure ? "start" : "warm");
+      return;
+    }
+    if (j_.out.state == run_state::venting) {
+      const log_moment* steam = last_before(j_.moments, log_event_kind::steam, last);
+      const std::int64_t end = steam->at_us + j_.target.vent_min * us_per_min;
+      if (end > last) add("vent", end);
+      add("close-vent");
+      add("raise");
+      return;
+    }
+    if (found_in(j_, "vent-too-short")) {
+      vent_again();
+      return;
+    }
+    if (j_.out.state == run_state::rising) {
+      add(j_.target.by_pressure ? "raise" : "raise-boil");
+      return;
+    }
+    if (too_high_now()) {
+      facts_.limit = limit_text(j_.log.unit, *j_.target.most);
+      add("lower-heat");
+    }
+    if (j_.out.state == run_state::lost) {
+      const bool dry = !j_.course.losses.empty() && j_.course.losses.back().check == "water-low";
+      add(j_.target.by_pressure ? "raise-heat" : dry ? "refill" : "back-boil");
+      add("start-again", last + j_.needed_us);
+      return;
+    }
+    if (j_.out.state == run_state::counting) {
+      const std::int64_t from = *j_.course.counts_from_us;
+      if (again() || from != j_.course.restarted_us) {
+        facts_.at = j_.when(from);
+        add_hold_again(from);
+      } else {
+        add("hold", j_.out.ends_us);
+      }
+      if (j_.target.by_pressure) {
+        add("then-off");
+        return;
+      }
+    }
+    turn_off();
+  }
+  void add_hold_again(std::int64_t from) {
+    const run_step* step = find(j_.rules.run.steps, "hold-again");
+    if (step == nullptr) return;
+    facts_.at = j_.when(from);
+    j_.out.now.push_back({"hold-again", filled(step->says, facts_),
+                          j_.out.ends_us ? j_.when(*j_.out.ends_us) : std::string(),
+                          j_.out.ends_us});
+  }
+  void turn_off() {
+    if (j_.target.by_pressure) {
+      add("off");
+      add("fall");
+    } else {
+      add(j_.target.method == "steam"           ? "off-steam"
+          : j_.target.method == "boiling-water" ? "off-boiling"
+                                                : "off-low");
+    }
+  }
+
+  void cooling(bool plan_holds) {
+    if (!j_.delivered && plan_holds && j_.target.time_min > 0) add("run-again");
+    add("fall");
+    wait_for_lid();
+  }
+  /// The lid is closed still: how to open it.
+  void wait_for_lid() {
+    if (!j_.target.by_pressure) return;
+    const std::int64_t from = cooling_from(j_);
+    if (first_after(j_.moments, log_event_kind::opened, from) != nullptr) return;
+    const int wait = limit_of(j_.rules.run.limits, "wait-after-zero-min");
+    facts_.limit = std::to_string(wait) + " min";
+    const log_moment* zero = zero_of(j_, from);
+    std::optional<std::int64_t> until;
+    if (zero != nullptr) until = zero->at_us + wait * us_per_min;
+    add("wait", until);
+  }
+
+  [[nodiscard]] bool hot_pack() const {
+    const process* p = j_.out.plan.process;
+    if (p == nullptr || j_.rules.after.not_reprocessed.contains(p->id)) return false;
+    for (const table& t : p->tables) {
+      if (t.pack == "hot" && t.use) return true;
+    }
+    return false;
+  }
+  [[nodiscard]] std::int64_t after_hours(std::string_view limit) const {
+    const std::int64_t from = j_.course.off_us.value_or(j_.out.last_us);
+    return from + limit_of(j_.rules.after.limits, limit) * 60 * us_per_min;
+  }
+
+  void after_good() {
+    int unsealed = 0;
+    int broken = 0;
+    bool counted = false;
+    for (const log_row& row : j_.log.rows) {
+      if (!row.event) continue;
+      counted = counted || row.event->kind == log_event_kind::unsealed;
+      if (row.event->kind == log_event_kind::unsealed) unsealed += row.event->count;
+      if (row.event->kind == log_event_kind::broken) broken += row.event->count;
+    }
+    if (broken > 0) add("broken");
+    if (unsealed > 0) {
+      const std::int64_t until = after_hours("unsealed-h");
+      if (hot_pack()) add("reprocess-unsealed", until);
+      add("refrigerate-unsealed", until);
+      add("freeze-unsealed", until);
+    }
+    if (counted) return;
+    wait_for_lid();
+    add("cool", after_hours("seals-from-h"));
+    add("check-seals", after_hours("seals-through-h"));
+  }
+
+  void after_bad() {
+    const report& plan = j_.out.plan;
+    if (j_.out.state == run_state::over) wait_for_lid();
+    if (j_.out.verdict == verdict::incomplete && plan.verdict == verdict::accepted)
+      add("more-readings");
+    if (plan.verdict == verdict::untested || plan.process == nullptr) {
+      add("discard-untested");
+      return;
+    }
+    const bool acid = plan.process->kind == food_class::acid;
+    const std::int64_t until = after_hours(acid ? "reprocess-acid-h" : "reprocess-low-acid-h");
+    if (hot_pack()) add("reprocess", until);
+    add("refrigerate", until);
+    add("freeze", until);
+    add(acid ? "discard-acid" : "discard-low-acid", until);
+    if (j_.out.now.back().id == "discard-acid" || j_.out.now.back().id == "discard-low-acid") {
+      j_.out.now.back().until.clear();  // not until then, but from then on
+      j_.out.now.back().until_us.reset();
+    }
+  }
+};
+
+}  // namespace jarproof::detail
