@@ -21,6 +21,7 @@ constexpr command commands[] = {
     {"why", "teach one check: what, why, a good and a bad example", jarproof::cli::run_why},
     {"find", "show the published processes for a food", jarproof::cli::run_find},
     {"ways", "show the tested ways to get a dish on the shelf", jarproof::cli::run_ways},
+    {"day", "plan the day: jars, canner loads, clock, step card", jarproof::cli::run_day},
     {"rules", "list the rule data, check a rule folder", jarproof::cli::run_rules}};
 
 std::string usage() {

@@ -56,8 +56,8 @@ class loader : public name_checks {
   static constexpr std::string_view single_files[] = {"edition.yaml",  "sources.yaml",
                                                       "altitude.yaml", "jars.yaml",
                                                       "methods.yaml",  "vocabulary.yaml"};
-  static constexpr std::string_view optional_files[] = {"acidity.yaml", "seasonings.yaml",
-                                                        "ways.yaml", "without-process.yaml"};
+  static constexpr std::string_view optional_files[] = {
+      "acidity.yaml", "canning-day.yaml", "seasonings.yaml", "ways.yaml", "without-process.yaml"};
   std::vector<process> processes_;
   std::vector<ingredient> ingredients_;
   std::vector<check_rule> checks_;
@@ -77,9 +77,10 @@ class loader : public name_checks {
       fault("edition.yaml", extends->line, extends->column,
             "there is no built-in edition here to extend", "give a whole edition");
     }
-    for (const char* name : {"jars.yaml", "methods.yaml"}) {
+    for (const char* name : {"canning-day.yaml", "jars.yaml", "methods.yaml"}) {
       if (documents_.count(name) != 0)
-        fault(name, 1, 1, "jars and methods belong to the built-in edition", "remove this file");
+        fault(name, 1, 1, "jars, methods and the canning day belong to the built-in edition",
+              "remove this file");
     }
   }
 
@@ -115,6 +116,7 @@ class loader : public name_checks {
         storage_.keep(std::string(base_->caution) + " " + std::string(edition_.caution));
     edition_.jars = base_->jars;
     edition_.methods = base_->methods;
+    edition_.day = base_->day;
     edition_.metric_jar_says = base_->metric_jar_says;
     edition_.highest_ft = base_->highest_ft;
     append(&edition::sources);
@@ -224,11 +226,12 @@ class loader : public name_checks {
     const bool in_checks = in_folder("checks/");
     const bool in_ingredients = in_folder("ingredients/");
     if (!single && !in_processes && !in_checks && !in_ingredients) {
-      fault(root, "this is no rule file of an edition",
-            std::string("use processes/<food-id>.yaml, checks/<check-id>.yaml, ") +
-                "ingredients/<group>.yaml, " +
-                "acidity.yaml, seasonings.yaml, ways.yaml, without-process.yaml, " +
-                detail::joined(single_files));
+      fault(
+          root, "this is no rule file of an edition",
+          std::string("use processes/<food-id>.yaml, checks/<check-id>.yaml, ") +
+              "ingredients/<group>.yaml, " +
+              "acidity.yaml, canning-day.yaml, seasonings.yaml, ways.yaml, without-process.yaml, " +
+              detail::joined(single_files));
       return;
     }
     if (root.kind != node_kind::map) {
@@ -247,6 +250,7 @@ class loader : public name_checks {
     if (name == "seasonings.yaml")
       edition_.seasonings = entries<seasoning_limit>(root, "seasonings", &loader::read_seasoning);
     if (name == "ways.yaml") read_ways(root);
+    if (name == "canning-day.yaml") read_canning_day(root);
     if (name == "without-process.yaml")
       edition_.untested_foods = entries<untested_food>(root, "foods", &loader::read_untested);
     if (in_ingredients) {

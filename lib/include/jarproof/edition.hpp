@@ -11,6 +11,7 @@
 #include <string_view>
 
 #include "jarproof/citation.hpp"
+#include "jarproof/day_rules.hpp"
 #include "jarproof/list.hpp"
 #include "jarproof/recipe_words.hpp"
 #include "jarproof/way_rules.hpp"
@@ -341,6 +342,7 @@ struct edition {
   list<check_rule> checks;
   list<left_out> left_outs;
   list<way_step> way_steps;
+  day_rules day;
 };
 
 [[nodiscard]] constexpr std::string_view name_of(acidity a) noexcept {
