@@ -212,8 +212,9 @@ class card_writer {
     line("lot", out_.lot);
     const day_number* years = number_of(rules_, "keep-years");
     if (what_.date && years != nullptr)
-      line("use by", iso_text(years_after(date_of(what_.date->text), years->thousandths / 1'000)) +
-                         ", for quality");
+      line("use first",
+           "by " + iso_text(years_after(date_of(what_.date->text), years->thousandths / 1'000)) +
+               ", for quality");
   }
 };
 
