@@ -82,6 +82,15 @@ TEST_CASE("ten quarts fill at least 23 pints and at most 26") {
   CHECK(jars(d).by == "batch");
 }
 
+TEST_CASE("check takes the jars that the day has counted") {
+  for (const char* batch : {"10 qt", "9 pt", "6 qt", "1 gal", "30 cups"}) {
+    const auto d = beans_day({{"batch", batch}});
+    const auto r =
+        fixtures::beans_with({{"batch", batch}, {"jars", std::to_string(jars(d).count)}});
+    CHECK_MESSAGE(r.verdict == jarproof::verdict::accepted, batch);
+  }
+}
+
 TEST_CASE("a batch that fills a jar exactly and one that is a drop short") {
   // 13.545205 fl oz are one jar; the amount is written in hundredths of an ounce.
   CHECK(jars(beans_day({{"batch", "13.55 oz"}})).count == 1);
@@ -175,6 +184,17 @@ TEST_CASE("jars from another food or from one without pounds are left out and sa
                           "pressure: 13 psi\ntime: 30 min\naltitude: 4600 ft\nfrom: 1 bushel\n"),
       rules);
   CHECK(says(only(beets).unsaid, "no bushel of beets"));
+}
+
+TEST_CASE("absurd amounts end at the most jars that a plan can state") {
+  CHECK(jars(beans_day({{"from", "999999 bushels"}})).count == 9'999);
+  CHECK(jars(beans_day({{"from", "999999.9999 kg"}})).count == 9'999);
+  CHECK(jars(beans_day({{"batch", "999999 gal"}})).count == 9'999);
+  CHECK(beans_day({{"jars", "9999"}, {"canner", "{pints: 4}"}}).loads.size() == 2'500);
+}
+
+TEST_CASE("what is kept back of an unstated batch is said") {
+  CHECK(says(only(beans_day({{"jars", "9"}, {"keep-back", "1 qt"}})).unsaid, "`keep-back`"));
 }
 
 TEST_CASE("a metric jar holds its true volume less the headspace") {

@@ -15,16 +15,6 @@
 
 namespace jarproof::detail {
 
-/// The room that the headspace takes: a cylinder as wide as the mouth, in millionths of a fluid
-/// ounce, rounded up. A gallon of 128 fl oz is 231 cubic inches (NIST SP 811, appendix B.8); a
-/// quarter of pi is 0.785398, and one unit more so that it is never too little.
-[[nodiscard]] constexpr std::int64_t headspace_room(
-    std::int64_t mouth_thousandths_in, std::int64_t headspace_thousandths_in) noexcept {
-  const std::int64_t area = mouth_thousandths_in * mouth_thousandths_in * 785'399 / 1'000'000;
-  const std::int64_t millionths_cubic_in = area * headspace_thousandths_in / 1'000;
-  return (millionths_cubic_in * 128 + 230) / 231;
-}
-
 /// What the jar of the plan holds, and how much of it is food.
 [[nodiscard]] inline std::optional<day_jars> jar_of(const plan& what, const edition& rules,
                                                     const requirement& required) {
@@ -33,9 +23,7 @@ namespace jarproof::detail {
   const day_number* regular = number_of(rules, "mouth-regular");
   const day_number* wide = number_of(rules, "mouth-wide");
   if (!volume || regular == nullptr || wide == nullptr) return std::nullopt;
-  std::int64_t headspace = required.headspace_thousandths_in;
-  if (what.headspace)
-    headspace = std::max(headspace, what.headspace->value.value * 1'000 / nm_per_in);
+  const std::int64_t headspace = headspace_of(what, required);
   day_jars out;
   out.jar = what.jar->text;
   out.volume = *volume;
@@ -44,6 +32,11 @@ namespace jarproof::detail {
   // Headspace of an inch and more in the smallest jars leaves next to nothing.
   if (out.fill_least <= 0 || out.fill_most <= 0) return std::nullopt;
   return out;
+}
+
+/// No kitchen fills more than a plan can state in `jars`.
+[[nodiscard]] inline int whole_jars(std::int64_t count) noexcept {
+  return static_cast<int>(std::min<std::int64_t>(count, 9'999));
 }
 
 /// The fresh food of this process, or null.
@@ -89,12 +82,12 @@ namespace jarproof::detail {
       return false;
     }
     const std::int64_t floz = food.thousandths * 32 * 1'000;  // of a quart a bushel
-    out.count = static_cast<int>(floz * d->bushel_from_qt / out.volume);
-    out.most = static_cast<int>(floz * d->bushel_through_qt / out.volume);
+    out.count = whole_jars(floz * d->bushel_from_qt / out.volume);
+    out.most = whole_jars(floz * d->bushel_through_qt / out.volume);
   } else {
     const std::int64_t scaled = food.thousandths * 1'000 / jar;
-    out.count = static_cast<int>(scaled / d->through_thousandths_lb);
-    out.most = static_cast<int>(scaled / d->from_thousandths_lb);
+    out.count = whole_jars(scaled / d->through_thousandths_lb);
+    out.most = whole_jars(scaled / d->from_thousandths_lb);
   }
   out.by = "from";
   return true;
@@ -140,9 +133,11 @@ namespace jarproof::detail {
     if (what.keep_back) out->available -= what.keep_back->value.value;
     out->available = std::max<std::int64_t>(out->available, 0);
     out->by = what.batch ? "batch" : "yield";
-    out->count = static_cast<int>(std::min<std::int64_t>(out->available / out->fill_most, 9'999));
-    out->most = static_cast<int>(std::min<std::int64_t>(out->available / out->fill_least, 9'999));
+    out->count = whole_jars(out->available / out->fill_most);
+    out->most = whole_jars(out->available / out->fill_least);
   }
+  if (what.keep_back && out->by.empty())
+    unsaid.emplace_back("`keep-back` is taken from `batch` or `yield`; the plan has neither.");
   if (what.jars) {
     out->by = "jars";
     out->count = out->most = what.jars->value;

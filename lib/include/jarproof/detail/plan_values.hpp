@@ -148,16 +148,12 @@ class plan_values {
       bool bushels;
     };
     // 1 lb = 0.45359237 kg (NIST SP 811, appendix B.8), so 1 kg = 2.204622 lb, cut off.
-    static constexpr weight_unit units[] = {{"lb", 1'000, 1, false},
-                                            {"lbs", 1'000, 1, false},
-                                            {"pound", 1'000, 1, false},
-                                            {"pounds", 1'000, 1, false},
-                                            {"oz", 1'000, 16, false},
-                                            {"kg", 2'204'622, 1'000, false},
-                                            {"g", 2'204'622, 1'000'000, false},
-                                            {"bushel", 1'000, 1, true},
-                                            {"bushels", 1'000, 1, true},
-                                            {"bu", 1'000, 1, true}};
+    static constexpr weight_unit units[] = {
+        {"lb", 1'000, 1, false},         {"lbs", 1'000, 1, false},
+        {"pound", 1'000, 1, false},      {"pounds", 1'000, 1, false},
+        {"kg", 2'204'622, 1'000, false}, {"g", 2'204'622, 1'000'000, false},
+        {"bushel", 1'000, 1, true},      {"bushels", 1'000, 1, true},
+        {"bu", 1'000, 1, true}};
     const auto refused = [&] {
       fault(value, "`" + written->text + "` is no amount of fresh food",
             "write pounds, kilograms or bushels and the food, such as `20 lb tomatoes`");
