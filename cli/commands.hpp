@@ -16,6 +16,7 @@ exit_code run_why(const arguments& args);
 exit_code run_find(const arguments& args);
 exit_code run_ways(const arguments& args);
 exit_code run_log(const arguments& args);
+exit_code run_day(const arguments& args);
 exit_code run_rules(const arguments& args);
 
 }  // namespace jarproof::cli

@@ -22,6 +22,7 @@ constexpr command commands[] = {
     {"find", "show the published processes for a food", jarproof::cli::run_find},
     {"ways", "show the tested ways to get a dish on the shelf", jarproof::cli::run_ways},
     {"log", "judge what the canner did against the plan", jarproof::cli::run_log},
+    {"day", "plan the day: jars, canner loads, clock, step card", jarproof::cli::run_day},
     {"rules", "list the rule data, check a rule folder", jarproof::cli::run_rules}};
 
 std::string usage() {

@@ -20,6 +20,9 @@ namespace fs = std::filesystem;
 /// Stands in a page above the block that shows a whole file.
 const std::string marker = "<!-- all of: ";
 
+/// Outside the course, and kept in the same way.
+const std::string day_page = "docs/canning-day.md";
+
 std::string read_all(const fs::path& path) {
   std::ifstream file(path, std::ios::binary);
   std::ostringstream text;
@@ -154,7 +157,9 @@ int compare(const std::string& program, const fs::path& checkout, const std::str
 
 int update(const std::string& program, const fs::path& checkout) {
   int wrong = 0;
-  for (const std::string& name : pages_of(checkout)) {
+  std::vector<std::string> pages = pages_of(checkout);
+  pages.push_back(day_page);
+  for (const std::string& name : pages) {
     const lesson l = renewed(read_all(checkout / name), program, checkout);
     wrong += told(name, l.faults);
     if (!l.faults.empty()) continue;

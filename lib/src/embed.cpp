@@ -44,7 +44,8 @@ class writer {
                                       array("left_out", e.left_outs),
                                       array("way_step", e.way_steps),
                                       value(e.run),
-                                      value(e.after)});
+                                      value(e.after),
+                                      value(e.day)});
     std::string out = "// Generated from the rule folder, edition " + std::string(e.version) +
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
@@ -243,6 +244,29 @@ class writer {
     return braces({array("run_limit", r.limits), array("run_step", r.steps),
                    words(r.not_reprocessed), value(r.not_reprocessed_evidence),
                    cited(r.not_reprocessed_sources)});
+  }
+  [[nodiscard]] std::string value(const day_minutes& m) {
+    return braces({value(m.id), value(m.stage), words(m.methods), value(m.from_min),
+                   value(m.through_min), value(m.use_min), value(m.says), value(m.evidence),
+                   cited(m.sources)});
+  }
+  [[nodiscard]] std::string value(const day_number& n) {
+    return braces({value(n.id), value(n.thousandths), value(n.unit), value(n.says),
+                   value(n.evidence), cited(n.sources)});
+  }
+  [[nodiscard]] std::string value(const day_produce& p) {
+    return braces({value(p.id), words(p.names), words(p.processes), value(p.jar),
+                   value(p.from_thousandths_lb), value(p.through_thousandths_lb),
+                   value(p.bushel_lb), value(p.bushel_from_qt), value(p.bushel_through_qt),
+                   value(p.evidence), cited(p.sources)});
+  }
+  [[nodiscard]] std::string value(const day_text& t) {
+    return braces({value(t.id), value(t.part), value(t.when), words(t.methods), words(t.packs),
+                   words(t.gauges), value(t.says), value(t.evidence), cited(t.sources)});
+  }
+  [[nodiscard]] std::string value(const day_rules& d) {
+    return braces({array("day_minutes", d.minutes), array("day_number", d.numbers),
+                   array("day_produce", d.produce), array("day_text", d.texts)});
   }
   [[nodiscard]] std::string value(const ph_entry& e) {
     return braces({value(e.food), words(e.explains), value(e.low_hundredths),

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <string>
+#include <utility>
+#include <vector>
 
-#include "jarproof/check.hpp"
+#include "jarproof/day_of.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/judge_log.hpp"
 #include "jarproof/read_log.hpp"
@@ -43,16 +45,25 @@ template <class Finding>
   return out;
 }
 
+[[nodiscard]] std::vector<finding> plan_findings(const example& shown, const result<plan>& what,
+                                                 const edition& rules) {
+  if (!what) return unreadable_report(shown.name, what.errors(), rules).findings;
+  // What the canning day finds has no outcome, so only the examples of its own checks show it.
+  day_plan day = day_of(*what, rules);
+  day_batch& only = day.batches.front();
+  std::vector<finding> out = std::move(only.judged.findings);
+  out.insert(out.end(), only.findings.begin(), only.findings.end());
+  return out;
+}
+
 }  // namespace
 
 std::vector<std::string> example_findings(const check_rule& check, const example& shown,
                                           const edition& rules) {
   const result<plan> what = plan_of(shown);
   if (what && !shown.log.empty()) return run_findings(check, shown, *what, rules);
-  const report judged =
-      what ? jarproof::check(*what, rules) : unreadable_report(shown.name, what.errors(), rules);
   std::vector<std::string> out;
-  for (const finding& f : judged.findings) {
+  for (const finding& f : plan_findings(shown, what, rules)) {
     if (!counts(f, check)) continue;
     out.push_back(std::to_string(f.line) + ":" + std::to_string(f.column) + " " + f.check);
   }

@@ -8,14 +8,14 @@
 #include <utility>
 #include <vector>
 
+#include "day_entries.hpp"
 #include "jarproof/detail/ingredient_facts.hpp"
 #include "jarproof/quantity.hpp"
-#include "run_entries.hpp"
 
 namespace jarproof {
 
 /// One function for each kind of entry. What an entry refers to is checked when all files are read.
-class rule_entries : public run_entries {
+class rule_entries : public day_entries {
  protected:
   void read_edition(const node& root) {
     only(root, {"name", "version", "scope", "caution", "extends"});

@@ -89,6 +89,9 @@ class rule_reader {
   [[nodiscard]] static std::string file_of(const way_step*, std::string_view) {
     return "ways.yaml";
   }
+  [[nodiscard]] static std::string file_of(const method*, std::string_view) {
+    return "methods.yaml";
+  }
   [[nodiscard]] static std::string file_of(const process*, std::string_view id) {
     return "processes/" + std::string(id) + ".yaml";
   }
@@ -182,23 +185,25 @@ class rule_reader {
   /// A decimal with up to three places, as thousandths.
   [[nodiscard]] int thousandths(const node& map, std::string_view key, int most) {
     const node* n = value(map, key, true);
-    if (n == nullptr) return 0;
-    const std::string& t = n->text;
+    return n == nullptr ? 0 : thousandths_of(*n, most);
+  }
+  [[nodiscard]] int thousandths_of(const node& n, int most) {
+    const std::string& t = n.text;
     const std::size_t point = t.find('.');
     const std::string whole = t.substr(0, point);
     std::string part = point == std::string::npos ? "" : t.substr(point + 1);
-    bool good = n->kind == node_kind::scalar && !whole.empty() && whole.size() <= 4 &&
+    bool good = n.kind == node_kind::scalar && !whole.empty() && whole.size() <= 4 &&
                 part.size() <= 3 && (point == std::string::npos || !part.empty());
     for (const char c : whole + part) good = good && detail::is_digit(c);
     if (!good) {
-      fault(*n, "`" + t + "` is no decimal number",
+      fault(n, "`" + t + "` is no decimal number",
             "write it like `1` or `1.25`; the unit is part of the key");
       return 0;
     }
     part.resize(3, '0');
     const int number = std::stoi(whole) * 1000 + std::stoi(part);
     if (number == 0 || number > most * 1000)
-      fault(*n, "`" + t + "` is outside the possible range", "check it against the source");
+      fault(n, "`" + t + "` is outside the possible range", "check it against the source");
     return number;
   }
 

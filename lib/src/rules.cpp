@@ -77,13 +77,11 @@ class loader : public name_checks {
       fault("edition.yaml", extends->line, extends->column,
             "there is no built-in edition here to extend", "give a whole edition");
     }
-    for (const char* name : {"jars.yaml", "methods.yaml"}) {
+    for (const char* name : {"canning-day.yaml", "jars.yaml", "methods.yaml"}) {
       if (documents_.count(name) != 0)
-        fault(name, 1, 1, "jars and methods belong to the built-in edition", "remove this file");
+        fault(name, 1, 1, "jars, methods and the canning day belong to the built-in edition",
+              "remove this file");
     }
-    if (documents_.count("canning-day.yaml") != 0)
-      fault("canning-day.yaml", 1, 1, "what a run is held to belongs to the built-in edition",
-            "remove this file");
   }
 
   /// What the folder holds, behind what the base holds. It adds and changes nothing: an id of the
@@ -118,6 +116,7 @@ class loader : public name_checks {
         storage_.keep(std::string(base_->caution) + " " + std::string(edition_.caution));
     edition_.jars = base_->jars;
     edition_.methods = base_->methods;
+    edition_.day = base_->day;
     edition_.metric_jar_says = base_->metric_jar_says;
     edition_.highest_ft = base_->highest_ft;
     edition_.run = base_->run;

@@ -15,13 +15,6 @@ namespace jarproof {
 
 class run_entries : public way_entries {
  protected:
-  void read_canning_day(const node& root) {
-    only(root, {"run", "after"});
-    if (const node* run = value(root, "run", true)) read_run(*run);
-    if (const node* after = value(root, "after", true)) read_after(*after);
-  }
-
- private:
   void read_run(const node& n) {
     only(n, {"limits", "steps", "boiling"});
     run_rules& out = edition_.run;
@@ -59,6 +52,7 @@ class run_entries : public way_entries {
       refer(p, storage_.keep(p.text), &edition::processes);
   }
 
+ private:
   /// All entries of a closed list: one that is missing would leave a fault unsaid.
   template <class T, std::size_t N>
   void all_known(const node& n, std::string_view key, list<T> entries,

@@ -237,7 +237,7 @@ TEST_CASE("an addition changes nothing that is built in") {
   CHECK(errors_of(files).find("the built-in edition has a `okra` already") != std::string::npos);
   files = addition(text);
   files.push_back({"jars.yaml", fixtures::file_text("rules/jars.yaml")});
-  CHECK(errors_of(files).find("jars and methods belong to the built-in edition") !=
+  CHECK(errors_of(files).find("jars, methods and the canning day belong to the built-in edition") !=
         std::string::npos);
   files = addition(text);
   files[0].text.replace(files[0].text.find("builtin"), 7, "last-year");

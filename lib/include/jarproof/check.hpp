@@ -203,7 +203,6 @@ inline void settle(report& out) {
 
   const method* m = judge_method(j);
   judge_words(j);
-  judge_jars(j);
   const std::vector<const process*> foods = judge_food(j);
   if (what.as_published && what.as_published->value && !what.food) {
     j.say("as-published-without-food", place_of("as-published", *what.as_published));
@@ -228,6 +227,7 @@ inline void settle(report& out) {
             {what.altitude->text, "at most " + altitude_text(rules.highest_ft), {}, {}, {}});
     }
   }
+  judge_jars(j);
   judge_directions(j, m);
   if (by_pressure && !what.vent) {
     j.say("step-reminder", place_of("vent", what),

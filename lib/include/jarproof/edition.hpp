@@ -11,6 +11,7 @@
 #include <string_view>
 
 #include "jarproof/citation.hpp"
+#include "jarproof/day_rules.hpp"
 #include "jarproof/list.hpp"
 #include "jarproof/recipe_words.hpp"
 #include "jarproof/run_rules.hpp"
@@ -351,6 +352,7 @@ struct edition {
   list<way_step> way_steps;
   run_rules run;
   after_rules after;
+  day_rules day;
 };
 
 [[nodiscard]] constexpr std::string_view name_of(acidity a) noexcept {

@@ -44,6 +44,7 @@ inline constexpr plan_key plan_keys[] = {
     {"held", "{for: 14 h, at: 38 F}", "how the cooked food was kept"},
     {"batch", "9 qt", "how much there is"},
     {"jars", "9", "how many jars"},
+    {"from", "20 lb tomatoes", "how much fresh food there is"},
     {"keep-back", "2 qt", "how much is kept for the table"},
     {"canner", "{quarts: 7, pints: 9, volume: 16 qt}", "what the canner holds"},
     {"start", "14:30", "when it starts"},

@@ -48,6 +48,13 @@ struct canner_size {
   std::optional<quantity> volume;  ///< rounded down
 };
 
+/// Fresh food as it was bought: `20 lb tomatoes`, `1/2 bushel of apples`.
+struct raw_food {
+  std::int64_t thousandths = 0;  ///< of a pound, or of a bushel; rounded down
+  bool bushels = false;
+  std::string name;  ///< of the food, as written; may be empty
+};
+
 struct plan {
   std::string source;  ///< display name of the text it came from
   int line = 0;        ///< where it starts
@@ -74,6 +81,7 @@ struct plan {
   std::optional<said<holding>> held;
   std::optional<quantity> batch, keep_back;
   std::optional<said<int>> jars;
+  std::optional<said<raw_food>> from;
   std::optional<said<canner_size>> canner;
   std::optional<word> start, finish_by;
 };

@@ -182,6 +182,8 @@ class plan_reader : private plan_values {
       plan_.batch = positive(value, key, dimension::volume);
     else if (key == "jars")
       plan_.jars = count(value, key);
+    else if (key == "from")
+      plan_.from = raw_food_of(value);
     else if (key == "keep-back")
       plan_.keep_back = measure(value, key, dimension::volume);
     else if (key == "canner")

@@ -146,6 +146,7 @@ class edition_writer : private export_parts {
       cited(s.sources);
     });
     write_run(rules_.run, rules_.after);
+    write(rules_.day);
     array("ph", rules_.ph, [&](const ph_entry& e) {
       w_.member("food", e.food);
       decimal("low", e.low_hundredths * 10);
@@ -214,6 +215,56 @@ class edition_writer : private export_parts {
     w_.begin('{');
     for (const phrase_list& l : phrase_lists) words(l.key, p.*l.words);
     w_.end('}');
+  }
+
+  void write(const day_rules& d) {
+    if (d.minutes.empty() && d.numbers.empty() && d.produce.empty() && d.texts.empty()) return;
+    w_.key("day");
+    w_.begin('{');
+    array("minutes", d.minutes, [&](const day_minutes& m) {
+      w_.member("id", m.id);
+      w_.member("stage", m.stage);
+      words("methods", m.methods);
+      w_.member("from", m.from_min);
+      w_.member("through", m.through_min);
+      w_.member("use", m.use_min);
+      w_.member("says", m.says);
+      ground(m.evidence, m.sources);
+    });
+    array("numbers", d.numbers, [&](const day_number& n) {
+      w_.member("id", n.id);
+      decimal("value", n.thousandths);
+      w_.member("unit", n.unit);
+      w_.member("says", n.says);
+      ground(n.evidence, n.sources);
+    });
+    array("produce", d.produce, [&](const day_produce& p) {
+      w_.member("id", p.id);
+      words("names", p.names);
+      words("processes", p.processes);
+      w_.member("jar", p.jar);
+      decimal("pounds_from", p.from_thousandths_lb);
+      decimal("pounds_through", p.through_thousandths_lb);
+      some("bushel_lb", p.bushel_lb);
+      some("bushel_from_qt", p.bushel_from_qt);
+      some("bushel_through_qt", p.bushel_through_qt);
+      ground(p.evidence, p.sources);
+    });
+    array("texts", d.texts, [&](const day_text& t) {
+      w_.member("id", t.id);
+      w_.member("part", t.part);
+      some("when", t.when);
+      words("methods", t.methods);
+      words("packs", t.packs);
+      words("gauges", t.gauges);
+      w_.member("says", t.says);
+      ground(t.evidence, t.sources);
+    });
+    w_.end('}');
+  }
+  void ground(std::string_view evidence, list<citation> sources) {
+    some("evidence", evidence);
+    cited(sources);
   }
 
   void write(const process& p) {

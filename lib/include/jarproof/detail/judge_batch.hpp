@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -25,6 +26,22 @@ namespace jarproof::detail {
   return made.amount;
 }
 
+/// The room that the headspace takes: a cylinder as wide as the mouth, in millionths of a fluid
+/// ounce, rounded up. A gallon of 128 fl oz is 231 cubic inches (NIST SP 811, appendix B.8); a
+/// quarter of pi is 0.785398, and one unit more so that it is never too little.
+[[nodiscard]] constexpr std::int64_t headspace_room(
+    std::int64_t mouth_thousandths_in, std::int64_t headspace_thousandths_in) noexcept {
+  const std::int64_t area = mouth_thousandths_in * mouth_thousandths_in * 785'399 / 1'000'000;
+  const std::int64_t millionths_cubic_in = area * headspace_thousandths_in / 1'000;
+  return (millionths_cubic_in * 128 + 230) / 231;
+}
+
+/// The headspace of the plan, never less than the table's, in thousandths of an inch.
+[[nodiscard]] inline std::int64_t headspace_of(const plan& what, const requirement& required) {
+  const std::int64_t own = what.headspace ? what.headspace->value.value * 1'000 / nm_per_in : 0;
+  return std::max<std::int64_t>(own, required.headspace_thousandths_in);
+}
+
 /// More jars than the batch can fill. The number of jars multiplies what goes into each, so it is
 /// not believed where it cannot be. Up to 5 % is left for measuring (common practice, no source).
 inline void judge_jars(judging& j) {
@@ -34,7 +51,11 @@ inline void judge_jars(judging& j) {
   if (!what.jars || !jar || (!what.batch && !made)) return;
   // 1 fl oz is 6 tsp; a yield is in thousandths of a tsp.
   const std::int64_t batch = what.batch ? what.batch->value.value : made->high * 1'000 / 6;
-  if (what.jars->value * (*jar / 100) * 20 <= batch / 100 * 21) return;
+  std::int64_t food = *jar;  // in a jar
+  const day_number* mouth = find(j.rules.day.numbers, "mouth-regular");
+  if (j.out.required && mouth != nullptr)
+    food -= headspace_room(mouth->thousandths, j.out.required->headspace_thousandths_in);
+  if (what.jars->value * (food / 100) * 20 <= batch / 100 * 21) return;
   j.say("jars-over-batch", place_of("jars", *what.jars),
         {what.jars->text + " jars (" + what.jar->text + ")",
          what.batch ? what.batch->text : what.yield->text,

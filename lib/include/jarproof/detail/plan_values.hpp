@@ -138,6 +138,48 @@ class plan_values {
     return said<int>{number, written->text, value.line, value.column};
   }
 
+  /// `20 lb tomatoes`, `1/2 bushel of apples`.
+  [[nodiscard]] std::optional<said<raw_food>> raw_food_of(const node& value) {
+    const std::optional<word> written = text(value, "from");
+    if (!written) return std::nullopt;
+    struct weight_unit {
+      std::string_view name;
+      std::int64_t factor;  ///< thousandths of a pound or of a bushel
+      std::int64_t divisor;
+      bool bushels;
+    };
+    // 1 lb = 0.45359237 kg (NIST SP 811, appendix B.8), so 1 kg = 2.204622 lb, cut off.
+    static constexpr weight_unit units[] = {
+        {"lb", 1'000, 1, false},         {"lbs", 1'000, 1, false},
+        {"pound", 1'000, 1, false},      {"pounds", 1'000, 1, false},
+        {"kg", 2'204'622, 1'000, false}, {"g", 2'204'622, 1'000'000, false},
+        {"bushel", 1'000, 1, true},      {"bushels", 1'000, 1, true},
+        {"bu", 1'000, 1, true}};
+    const auto refused = [&] {
+      fault(value, "`" + written->text + "` is no amount of fresh food",
+            "write pounds, kilograms or bushels and the food, such as `20 lb tomatoes`");
+      return std::nullopt;
+    };
+    std::string_view rest = written->text;
+    number n;
+    if (take_number(rest, n) != number_fault::none) return refused();
+    rest = trim(rest);
+    const std::size_t end = rest.find(' ');
+    const std::string unit_name = folded(rest.substr(0, end));
+    rest = end == std::string_view::npos ? std::string_view() : trim(rest.substr(end));
+    if (folded(rest.substr(0, 3)) == "of" && rest.size() > 2) rest = trim(rest.substr(2));
+    for (const weight_unit& u : units) {
+      if (unit_name != u.name) continue;
+      raw_food out;
+      out.thousandths = n.over * u.factor / (n.under * u.divisor);
+      out.bushels = u.bushels;
+      out.name = std::string(rest);
+      if (out.thousandths <= 0) return refused();
+      return said<raw_food>{out, written->text, value.line, value.column};
+    }
+    return refused();
+  }
+
   [[nodiscard]] std::optional<word> date(const node& value, std::string_view key = "date") {
     const std::optional<word> written = text(value, key);
     if (written && !is_date(written->text)) {

@@ -234,6 +234,15 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
                                                               : "1;33";
 }
 
+/// What stands at the top: whose tables the verdict rests on is said with it.
+[[nodiscard]] inline std::string verdict_text(const report& r) {
+  const bool by_own_rules =
+      r.verdict == verdict::accepted && r.process != nullptr && !r.process->added_by.empty();
+  return by_own_rules ? "ACCEPTED by rules of " + std::string(r.process->added_by) +
+                            ", which are not the built-in ones."
+                      : std::string(meaning_of(r.verdict));
+}
+
 }  // namespace detail
 
 /// One report. Findings that decide come first, the gravest outcome at the top; the steps that go
@@ -242,12 +251,7 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
                                          text_style style = {}) {
   using namespace detail;
   text_writer w(style);
-  const bool by_own_rules =
-      r.verdict == verdict::accepted && r.process != nullptr && !r.process->added_by.empty();
-  w.heading(by_own_rules ? "ACCEPTED by rules of " + std::string(r.process->added_by) +
-                               ", which are not the built-in ones."
-                         : std::string(meaning_of(r.verdict)),
-            colour_of(r.verdict));
+  w.heading(verdict_text(r), colour_of(r.verdict));
   w.paragraph(r.title.empty() ? r.source : r.title + " (" + r.source + ")", "  ", 2);
   if (r.verdict == verdict::unreadable) {
     write_mistakes(w, r);

@@ -1,0 +1,114 @@
+// Dates, times of day and sentences of the canning day.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/day.hpp"
+#include "jarproof/detail/findings.hpp"
+#include "jarproof/edition.hpp"
+
+namespace jarproof::detail {
+
+inline constexpr int minutes_a_day = 24 * 60;
+
+using filling_words = std::vector<std::pair<std::string_view, std::string>>;
+
+/// The sentence with its words in braces filled in.
+[[nodiscard]] inline std::string filled(std::string_view sentence, const filling_words& words) {
+  std::string out;
+  while (!sentence.empty()) {
+    const std::size_t open = sentence.find('{');
+    out += sentence.substr(0, open);
+    if (open == std::string_view::npos) break;
+    sentence.remove_prefix(open + 1);
+    const std::size_t close = sentence.find('}');
+    for (const auto& [name, value] : words) {
+      if (name == sentence.substr(0, close)) out += value;
+    }
+    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
+  }
+  return out;
+}
+
+[[nodiscard]] inline int clock_minutes(std::string_view hh_mm) noexcept {
+  return ((hh_mm[0] - '0') * 10 + hh_mm[1] - '0') * 60 + (hh_mm[3] - '0') * 10 + hh_mm[4] - '0';
+}
+
+[[nodiscard]] inline std::string two_digits(int number) {
+  return std::to_string(100 + number % 100).substr(1);
+}
+
+struct calendar_date {
+  int year = 0;
+  int month = 0;
+  int day = 0;
+};
+
+[[nodiscard]] constexpr int days_of_month(int year, int month) noexcept {
+  constexpr int days[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+  const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+  return month == 2 && leap ? 29 : days[month - 1];
+}
+
+/// A date that `read_plan` has accepted: `2026-08-14`.
+[[nodiscard]] inline calendar_date date_of(std::string_view iso) noexcept {
+  const auto number = [&](std::size_t at, std::size_t digits) {
+    int out = 0;
+    for (std::size_t i = at; i < at + digits; ++i) out = out * 10 + (iso[i] - '0');
+    return out;
+  };
+  return {number(0, 4), number(5, 2), number(8, 2)};
+}
+
+[[nodiscard]] inline calendar_date days_after(calendar_date d, int days) noexcept {
+  for (; days > 0; --days) {
+    if (++d.day <= days_of_month(d.year, d.month)) continue;
+    d.day = 1;
+    if (++d.month > 12) {
+      d.month = 1;
+      ++d.year;
+    }
+  }
+  for (; days < 0; ++days) {
+    if (--d.day >= 1) continue;
+    if (--d.month < 1) {
+      d.month = 12;
+      --d.year;
+    }
+    d.day = days_of_month(d.year, d.month);
+  }
+  return d;
+}
+
+/// The same day some years on; 29 February becomes the 28th.
+[[nodiscard]] inline calendar_date years_after(calendar_date d, int years) noexcept {
+  d.year += years;
+  if (d.day > days_of_month(d.year, d.month)) d.day = days_of_month(d.year, d.month);
+  return d;
+}
+
+[[nodiscard]] inline std::string four_digits(int year) {
+  return std::to_string(10'000 + year % 10'000).substr(1);
+}
+
+[[nodiscard]] inline std::string iso_text(const calendar_date& d) {
+  return four_digits(d.year) + "-" + two_digits(d.month) + "-" + two_digits(d.day);
+}
+
+[[nodiscard]] inline const day_number* number_of(const edition& rules,
+                                                 std::string_view id) noexcept {
+  return find(rules.day.numbers, id);
+}
+
+/// A number of the rules as text, `?` where the rules lack it.
+[[nodiscard]] inline std::string number_text(const edition& rules, std::string_view id) {
+  const day_number* n = number_of(rules, id);
+  return n == nullptr ? std::string("?") : decimal_of_thousandths(n->thousandths);
+}
+
+}  // namespace jarproof::detail
