@@ -27,6 +27,7 @@ struct found_ways {
   std::string title;
   std::vector<way> ways;
   std::optional<report> unreadable;  ///< in place of the ways
+  int altitude_ft = -1;              ///< -1 where the plan does not say
 };
 
 /// True where a way leads onto the shelf; the freezer alone does not.
