@@ -122,7 +122,7 @@ namespace detail {
                                                           const std::optional<requirement>& first,
                                                           const std::vector<requirement>& others,
                                                           int feet, const edition& rules,
-                                                          std::size_t most = 4) {
+                                                          std::size_t most = 6) {
   if (p == nullptr || !first || !first->verified || feet < 0 || feet > rules.highest_ft)
     return std::nullopt;
   band_picture out{feet, rules.highest_ft, {}};
@@ -159,17 +159,17 @@ namespace detail {
                      p->needs.solids_percent};
 }
 
-/// What the bands say, in a sentence for each row.
-[[nodiscard]] inline std::string bands_in_words(const band_picture& picture) {
-  std::string out;
+/// What the bands say, a sentence for each row.
+[[nodiscard]] inline std::vector<std::string> bands_in_words(const band_picture& picture) {
+  std::vector<std::string> out;
   for (const drawn_bands& row : picture.rows) {
-    out += (out.empty() ? "" : " ") + row.name + (row.beside.empty() ? "" : " " + row.beside) + ":";
+    std::string words = row.name + (row.beside.empty() ? "" : " " + row.beside) + ":";
     for (const drawn_band& b : row.bands) {
-      out += (&b == row.bands.data() ? " " : ", ") + std::to_string(b.value) + " " + row.unit +
-             (b.from_ft == 0 ? " up to " : " from " + grouped(b.from_ft) + " to ") +
-             grouped(b.through_ft) + " ft";
+      words += (&b == row.bands.data() ? " " : ", ") + std::to_string(b.value) + " " + row.unit +
+               (b.from_ft == 0 ? " up to " : " from " + grouped(b.from_ft) + " to ") +
+               grouped(b.through_ft) + " ft";
     }
-    out += ".";
+    out.push_back(words + ".");
   }
   return out;
 }
@@ -185,9 +185,9 @@ namespace detail {
       first_row + row_height * static_cast<std::int64_t>(picture.rows.size());
   const int highest_ft = std::max(picture.highest_ft, 1);
   const auto x_of = [&](int feet) { return left + wide * feet / highest_ft; };
-  detail::svg_writer svg(
-      id, 3'600, bottom + 440, "Altitude bands of the published table",
-      "This kitchen is at " + altitude_text(picture.altitude_ft) + ". " + bands_in_words(picture));
+  std::string words = "This kitchen is at " + altitude_text(picture.altitude_ft) + ".";
+  for (const std::string& row : bands_in_words(picture)) words += " " + row;
+  detail::svg_writer svg(id, 3'600, bottom + 440, "Altitude bands of the published table", words);
   const std::int64_t here = x_of(picture.altitude_ft);
   svg.line(here, 260, here, bottom, "leader");
   svg.text(here, 160, "this kitchen: " + altitude_text(picture.altitude_ft), "strong",

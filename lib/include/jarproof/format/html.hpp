@@ -189,7 +189,7 @@ inline void write_finding(html_writer& w, const report& r, const finding& f, boo
   w.paragraph(f.message);
   if (!f.fix.empty()) w.paragraph("Do: " + f.fix, decides ? "class=\"do\"" : "");
   if ((decides || f.level == level::warning) && !f.why.empty() && !taught)
-    w.paragraph("Why: " + f.why);
+    w.paragraph("Why: " + f.why, "class=\"why\"");
   w.open("p", "class=\"small\"");
   if (!when.empty()) w.text(std::string(when) + ", ");
   w.text("at " + place_text(r, f) + ", check ");

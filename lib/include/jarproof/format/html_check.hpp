@@ -23,25 +23,28 @@ namespace jarproof {
 
 namespace detail {
 
-/// A picture with its words below.
-inline void write_figure(html_writer& w, std::string_view svg, std::string_view words) {
-  w.open("figure");
-  w.raw(svg);
-  w.element("figcaption", words);
-  w.close();
-}
-
-/// Altitude bands and jar of a process; `id` begins the ids of both.
+/// Altitude bands and jar of a process, each with its words; `id` begins the ids of both.
 inline void write_pictures(html_writer& w, const std::optional<band_picture>& bands,
                            const std::optional<jar_picture>& jar, std::string_view id) {
   if (!bands && !jar) return;
   w.open("div", "class=\"pictures\"");
-  if (bands) write_figure(w, bands_svg(std::string(id) + "-bands", *bands), bands_in_words(*bands));
+  if (bands) {
+    w.open("figure");
+    w.raw(bands_svg(std::string(id) + "-bands", *bands));
+    w.element("figcaption", "This kitchen, at " + altitude_text(bands->altitude_ft) +
+                                ", lies in the dark bands.");
+    w.open("ul", "class=\"key\"");
+    for (const std::string& row : bands_in_words(*bands)) w.element("li", row);
+    w.close();
+    w.close();
+  }
   if (jar) {
-    write_figure(w, jar_svg(std::string(id) + "-jar", *jar),
-                 jar_in_words(*jar) +
-                     " Drawn as a straight jar of that volume; yours is shaped "
-                     "differently, so measure from its rim.");
+    w.open("figure");
+    w.raw(jar_svg(std::string(id) + "-jar", *jar));
+    w.element("figcaption", jar_in_words(*jar) +
+                                " Drawn as a straight jar of that volume; yours is shaped "
+                                "differently, so measure from its rim.");
+    w.close();
   }
   w.close();
 }

@@ -108,28 +108,32 @@ h1{font-size:1.75rem}
 th[scope=row]{font-size:1rem}
 }
 @media print{
-@page{margin:12mm 14mm}
+@page{margin:11mm 13mm}
 html,body{background:none}
-body{max-width:none;padding:0;font-size:9.5pt;line-height:1.3}
-h1{font-size:18pt}h2{font-size:13pt;margin:.9em 0 .4em}h3,h4{font-size:10.5pt;margin:.8em 0 .3em}
+body{max-width:none;padding:0;font-size:9.5pt;line-height:1.25}
+h1{font-size:18pt}h2{font-size:13pt;margin:.7em 0 .3em}h3,h4{font-size:10.5pt;margin:.8em 0 .3em}
 .label{font-size:10.5pt;margin:.4rem 0;padding:.3rem .8rem}.label b{font-size:14pt}
 .label svg{width:2rem;height:2rem}
-.do{font-size:10pt}
+.do{font-size:9.5pt}
 .small,figcaption,footer,.tag,.key{font-size:9pt}
 td strong{font-size:12.5pt;display:inline}
-p,ul,ol,table,figure,dl{margin:.35em 0}
-th,td{padding:.12rem .4rem}
+p,ul,ol,table,figure,dl{margin:.25em 0}
+th,td{padding:.08rem .4rem}
+.key li{margin:.1em 0}
 .findings,ul{columns:2;column-gap:1.6rem}
 .key,.findings ul{columns:1}
-.findings>li{margin:0 0 .7rem}
+.findings>li{margin:0 0 .6rem}
+.findings>li:only-child{column-span:all}
+ul.steps li{margin:.25em 0}
+.why{font-size:9pt}
 h1,h2,h3,h4,caption{break-after:avoid}
 figure,.label,tr,li{break-inside:avoid}
 .findings>li{break-inside:auto}
 p{orphans:3;widows:3}
 .plan{break-before:page}
 .pictures{grid-template-columns:1fr 1fr;margin:.5rem 0}
-.drawing{max-width:7.6cm}
-footer{margin-top:.8rem}
+.drawing{max-width:6.4cm}
+footer{margin-top:.5rem}
 a{color:inherit;text-decoration:none}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 }
