@@ -13,6 +13,7 @@
 #include "../plan_files.hpp"
 #include "../record_file.hpp"
 #include "jarproof/detail/dates.hpp"
+#include "jarproof/format/html_check.hpp"
 #include "jarproof/jarproof.hpp"
 
 namespace jarproof::cli {
@@ -124,7 +125,7 @@ exit_code run_check(const arguments& args) {
       "input", po::value<std::string>()->value_name("KIND"),
       "yaml, json, jsonl or recipe, where the file name does not tell")(
       "format", po::value<std::string>()->default_value("text")->value_name("KIND"),
-      "text, json or jsonl (one report a line)")(
+      "text, json, jsonl (one report a line) or html (one page)")(
       "set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
       "use this value in place of the plan's own; may be repeated")(
       "rules", po::value<std::string>()->value_name("DIR"),
@@ -139,7 +140,7 @@ exit_code run_check(const arguments& args) {
       parse(args, usage, options, po::positional_options_description().add("file", -1));
   if (!p.values) return p.status;
   const po::variables_map& values = *p.values;
-  if (!one_of(values, "format", {"text", "json", "jsonl"})) return not_done;
+  if (!one_of(values, "format", {"text", "json", "jsonl", "html"})) return not_done;
   const std::optional<std::size_t> threads = threads_of(values);
   const std::optional<std::string> chosen_day = day_of(values);
   if (!threads || !chosen_day) return not_done;
@@ -178,6 +179,8 @@ exit_code run_check(const arguments& args) {
     out = today ? json_of(reports, *today, rules) : json_of(reports, rules);
   } else if (format == "jsonl") {
     for (const report& r : reports) out += json_line_of(r) + "\n";
+  } else if (format == "html") {
+    out = html_of(reports, rules);
   } else {
     out = as_text(reports, given->plans, rules, today);
   }

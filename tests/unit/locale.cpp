@@ -8,6 +8,8 @@
 #include <stdexcept>
 #include <string>
 
+#include "jarproof/format/charts.hpp"
+#include "jarproof/format/html_check.hpp"
 #include "jarproof/json.hpp"
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
@@ -136,6 +138,21 @@ TEST_CASE("reports are written the same as JSON and as text") {
       [] { return jarproof::text_of(fixtures::judged(beans()), jarproof::builtin_edition()); });
   check_same([] {
     return jarproof::text_of(fixtures::full_report(), fixtures::small_edition, {60, true});
+  });
+}
+
+TEST_CASE("pages and their pictures are written the same") {
+  check_same(
+      [] { return jarproof::html_of({fixtures::judged(beans())}, jarproof::builtin_edition()); });
+  check_same([] {
+    jarproof::page_chart c;
+    c.id = "run";
+    c.courses = {{{1'234'567, 15'250}, {2'000'000, 14'900}}};
+    c.levels = {{15'500, "required"}};
+    c.events = {{1'500'500, "steam"}};
+    jarproof::html_writer w;
+    jarproof::write_chart(w, c);
+    return w.take();
   });
 }
 

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "jarproof/check.hpp"
-#include "jarproof/format/text.hpp"
+#include "jarproof/detail/report_words.hpp"
 #include "jarproof/way.hpp"
 
 namespace jarproof::detail {

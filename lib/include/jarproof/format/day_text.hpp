@@ -130,7 +130,7 @@ class day_writer {
 
   void write_jars(const day_batch& b) {
     section();
-    w_.heading(verdict_text(b.judged), colour_of(verdict::accepted));
+    w_.heading(headline_of(b.judged), colour_of(verdict::accepted));
     w_.paragraph(
         b.judged.title.empty() ? b.judged.source : b.judged.title + " (" + b.judged.source + ")",
         "  ", 2);

@@ -12,9 +12,9 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/report_words.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/edition.hpp"
-#include "jarproof/format/numbers.hpp"
 #include "jarproof/report.hpp"
 
 namespace jarproof {
@@ -85,30 +85,6 @@ class text_writer {
   std::string out_;
 };
 
-/// The first publications of a list; the whole list is in the JSON report.
-[[nodiscard]] inline std::string sources_text(const std::vector<std::string>& sources) {
-  constexpr std::size_t most = 2;
-  std::string out;
-  for (std::size_t i = 0; i < sources.size() && i < most; ++i) {
-    out += (i == 0 ? "" : "; ") + sources[i];
-  }
-  return out;
-}
-
-/// `FILE:LINE:COLUMN (key)`. A source that names its first line already loses it.
-[[nodiscard]] inline std::string place_text(const report& r, const finding& f) {
-  std::string out = f.file.empty() ? r.source : f.file;
-  if (f.line > 0) {
-    const std::size_t colon = out.rfind(':');
-    const bool has_line = f.file.empty() && colon != std::string::npos && colon + 1 < out.size() &&
-                          out.find_first_not_of("0123456789", colon + 1) == std::string::npos;
-    if (has_line) out.resize(colon);
-    out += ":" + std::to_string(f.line) + ":" + std::to_string(f.column);
-  }
-  if (!f.field.empty()) out += " (" + f.field + ")";
-  return out;
-}
-
 /// A mistake in the text: what the check teaches is said once, above the first.
 inline void write_mistakes(text_writer& w, const report& r) {
   if (!r.findings.empty()) w.paragraph(r.findings.front().why, "  ", 2);
@@ -136,96 +112,13 @@ inline void write_finding(text_writer& w, const report& r, const finding& f, boo
   }
 }
 
-[[nodiscard]] inline std::string title_of_method(const edition& rules, const std::string& id) {
-  const method* m = find(rules.methods, id);
-  return std::string(m == nullptr ? std::string_view(id) : m->title);
-}
-
-[[nodiscard]] inline std::string counted_from(const requirement& q) {
-  if (q.pressure_psi) return ", counted from when the pressure is reached";
-  if (q.method == "low-temperature") return ", counted from when the water is that warm";
-  return q.method == "steam" ? ", counted from when pure steam flows"
-                             : ", counted from the full boil";
-}
-
-/// Another published way beside `shown`: what differs is said.
-[[nodiscard]] inline std::string way_text(const edition& rules, const requirement& shown,
-                                          const requirement& o) {
-  if (o.pressure_psi) {
-    const bool other_method = shown.method != o.method;
-    return (other_method ? "in a pressure canner, " + o.gauge + " gauge, "
-                         : "with a " + o.gauge + " gauge ") +
-           pressure_text(*o.pressure_psi, o.gauge) + ", " + time_text(o.time_min);
-  }
-  if (o.method == "low-temperature") {
-    return "by low-temperature pasteurization, " + std::to_string(o.least_f.value_or(0)) + " to " +
-           std::to_string(o.most_f.value_or(0)) + " F for " + time_text(o.time_min);
-  }
-  return title_of_method(rules, o.method) + ", " + time_text(o.time_min);
-}
-
 inline void write_process(text_writer& w, const report& r, const edition& rules) {
   if (!r.required || r.process == nullptr) return;
-  const requirement& q = *r.required;
-  const auto title_of_jar = [&](const std::string& id) {
-    const jar_size* jar = find(rules.jars, id);
-    return std::string(jar == nullptr ? std::string_view(id) : jar->title);
-  };
   w.blank();
-  w.heading(
-      (q.verified ? "The published process at " : "Not verified, not to be used: numbers at ") +
-          altitude_text(r.altitude_ft),
-      "1");
-  w.row("food", std::string(r.process->title) + ": " + q.style);
-  w.row("jar, pack", title_of_jar(q.jar) + " jars, " + q.pack + " pack");
-  w.row("canner",
-        title_of_method(rules, q.method) + (q.gauge.empty() ? "" : ", " + q.gauge + " gauge"));
-  if (q.pressure_psi) w.row("pressure", pressure_text(*q.pressure_psi, q.gauge));
-  if (q.least_f && q.most_f) {
-    w.row("water", "held at " + std::to_string(*q.least_f) + " to " + std::to_string(*q.most_f) +
-                       " F, by a thermometer");
-  }
-  w.row("time", time_text(q.time_min) + counted_from(q));
-  w.row("headspace", headspace_text(q.headspace_thousandths_in));
-  if (q.vent_min)
-    w.row("vent", std::to_string(*q.vent_min) + " min of steady steam before the vent is closed");
-  for (const requirement& o : r.options) w.row("or", way_text(rules, q, o));
-  std::string acids;
-  for (const acid_choice& a : r.process->acids)
-    acids += (acids.empty() ? "" : "; or ") + std::string(a.says);
-  if (!acids.empty()) w.row("acid", acids + ", into each jar");
-  // All steps, also those that the plan states: this list is what a cook works from.
-  for (const condition& c : r.process->conditions) {
-    if (!c.packs.empty() && !c.packs.contains(q.pack) && q.pack.find(" or ") == std::string::npos)
-      continue;
-    const bool of_one_pack = !c.packs.empty() && !c.packs.contains(q.pack);
-    w.paragraph((of_one_pack ? joined(c.packs) + " pack: " : "") + std::string(c.says), "  - ", 4);
-  }
-  for (const finding& f : r.findings) {
-    if (f.check != "step-reminder" || f.field == "headspace" || f.field == "vent" ||
-        f.field == "prepared")
-      continue;
-    w.paragraph(f.message, "  - ", 4);
-  }
-  w.paragraph(sources_text(q.sources), "  Source: ", 10);
-}
-
-[[nodiscard]] inline std::string_view meaning_of(verdict v) noexcept {
-  switch (v) {
-    case verdict::accepted:
-      return "ACCEPTED: the plan matches a published process.";
-    case verdict::rejected:
-      return "REJECTED: the plan goes against the published process. Do not can it this way.";
-    case verdict::untested:
-      return "UNTESTED: no published process in these rules covers this plan. Do not can it this "
-             "way.";
-    case verdict::incomplete:
-      return "INCOMPLETE: the plan leaves out or leaves open what decides. Do not can before it is "
-             "said.";
-    case verdict::unreadable:
-      break;
-  }
-  return "UNREADABLE: this is no plan that can be checked.";
+  w.heading(heading_of_process(r), "1");
+  for (const named_value& row : rows_of_process(r, rules)) w.row(row.name, row.value);
+  for (const std::string& step : steps_of_process(r)) w.paragraph(step, "  - ", 4);
+  w.paragraph(sources_text(r.required->sources), "  Source: ", 10);
 }
 
 [[nodiscard]] constexpr std::string_view colour_of(verdict v) noexcept {
@@ -234,48 +127,24 @@ inline void write_process(text_writer& w, const report& r, const edition& rules)
                                                               : "1;33";
 }
 
-/// What stands at the top: whose tables the verdict rests on is said with it.
-[[nodiscard]] inline std::string verdict_text(const report& r) {
-  const bool by_own_rules =
-      r.verdict == verdict::accepted && r.process != nullptr && !r.process->added_by.empty();
-  return by_own_rules ? "ACCEPTED by rules of " + std::string(r.process->added_by) +
-                            ", which are not the built-in ones."
-                      : std::string(meaning_of(r.verdict));
-}
-
 }  // namespace detail
 
-/// One report. Findings that decide come first, the gravest outcome at the top; the steps that go
-/// with the process stand below its numbers.
+/// One report.
 [[nodiscard]] inline std::string text_of(const report& r, const edition& rules,
                                          text_style style = {}) {
   using namespace detail;
   text_writer w(style);
-  w.heading(verdict_text(r), colour_of(r.verdict));
+  w.heading(headline_of(r), colour_of(r.verdict));
   w.paragraph(r.title.empty() ? r.source : r.title + " (" + r.source + ")", "  ", 2);
   if (r.verdict == verdict::unreadable) {
     write_mistakes(w, r);
     return w.take();
   }
-  if (!r.mixture_by.empty()) {
-    w.paragraph(
-        "A " + r.mixture_class + " mixture, by its most demanding part: " + r.mixture_by + ".",
-        "  ", 2);
-  }
+  if (const std::string mixture = mixture_text(r); !mixture.empty()) w.paragraph(mixture, "  ", 2);
   std::vector<std::string_view> taught;
-  const auto write = [&](const finding& f) {
-    write_finding(w, r, f, std::find(taught.begin(), taught.end(), f.check) != taught.end());
-    taught.push_back(f.check);
-  };
-  for (const outcome o : {outcome::rejects, outcome::untested, outcome::incomplete}) {
-    for (const finding& f : r.findings) {
-      if (f.outcome == o) write(f);
-    }
-  }
-  for (const level l : {level::warning, level::note}) {
-    for (const finding& f : r.findings) {
-      if (f.outcome == outcome::none && f.level == l && f.check != "step-reminder") write(f);
-    }
+  for (const finding* f : shown_findings(r)) {
+    write_finding(w, r, *f, std::find(taught.begin(), taught.end(), f->check) != taught.end());
+    taught.push_back(f->check);
   }
   write_process(w, r, rules);
   return w.take();

@@ -13,7 +13,7 @@
 #include <utility>
 #include <vector>
 
-#include "jarproof/detail/way_volumes.hpp"
+#include "jarproof/detail/way_words.hpp"
 #include "jarproof/format/json.hpp"
 #include "jarproof/format/numbers.hpp"
 #include "jarproof/format/text.hpp"
@@ -27,6 +27,7 @@ struct found_ways {
   std::string title;
   std::vector<way> ways;
   std::optional<report> unreadable;  ///< in place of the ways
+  int altitude_ft = -1;              ///< -1 where the plan does not say
 };
 
 /// True where a way leads onto the shelf; the freezer alone does not.
@@ -39,116 +40,23 @@ struct found_ways {
 
 namespace detail {
 
-[[nodiscard]] inline std::string title_of_jar(const edition& rules, const std::string& id) {
-  const jar_size* jar = find(rules.jars, id);
-  return std::string(jar == nullptr ? std::string_view(id) : jar->title);
-}
-
-/// `60 min at 15 psi (103 kPa)`, `20 min`.
-[[nodiscard]] inline std::string short_numbers(const requirement& r) {
-  std::string out = time_text(r.time_min);
-  if (r.pressure_psi) out += " at " + pressure_text(*r.pressure_psi, r.gauge);
-  if (r.least_f) out += " at " + std::to_string(*r.least_f) + " F";
-  return out;
-}
-
-/// What the plan leaves unsaid, once for the way and its parts.
-inline void write_missing(text_writer& w, const way& each) {
-  std::vector<std::string> missing = each.numbers.missing;
-  bool by_jar = !each.numbers.by_jar.empty();
-  for (const way_part& p : each.parts) {
-    missing.insert(missing.end(), p.numbers.missing.begin(), p.numbers.missing.end());
-    by_jar = by_jar || !p.numbers.by_jar.empty();
-  }
-  const auto lacks = [&](std::string_view key) {
-    return std::find(missing.begin(), missing.end(), key) != missing.end();
-  };
-  if (lacks("altitude")) w.paragraph("No numbers: the plan does not say the altitude.", "  ", 2);
-  if (lacks("jar") && by_jar)
-    w.paragraph("The plan does not say the jar: numbers for each listed size.", "  ", 2);
-  if (lacks("gauge"))
-    w.paragraph("The plan does not say the gauge: these are numbers for a dial.", "  ", 2);
-}
-
-/// The numbers of one jar in a line: `pressure canner, dial gauge, hot pack, 75 min at ...`.
-[[nodiscard]] inline std::string line_of(const requirement& r, const edition& rules) {
-  return title_of_method(rules, r.method) + (r.gauge.empty() ? "" : ", " + r.gauge + " gauge") +
-         ", " + r.pack + " pack, " + short_numbers(r) + ", headspace " +
-         headspace_text(r.headspace_thousandths_in);
-}
-
-inline void write_jars(text_writer& w, const way_numbers& n, const edition& rules) {
-  for (const requirement& r : n.by_jar) w.row(title_of_jar(rules, r.jar), line_of(r, rules));
-}
-
-inline void write_numbers(text_writer& w, const way_numbers& n, const edition& rules) {
-  if (n.required) {
-    const requirement& q = *n.required;
-    w.row("jar, pack", title_of_jar(rules, q.jar) + " jars, " + q.pack + " pack");
-    w.row("canner",
-          title_of_method(rules, q.method) + (q.gauge.empty() ? "" : ", " + q.gauge + " gauge"));
-    w.row("time", short_numbers(q) + counted_from(q));
-    w.row("headspace", headspace_text(q.headspace_thousandths_in));
-    if (q.vent_min) w.row("vent", std::to_string(*q.vent_min) + " min of steady steam");
-    for (const requirement& o : n.options) w.row("or", way_text(rules, q, o));
-  }
-  write_jars(w, n, rules);
-}
-
-[[nodiscard]] inline std::string range_text(const volume_range& v) {
-  const std::string low = cups_text(v.low, rounding::down);
-  const std::string high = cups_text(v.high, rounding::down);
-  return low == high ? low : low.substr(0, low.find(" cup")) + " to " + high;
-}
-
-inline void write_amounts(text_writer& w, const way_amounts& a, const edition& rules) {
-  if (a.solids && !a.portions) w.row("solids", range_text(*a.solids) + " in all");
-  if (a.liquid && !a.portions) w.row("liquid", range_text(*a.liquid) + " in all");
-  for (const way_jars& j : a.jars) {
-    const std::string name = title_of_jar(rules, j.jar);
-    std::string text =
-        measure_text(j.solids, *unit_named("cup"), rounding::down) + " of solids in each";
-    if (a.solids) {
-      text +=
-          "; fills " + std::string(a.unknown.empty() ? "" : "at least ") + std::to_string(j.count);
-      if (j.left >= way_cup / 4) text += ", " + cups_text(j.left, rounding::down) + " left over";
-      if (j.missing > 0)
-        text += "; needs " + cups_text(j.missing, rounding::up) + " more hot liquid";
-    }
-    w.row(name, text);
-  }
-  if (a.portions)
-    w.row("portions",
-          (a.unknown.empty() ? "" : "at least ") + std::to_string(*a.portions) + " pint portions");
-  if (!a.unknown.empty()) {
-    std::string lines;
-    for (const std::string& line : a.unknown) lines += (lines.empty() ? "" : "; ") + line;
-    w.paragraph("Not in the sums, no published volume: " + lines + ".", "  ", 2);
-  }
-  if (!a.jars.empty())
-    w.paragraph("As the lines measure it; measure the drained solids again.", "  ", 2);
-}
-
 inline void write_way(text_writer& w, const way& each, std::size_t number, const edition& rules) {
+  const auto write_rows = [&](const std::vector<named_value>& rows) {
+    for (const named_value& row : rows) w.row(row.name, row.value);
+  };
   w.blank();
   w.heading(std::to_string(number) + ". " + each.title, "1");
   for (const std::string& c : each.changes) w.paragraph(c, "  - ", 4);
-  write_missing(w, each);
-  write_numbers(w, each.numbers, rules);
-  if (each.amounts) write_amounts(w, *each.amounts, rules);
+  for (const std::string& text : missing_texts(each)) w.paragraph(text, "  ", 2);
+  write_rows(rows_of_numbers(each.numbers, rules));
+  if (each.amounts) {
+    write_rows(rows_of_amounts(*each.amounts, rules));
+    for (const std::string& text : limits_of_amounts(*each.amounts)) w.paragraph(text, "  ", 2);
+  }
   for (const way_part& p : each.parts) {
     w.blank();
-    std::string lines;
-    for (const std::string& line : p.lines) lines += (lines.empty() ? ": " : ", ") + line;
-    w.paragraph(p.title + lines, "  * ", 4);
-    if (p.numbers.required) {
-      const requirement& q = *p.numbers.required;
-      w.row(title_of_jar(rules, q.jar), line_of(q, rules));
-      constexpr std::size_t most = 2;  // the JSON has all
-      for (std::size_t i = 0; i < p.numbers.options.size() && i < most; ++i)
-        w.row("or", way_text(rules, q, p.numbers.options[i]));
-    }
-    write_jars(w, p.numbers, rules);
+    w.paragraph(title_of_part(p), "  * ", 4);
+    write_rows(rows_of_part(p.numbers, rules));
     for (const std::string& c : p.changes) w.paragraph(c, "  - ", 4);
   }
   for (const std::string& note : each.notes) w.paragraph(note, "  Note: ", 8);
@@ -272,8 +180,7 @@ inline void write_found(json_writer& w, const found_ways& f) {
   w.heading("Tested ways for " +
                 (found.title.empty() ? found.source : found.title + " (" + found.source + ")"),
             "1");
-  if (!reaches_shelf(found.ways))
-    w.paragraph("No published process was found for it or its parts.", "  ", 2);
+  if (!reaches_shelf(found.ways)) w.paragraph(detail::nothing_for_the_shelf, "  ", 2);
   for (std::size_t i = 0; i < found.ways.size(); ++i)
     detail::write_way(w, found.ways[i], i + 1, rules);
   return w.take();

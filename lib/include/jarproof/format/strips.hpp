@@ -1,0 +1,172 @@
+// The parts of a day by the clock, a bar for each canner load.
+//
+//   jarproof::page_strip strip{"day", "The day by the clock", {}};
+//   strip.rows.push_back({"Load 1", {{570, 600, "heat up", jarproof::strip_look::heat}}});
+//   jarproof::html_writer w;
+//   jarproof::write_strip(w, strip);      // picture and a table for each load
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/detail/chart_scale.hpp"
+#include "jarproof/detail/svg.hpp"
+#include "jarproof/format/clock.hpp"
+#include "jarproof/format/html.hpp"
+
+namespace jarproof {
+
+/// How a part of a day is drawn.
+enum class strip_look { heat, work, rest };
+
+/// Minutes from the midnight before the day; a day later is 1,440 more. Without a clock, from the
+/// start.
+struct strip_part {
+  int from_min = 0;
+  int through_min = 0;
+  std::string what;
+  strip_look look = strip_look::work;
+};
+
+/// One canner load.
+struct strip_row {
+  std::string name;
+  std::vector<strip_part> parts;
+};
+
+/// A day by the clock.
+struct page_strip {
+  std::string id;  ///< unlike every other id of the page
+  std::string title;
+  std::vector<strip_row> rows;
+  bool by_clock = true;  ///< else minutes count from the start of the day
+};
+
+namespace detail {
+
+/// What happens in a day, each once, in the order of its first part; a part is known by its place.
+[[nodiscard]] inline std::vector<std::string> steps_of(const page_strip& strip) {
+  std::vector<std::string> out;
+  for (const strip_row& row : strip.rows) {
+    for (const strip_part& part : row.parts) {
+      if (std::find(out.begin(), out.end(), part.what) == out.end()) out.push_back(part.what);
+    }
+  }
+  return out;
+}
+
+[[nodiscard]] inline std::string number_of(const std::vector<std::string>& steps,
+                                           const std::string& what) {
+  return std::to_string(std::find(steps.begin(), steps.end(), what) - steps.begin() + 1);
+}
+
+/// `14:30` by the clock; else the time since the start, `1:25 h`.
+[[nodiscard]] inline std::string strip_time(const page_strip& strip, std::int64_t minutes) {
+  if (strip.by_clock) return time_of_day_text(minutes);
+  return std::to_string(minutes / 60) + ":" + std::to_string(100 + minutes % 60).substr(1) + " h";
+}
+
+[[nodiscard]] inline std::string_view class_of(strip_look look) noexcept {
+  return look == strip_look::heat ? "heat" : look == strip_look::work ? "work" : "rest";
+}
+
+}  // namespace detail
+
+/// The picture alone; `write_strip` adds the tables that belong to it.
+[[nodiscard]] inline std::string strip_svg(const page_strip& strip) {
+  using namespace detail;
+  constexpr std::int64_t left = 60;
+  constexpr std::int64_t right = 3'540;
+  constexpr std::int64_t row_height = 620;
+  extent minutes;
+  for (const strip_row& row : strip.rows) {
+    for (const strip_part& part : row.parts) {
+      minutes.add(part.from_min * std::int64_t{1'000});
+      minutes.add(part.through_min * std::int64_t{1'000});
+    }
+  }
+  const scale clock = minute_scale(minutes, 0);
+  const auto x_of = [&](std::int64_t thousandths) { return clock.at(thousandths, left, right); };
+  const std::int64_t bottom = 160 + row_height * static_cast<std::int64_t>(strip.rows.size());
+  const std::vector<std::string> steps = steps_of(strip);
+  std::string words;
+  for (const strip_row& row : strip.rows) {
+    words += row.name + ":";
+    for (const strip_part& part : row.parts)
+      words += " " + strip_time(strip, part.from_min) + " " + part.what + ",";
+    if (!row.parts.empty()) words += " until " + strip_time(strip, row.parts.back().through_min);
+    words += ". ";
+  }
+  svg_writer svg(strip.id, 3'600, bottom + 300, strip.title, words);
+  for (const std::int64_t tick : clock.ticks()) {
+    svg.line(x_of(tick), 60, x_of(tick), bottom + 60, "grid");
+    // At the edge a time would be cut off.
+    const std::int64_t x = std::max<std::int64_t>(210, std::min<std::int64_t>(x_of(tick), 3'390));
+    svg.text(x, bottom + 210, strip_time(strip, floor_div(tick, 1'000)).substr(0, 5), "",
+             anchor::middle);
+  }
+  std::int64_t y = 190;
+  for (const strip_row& row : strip.rows) {
+    svg.text(left, y, row.name, "strong");
+    for (const strip_part& part : row.parts) {
+      const std::int64_t from = x_of(part.from_min * std::int64_t{1'000});
+      const std::int64_t end = x_of(part.through_min * std::int64_t{1'000});
+      if (end <= from) continue;
+      svg.rect(from, y + 70, end - from, 340, class_of(part.look));
+      constexpr std::int64_t digit = 100;
+      const std::string number = number_of(steps, part.what);
+      if (end - from < digit * static_cast<std::int64_t>(number.size()) + 30) continue;
+      svg.text((from + end) / 2, y + 290, number,
+               part.look == strip_look::rest ? "inside" : "light", anchor::middle);
+    }
+    y += row_height;
+  }
+  svg.line(left, bottom, right, bottom, "axis");
+  return svg.take();
+}
+
+/// The picture and a table for each load: what, from when to when, how long.
+inline void write_strip(html_writer& w, const page_strip& strip) {
+  if (strip.rows.empty()) return;
+  w.open("figure");
+  w.raw(strip_svg(strip));
+  w.element("figcaption", strip.title + ". The numbers are those of the steps below.");
+  w.close();
+  const std::vector<std::string> steps = detail::steps_of(strip);
+  w.open("div", "class=\"pictures\"");
+  for (const strip_row& row : strip.rows) {
+    w.open("table");
+    w.element("caption", row.name);
+    w.open("thead");
+    w.open("tr");
+    for (const char* name : {strip.by_clock ? "from" : "after", "step", "min"})
+      w.element("th", name, "scope=\"col\"");
+    w.close();
+    w.close();
+    w.open("tbody");
+    for (const strip_part& part : row.parts) {
+      w.open("tr");
+      w.element("th", detail::strip_time(strip, part.from_min), "scope=\"row\"");
+      w.element("td", detail::number_of(steps, part.what) + ". " + part.what);
+      w.element("td", std::to_string(part.through_min - part.from_min));
+      w.close();
+    }
+    if (!row.parts.empty()) {
+      w.open("tr");
+      w.element("th", detail::strip_time(strip, row.parts.back().through_min), "scope=\"row\"");
+      w.element("td", "done");
+      w.element("td", "");
+      w.close();
+    }
+    w.close();
+    w.close();
+  }
+  w.close();
+}
+
+}  // namespace jarproof
