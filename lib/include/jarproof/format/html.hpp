@@ -187,6 +187,7 @@ inline void write_finding(html_writer& w, const report& r, const finding& f, boo
   w.text(" " + words_of_id(f.check));
   w.close();
   w.paragraph(f.message);
+  if (!f.explains.empty()) w.paragraph("Heat: " + f.explains);
   if (!f.fix.empty()) w.paragraph("Do: " + f.fix, decides ? "class=\"do\"" : "");
   if ((decides || f.level == level::warning) && !f.why.empty() && !taught)
     w.paragraph("Why: " + f.why, "class=\"why\"");
