@@ -78,18 +78,21 @@ exit_code run_log(const arguments& args) {
   const plan_entry& entry = given->plans.front();
   const std::string shown = name == "-" ? "stdin" : name;
   const result<jarproof::run_log> log = read_log(*text, shown);
+  const std::string format = values["format"].as<std::string>();
   if (!entry.what) {
+    // The faults of the plan come first; of the log they are shown only where it has some.
     const report unread = unreadable_report(entry.name, entry.what.errors(), rules);
     const log_report r =
         unreadable_log_report(shown, log ? problems{} : log.errors(), unread, rules);
-    std::string out = written(r, values["format"].as<std::string>(), rules);
-    if (values["format"].as<std::string>() == "text") out = text_of(unread, rules) + "\n" + out;
-    return print(out) ? not_done : not_done;
+    std::string out = format == "text" ? text_of(unread, rules, style_of_output()) : "";
+    if (format != "text" || !log) out += written(r, format, rules);
+    (void)print(out);
+    return not_done;
   }
   const log_report r =
       log ? judge_log(*entry.what, rules, *log)
           : unreadable_log_report(shown, log.errors(), check(*entry.what, rules), rules);
-  if (!print(written(r, values["format"].as<std::string>(), rules))) return not_done;
+  if (!print(written(r, format, rules))) return not_done;
   return code_of(r.verdict);
 }
 
