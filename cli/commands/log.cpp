@@ -110,13 +110,16 @@ exit_code run_log(const arguments& args) {
   const plan_entry& entry = given->plans.front();
   const std::string shown = name == "-" ? "stdin" : name;
   const result<jarproof::run_log> log = read_log(*text, shown);
+  const std::string format = values["format"].as<std::string>();
   if (!entry.what) {
+    // The faults of the plan come first; of the log they are shown only where it has some.
     const report unread = unreadable_report(entry.name, entry.what.errors(), rules);
     const log_report r =
         unreadable_log_report(shown, log ? problems{} : log.errors(), unread, rules);
-    std::string out = written(r, values["format"].as<std::string>(), rules);
-    if (values["format"].as<std::string>() == "text") out = text_of(unread, rules) + "\n" + out;
-    return print(out) ? not_done : not_done;
+    std::string out = format == "text" ? text_of(unread, rules, style_of_output()) : "";
+    if (format != "text" || !log) out += written(r, format, rules);
+    (void)print(out);
+    return not_done;
   }
   const log_report r =
       log ? judge_log(*entry.what, rules, *log)
@@ -124,7 +127,7 @@ exit_code run_log(const arguments& args) {
   exit_code status = code_of(r.verdict);
   if (values.count("record") != 0 && log)
     status = worse(status, record_run(values["record"].as<std::string>(), entry, *log, r, rules));
-  return print(written(r, values["format"].as<std::string>(), rules)) ? status : not_done;
+  return print(written(r, format, rules)) ? status : not_done;
 }
 
 }  // namespace jarproof::cli

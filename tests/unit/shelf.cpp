@@ -273,7 +273,7 @@ TEST_CASE("a line that does not fit changes nothing") {
   CHECK(s.lines() == 2);
 }
 
-TEST_CASE("a lot stands once; a second record adds the run log of the same plan") {
+TEST_CASE("a lot stands once, and a second record adds the run log of the same plan") {
   shelf s;
   const std::string first = recorded(kitchen_lot()).line;
   REQUIRE(add_line(s, first) == "");
@@ -363,7 +363,7 @@ TEST_CASE("a shelf is judged by the edition in use and tells which edition judge
   CHECK(fixtures::has(t.lots[0].report, "no-tested-process"));
 }
 
-TEST_CASE("oldest first; to eat: open jars, then by the day of use, never past doubt") {
+TEST_CASE("oldest first, and to eat first open jars, then by the day of use, never past doubt") {
   shelf s;
   const auto put = [&](const char* lot, const char* date, const char* time = "20 min") {
     auto keys = kitchen_lot();

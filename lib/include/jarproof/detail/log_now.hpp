@@ -230,11 +230,8 @@ class now_writer {
     if (hot_pack()) add("reprocess", until);
     add("refrigerate", until);
     add("freeze", until);
-    add(acid ? "discard-acid" : "discard-low-acid", until);
-    if (j_.out.now.back().id == "discard-acid" || j_.out.now.back().id == "discard-low-acid") {
-      j_.out.now.back().until.clear();  // not until then, but from then on
-      j_.out.now.back().until_us.reset();
-    }
+    facts_.at = j_.when(until);
+    add(acid ? "discard-acid" : "discard-low-acid");  // not until then, but from then on
   }
 };
 
