@@ -292,6 +292,41 @@ TEST_CASE("a lot stands once, and a second record adds the run log of the same p
   CHECK(add_line(s, recorded(kitchen_lot(), shelf_run{verdict::accepted, "c.csv"}).line) == twice);
 }
 
+TEST_CASE("a run log that is written on takes the place of itself; its unsealed jars count once") {
+  const auto line = [](verdict v, int unsealed, const char* log = "b.csv") {
+    return recorded(kitchen_lot(), shelf_run{v, log}, unsealed).line;
+  };
+  shelf s;
+  REQUIRE(add_line(s, line(verdict::incomplete, 0)) == "");
+  CHECK(add_line(s, line(verdict::accepted, 0)) == "");
+  CHECK(add_line(s, happening("beans-1", "2026-07-20", "eaten", 1)) == "");
+  CHECK(add_line(s, line(verdict::accepted, 2)) == "");
+  CHECK(s.lots().front().left == 6);
+  CHECK(add_line(s, line(verdict::accepted, 3)) == "");
+  REQUIRE(s.lots().size() == 1);
+  CHECK(s.lots().front().unsealed == 3);
+  CHECK(s.lots().front().left == 5);
+  CHECK(s.lots().front().record.run->verdict == verdict::accepted);
+  CHECK(add_line(s, line(verdict::accepted, 2)) ==
+        "unsealed | the log of the lot `beans-1` had 3 unsealed before | write at least as many\n");
+  CHECK(add_line(s, line(verdict::accepted, 9)) ==
+        "unsealed | of the lot `beans-1` only 8 jars are left | write at most 8\n");
+  CHECK(s.lots().front().left == 5);
+}
+
+TEST_CASE("a run log that was rejected stays so") {
+  const auto line = [](verdict v) { return recorded(kitchen_lot(), shelf_run{v, "b.csv"}).line; };
+  shelf s;
+  REQUIRE(add_line(s, line(verdict::accepted)) == "");
+  CHECK(add_line(s, line(verdict::rejected)) == "");
+  CHECK(s.lots().front().record.run->verdict == verdict::rejected);
+  CHECK(
+      add_line(s, line(verdict::accepted)) ==
+      "run | the run log of the lot `beans-1` was rejected before | give jars that were processed "
+      "again a `lot` of their own\n");
+  CHECK(s.lots().front().record.run->verdict == verdict::rejected);
+}
+
 TEST_CASE("a lot counts as accepted only by plan, record and run log together") {
   const auto accepted = [](const std::string& line) {
     shelf s;
