@@ -8,6 +8,7 @@
 #include "../options.hpp"
 #include "../plan_files.hpp"
 #include "jarproof/check.hpp"
+#include "jarproof/format/html_log.hpp"
 #include "jarproof/format/log_json.hpp"
 #include "jarproof/format/log_text.hpp"
 #include "jarproof/judge_log.hpp"
@@ -26,9 +27,10 @@ constexpr const char* usage =
     "Exit status: 0 delivered, 1 not delivered, 2 untested, incomplete or still running, 3 not "
     "done.\n";
 
-/// What can be written of one run; further formats have their place here.
-[[nodiscard]] std::string written(const log_report& r, const std::string& format,
-                                  const edition& rules) {
+/// One run in the format that is asked for; `log` has no rows where it could not be read.
+[[nodiscard]] std::string written(const log_report& r, const jarproof::run_log& log,
+                                  const std::string& format, const edition& rules) {
+  if (format == "html") return html_of(r, log, rules);
   if (format == "json") return log_json(r, rules);
   const text_style style = style_of_output();
   const std::string text = log_text(r, rules, style);
@@ -45,15 +47,16 @@ exit_code run_log(const arguments& args) {
                                            "of the plan: yaml, json, jsonl or recipe, where the "
                                            "file name does not tell")(
       "format", po::value<std::string>()->default_value("text")->value_name("KIND"),
-      "text or json")("set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
-                      "use this value in place of the plan's own; may be repeated")(
+      "text, json or html (one page)")(
+      "set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
+      "use this value in place of the plan's own; may be repeated")(
       "rules", po::value<std::string>()->value_name("DIR"),
       "judge by the rule files in this folder");
   const parsed p = parse(args, usage, options,
                          po::positional_options_description().add("file", 1).add("log", 1));
   if (!p.values) return p.status;
   const po::variables_map& values = *p.values;
-  if (!one_of(values, "format", {"text", "json"})) return not_done;
+  if (!one_of(values, "format", {"text", "json", "html"})) return not_done;
   if (values.count("log") == 0) {
     complain(std::string("a plan and a log are needed\n") + usage);
     return not_done;
@@ -78,18 +81,20 @@ exit_code run_log(const arguments& args) {
   const plan_entry& entry = given->plans.front();
   const std::string shown = name == "-" ? "stdin" : name;
   const result<jarproof::run_log> log = read_log(*text, shown);
+  const jarproof::run_log rows = log ? *log : jarproof::run_log{};
+  const std::string format = values["format"].as<std::string>();
   if (!entry.what) {
     const report unread = unreadable_report(entry.name, entry.what.errors(), rules);
     const log_report r =
         unreadable_log_report(shown, log ? problems{} : log.errors(), unread, rules);
-    std::string out = written(r, values["format"].as<std::string>(), rules);
-    if (values["format"].as<std::string>() == "text") out = text_of(unread, rules) + "\n" + out;
+    std::string out = written(r, rows, format, rules);
+    if (format == "text") out = text_of(unread, rules) + "\n" + out;
     return print(out) ? not_done : not_done;
   }
   const log_report r =
       log ? judge_log(*entry.what, rules, *log)
           : unreadable_log_report(shown, log.errors(), check(*entry.what, rules), rules);
-  if (!print(written(r, values["format"].as<std::string>(), rules))) return not_done;
+  if (!print(written(r, rows, format, rules))) return not_done;
   return code_of(r.verdict);
 }
 

@@ -11,6 +11,7 @@
 #include "jarproof/day.hpp"
 #include "jarproof/detail/findings.hpp"
 #include "jarproof/edition.hpp"
+#include "jarproof/format/numbers.hpp"
 
 namespace jarproof::detail {
 
