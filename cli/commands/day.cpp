@@ -9,6 +9,7 @@
 #include "jarproof/day_of.hpp"
 #include "jarproof/format/day_json.hpp"
 #include "jarproof/format/day_text.hpp"
+#include "jarproof/format/html_day.hpp"
 #include "jarproof/format/icalendar.hpp"
 #include "jarproof/format/shelf_text.hpp"
 #include "jarproof/unreadable.hpp"
@@ -28,7 +29,7 @@ exit_code run_day(const arguments& args) {
       "input", po::value<std::string>()->value_name("KIND"),
       "yaml, json, jsonl or recipe, where the file name does not tell")(
       "format", po::value<std::string>()->default_value("text")->value_name("KIND"),
-      "text, json or ical (iCalendar, for timers)")(
+      "text, json, html (one page) or ical (iCalendar, for timers)")(
       "set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
       "use this value in place of the plan's own; may be repeated")(
       "rules", po::value<std::string>()->value_name("DIR"), "use the rule files in this folder")(
@@ -37,7 +38,7 @@ exit_code run_day(const arguments& args) {
   const parsed p =
       parse(args, usage, options, po::positional_options_description().add("file", -1));
   if (!p.values) return p.status;
-  if (!one_of(*p.values, "format", {"text", "json", "ical"})) return not_done;
+  if (!one_of(*p.values, "format", {"text", "json", "html", "ical"})) return not_done;
   const std::optional<plan_files> given = read_plan_files(*p.values, usage);
   if (!given) return not_done;
   const std::optional<chosen_rules> chosen = choose_rules(*p.values);
@@ -74,6 +75,7 @@ exit_code run_day(const arguments& args) {
     return not_done;
   }
   if (format == "json") return print(day_json(day, unreadable, rules, shelf)) ? status : not_done;
+  if (format == "html") return print(html_of(day, unreadable, rules)) ? status : not_done;
   if (format == "ical") {
     std::string refused;
     for (const report& r : unreadable) refused += text_of(r, rules);

@@ -10,6 +10,7 @@
 #include "../plan_files.hpp"
 #include "../record_file.hpp"
 #include "jarproof/check.hpp"
+#include "jarproof/format/html_log.hpp"
 #include "jarproof/format/log_json.hpp"
 #include "jarproof/format/log_text.hpp"
 #include "jarproof/judge_log.hpp"
@@ -29,9 +30,10 @@ constexpr const char* usage =
     "Exit status: 0 delivered, 1 not delivered, 2 untested, incomplete or still running, 3 not "
     "done.\n";
 
-/// What can be written of one run; further formats have their place here.
-[[nodiscard]] std::string written(const log_report& r, const std::string& format,
-                                  const edition& rules) {
+/// One run in the format that is asked for; `log` has no rows where it could not be read.
+[[nodiscard]] std::string written(const log_report& r, const jarproof::run_log& log,
+                                  const std::string& format, const edition& rules) {
+  if (format == "html") return html_of(r, log, rules);
   if (format == "json") return log_json(r, rules);
   const text_style style = style_of_output();
   const std::string text = log_text(r, rules, style);
@@ -75,8 +77,9 @@ exit_code run_log(const arguments& args) {
                                            "of the plan: yaml, json, jsonl or recipe, where the "
                                            "file name does not tell")(
       "format", po::value<std::string>()->default_value("text")->value_name("KIND"),
-      "text or json")("set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
-                      "use this value in place of the plan's own; may be repeated")(
+      "text, json or html (one page)")(
+      "set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
+      "use this value in place of the plan's own; may be repeated")(
       "rules", po::value<std::string>()->value_name("DIR"),
       "judge by the rule files in this folder")(
       "record", po::value<std::string>()->value_name("FILE"),
@@ -85,7 +88,7 @@ exit_code run_log(const arguments& args) {
                          po::positional_options_description().add("file", 1).add("log", 1));
   if (!p.values) return p.status;
   const po::variables_map& values = *p.values;
-  if (!one_of(values, "format", {"text", "json"})) return not_done;
+  if (!one_of(values, "format", {"text", "json", "html"})) return not_done;
   if (values.count("log") == 0) {
     complain(std::string("a plan and a log are needed\n") + usage);
     return not_done;
@@ -110,6 +113,7 @@ exit_code run_log(const arguments& args) {
   const plan_entry& entry = given->plans.front();
   const std::string shown = name == "-" ? "stdin" : name;
   const result<jarproof::run_log> log = read_log(*text, shown);
+  const jarproof::run_log rows = log ? *log : jarproof::run_log{};
   const std::string format = values["format"].as<std::string>();
   if (!entry.what) {
     // The faults of the plan come first; of the log they are shown only where it has some.
@@ -117,7 +121,7 @@ exit_code run_log(const arguments& args) {
     const log_report r =
         unreadable_log_report(shown, log ? problems{} : log.errors(), unread, rules);
     std::string out = format == "text" ? text_of(unread, rules, style_of_output()) : "";
-    if (format != "text" || !log) out += written(r, format, rules);
+    if (format != "text" || !log) out += written(r, rows, format, rules);
     (void)print(out);
     return not_done;
   }
@@ -127,7 +131,7 @@ exit_code run_log(const arguments& args) {
   exit_code status = code_of(r.verdict);
   if (values.count("record") != 0 && log)
     status = worse(status, record_run(values["record"].as<std::string>(), entry, *log, r, rules));
-  return print(written(r, format, rules)) ? status : not_done;
+  return print(written(r, rows, format, rules)) ? status : not_done;
 }
 
 }  // namespace jarproof::cli

@@ -103,6 +103,20 @@ inline void judge_unfinished(run_judging& j) {
   j.say("run-unfinished", &j.log.rows.back(), std::move(facts));
 }
 
+/// From each loss to when it was held again, the heat went off or the log ends; and the gaps.
+inline void fill_missed(run_judging& j) {
+  for (const log_loss& loss : j.course.losses) {
+    std::int64_t to =
+        j.course.off_us && *j.course.off_us > loss.at_us ? *j.course.off_us : j.out.last_us;
+    for (const held_stretch& s : j.course.claimed) {
+      if (s.from_us > loss.at_us) to = std::min(to, s.from_us);
+    }
+    j.out.missed.push_back({std::string(loss.check), loss.at_us, loss.again_us.value_or(to)});
+  }
+  for (const log_gap& gap : j.course.gaps)
+    j.out.missed.push_back({"reading-gap", gap.from_us, gap.to_us});
+}
+
 inline void fill_numbers(run_judging& j) {
   log_report& out = j.out;
   const held_stretch best = longest(j.course.vouched);
@@ -120,6 +134,7 @@ inline void fill_numbers(run_judging& j) {
     });
     out.held.push_back(s);
   }
+  fill_missed(j);
   if (out.state == run_state::counting) {
     out.counts_from_us = j.course.counts_from_us;
     out.ends_us = *j.course.counts_from_us + j.needed_us;

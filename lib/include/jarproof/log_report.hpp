@@ -56,6 +56,13 @@ struct held_stretch {
   bool vouched = true;  ///< false where readings stand too far apart
 };
 
+/// A time in which what is asked for was not held, or in which nothing vouches for it.
+struct missed_stretch {
+  std::string check;  ///< `pressure-dropped`; `reading-gap` where readings stand too far apart
+  std::int64_t from_us = 0;
+  std::int64_t to_us = 0;
+};
+
 struct log_report {
   std::string source;  ///< display name of the log
   report plan;         ///< what the plan itself gives
@@ -72,6 +79,7 @@ struct log_report {
   std::optional<int> required_min;  ///< nothing where no table gives a time
   std::int64_t delivered_us = 0;    ///< longest stretch that readings or the weight vouch for
   std::vector<held_stretch> held;
+  std::vector<missed_stretch> missed;
   std::optional<std::int64_t> counts_from_us;  ///< of a running log: the time that still counts
   std::optional<std::int64_t> ends_us;         ///< when the time is full, if nothing goes wrong
   std::optional<std::int64_t> least_reading;   ///< in millionths of the log's unit

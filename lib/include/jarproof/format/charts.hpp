@@ -64,7 +64,7 @@ struct page_chart {
   std::string id;  ///< unlike every other id of the page
   std::string title;
   std::string description;  ///< what it shows, in a sentence
-  std::string y_label;
+  std::string y_label;  ///< empty where the height means nothing: then no values stand beside it
   std::vector<std::vector<chart_point>> courses;  ///< joined within, not from one to the next
   std::vector<chart_level> levels;
   std::vector<chart_span> spans;
@@ -75,9 +75,15 @@ struct page_chart {
 
 namespace detail {
 
-/// `21.5 min`, or the clock to whole minutes.
+/// `21.5 min`, or the clock; seconds where it is no whole minute.
 [[nodiscard]] inline std::string moment_text(const page_chart& chart, std::int64_t x) {
-  if (chart.clock_from_min) return time_of_day_text(*chart.clock_from_min + floor_div(x, 1'000));
+  if (chart.clock_from_min) {
+    std::string out = time_of_day_text(*chart.clock_from_min + floor_div(x, 1'000));
+    const std::int64_t seconds = ((x - floor_div(x, 1'000) * 1'000) * 60 + 500) / 1'000;
+    if (seconds > 0)
+      out.insert(5, ":" + std::to_string(100 + std::min<std::int64_t>(seconds, 59)).substr(1));
+    return out;
+  }
   return decimal_of_thousandths(x) + " min";
 }
 
@@ -188,6 +194,7 @@ inline void draw_courses(svg_writer& svg, const page_chart& chart, const chart_f
 
 inline void draw_axes(svg_writer& svg, const page_chart& chart, const chart_frame& frame) {
   for (const std::int64_t value : frame.y.ticks()) {
+    if (chart.y_label.empty()) break;
     svg.line(chart_frame::left, frame.y_at(value), chart_frame::right, frame.y_at(value), "grid");
     svg.text(chart_frame::left - 70, frame.y_at(value) + 50, decimal_of_thousandths(value), "",
              anchor::end);
@@ -209,6 +216,11 @@ inline void draw_axes(svg_writer& svg, const page_chart& chart, const chart_fram
            chart.clock_from_min ? "time of day" : "minutes", "", anchor::middle);
 }
 
+/// A sign at the edge would be cut off.
+[[nodiscard]] constexpr std::int64_t within_picture(std::int64_t x) noexcept {
+  return x < 3'500 ? x : 3'500;
+}
+
 inline void draw_marks(svg_writer& svg, const page_chart& chart, const chart_frame& frame) {
   // Neighbours stand in two rows, so that their numbers stay apart.
   std::array<std::int64_t, 2> row_end = {-1'000, -1'000};
@@ -216,15 +228,16 @@ inline void draw_marks(svg_writer& svg, const page_chart& chart, const chart_fra
     const std::int64_t x = frame.x_at(chart.events[i].x);
     const std::size_t row = x - row_end[0] > 200 ? 0 : 1;
     row_end[row] = x;
-    const std::int64_t y = row == 0 ? 460 : 270;
+    const std::int64_t y = row == 0 ? 410 : 220;
+    const std::int64_t held = within_picture(x);
     svg.line(x, y, x, chart_frame::bottom, "leader");
-    svg.circle(x, y, 90, "event");
-    svg.text(x, y + 48, std::to_string(i + 1), "light", anchor::middle);
+    svg.circle(held, y, 90, "event");
+    svg.text(held, y + 48, std::to_string(i + 1), "light", anchor::middle);
   }
   std::size_t failing = 0;
   for (const chart_span& s : chart.spans) {
     if (s.kind != span_kind::failing) continue;
-    const std::int64_t x = (frame.x_at(s.from) + frame.x_at(s.through)) / 2;
+    const std::int64_t x = within_picture((frame.x_at(s.from) + frame.x_at(s.through)) / 2);
     svg.circle(x, chart_frame::bottom - 130, 90, "badge");
     svg.text(x, chart_frame::bottom - 82, badge_of(failing++), "light", anchor::middle);
   }
@@ -251,7 +264,7 @@ inline void draw_marks(svg_writer& svg, const page_chart& chart, const chart_fra
 
 /// The picture and, as a list below it, what each line, shading, letter and number in it means.
 inline void write_chart(html_writer& w, const page_chart& chart) {
-  w.open("figure");
+  w.open("figure", "class=\"wide\"");
   w.raw(chart_svg(chart));
   w.element("figcaption", chart.description.empty() ? chart.title : chart.description);
   w.open("ul", "class=\"key\"");
@@ -269,7 +282,8 @@ inline void write_chart(html_writer& w, const page_chart& chart) {
       entry(kind == span_kind::process   ? "Shaded:"
             : kind == span_kind::failing ? detail::badge_of(failing++)
                                          : "Dashed box:",
-            detail::moment_text(chart, s.from) + " to " + detail::moment_text(chart, s.through) +
+            detail::moment_text(chart, s.from) +
+                (s.from == s.through ? "" : " to " + detail::moment_text(chart, s.through)) +
                 (s.says.empty() ? "" : ": " + s.says));
     }
   }

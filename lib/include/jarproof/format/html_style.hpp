@@ -55,6 +55,11 @@ border-radius:.5rem;padding:.1rem .5rem;white-space:nowrap;font-size:1rem;font-w
 .findings>li.is-untested{border-color:var(--untested);border-left-style:double}
 .findings>li.is-incomplete{border-color:var(--open);border-left-style:dashed}
 .do{font-size:1.2rem;font-weight:600}
+.now{font-size:1.35rem;line-height:1.35;padding-left:1.6em}
+.now li{margin:.6em 0}
+.now li::marker{font-weight:700}
+.until{display:block}
+.until b{font-size:1.5rem}
 table{border-collapse:collapse;width:100%}
 caption{text-align:left;font-weight:600;padding:.2rem 0}
 th,td{text-align:left;vertical-align:top;padding:.4rem .5rem;border-bottom:1px solid var(--rule)}
@@ -62,6 +67,12 @@ th{overflow-wrap:normal}
 th[scope=row]{font-weight:600;color:var(--soft);width:1%;white-space:nowrap;padding-left:0}
 thead th{border-bottom:2px solid var(--edge)}
 td strong{font-size:1.5rem;line-height:1.2;display:block}
+.card ol{padding-left:1.9em}
+.card li{margin:.35em 0}
+.card li::marker{font-weight:700}
+.jar-label{border:2px dashed var(--edge);border-radius:.8rem;padding:.2rem .9rem;max-width:34rem;
+break-inside:avoid}
+.jar-label tr:last-child>*{border-bottom:0}
 ul.steps{list-style:none;padding:0}
 ul.steps li{position:relative;padding-left:1.8em;margin:.45em 0}
 ul.steps li::before{content:"";position:absolute;left:.1em;top:.25em;width:.95em;height:.95em;
@@ -70,6 +81,7 @@ figure{margin:1rem 0}
 figcaption{font-size:1rem;margin-top:.3rem}
 .pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,20rem),1fr));gap:1rem}
 .drawing{display:block;width:100%;max-width:28rem;height:auto}
+.wide .drawing{max-width:40rem}
 .drawing text{font:14px system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif;fill:var(--ink);
 stroke:var(--paper);stroke-width:4px;stroke-linejoin:round;paint-order:stroke}
 .drawing text.inside{stroke:none}
@@ -117,6 +129,9 @@ h1{font-size:17pt}h2{font-size:12.5pt;margin:.5em 0 .25em}h3,h4{font-size:10.5pt
 .label svg{width:1.8rem;height:1.8rem}
 .do{font-size:9.5pt}
 .small,figcaption,footer,.tag,.key,ol.sources{font-size:9pt}
+.now{font-size:11pt}
+.now li{margin:.3em 0}
+.until b{font-size:11pt}
 td strong{font-size:12.5pt;display:inline}
 p,ul,ol,table,figure,dl{margin:.25em 0}
 th,td{padding:.08rem .4rem}
@@ -134,6 +149,7 @@ p{orphans:2;widows:2}
 .plan{break-before:page}
 .pictures{grid-template-columns:1fr 1fr;margin:.4rem 0 0}
 .drawing{max-width:6.6cm}
+.wide .drawing{max-width:10.5cm}
 .pictures .key{display:none}
 footer{margin-top:.4rem}
 footer p{margin:.1em 0}

@@ -31,12 +31,15 @@ struct strip_part {
   int through_min = 0;
   std::string what;
   strip_look look = strip_look::work;
+  int least_min = 0;  ///< how short it may be; 0 where that is not said
 };
 
 /// One canner load.
 struct strip_row {
-  std::string name;
+  std::string name;  ///< short: it stands in the picture
   std::vector<strip_part> parts;
+  std::string says = {};  ///< above its table, in place of the name
+  std::string ends = "done";
 };
 
 /// A day by the clock.
@@ -133,7 +136,7 @@ namespace detail {
 /// The picture and a table for each load: what, from when to when, how long.
 inline void write_strip(html_writer& w, const page_strip& strip) {
   if (strip.rows.empty()) return;
-  w.open("figure");
+  w.open("figure", "class=\"wide\"");
   w.raw(strip_svg(strip));
   w.element("figcaption", strip.title + ". The numbers are those of the steps below.");
   w.close();
@@ -141,7 +144,7 @@ inline void write_strip(html_writer& w, const page_strip& strip) {
   w.open("div", "class=\"pictures\"");
   for (const strip_row& row : strip.rows) {
     w.open("table");
-    w.element("caption", row.name);
+    w.element("caption", row.says.empty() ? row.name : row.says);
     w.open("thead");
     w.open("tr");
     for (const char* name : {strip.by_clock ? "from" : "after", "step", "min"})
@@ -153,13 +156,16 @@ inline void write_strip(html_writer& w, const page_strip& strip) {
       w.open("tr");
       w.element("th", detail::strip_time(strip, part.from_min), "scope=\"row\"");
       w.element("td", detail::number_of(steps, part.what) + ". " + part.what);
-      w.element("td", std::to_string(part.through_min - part.from_min));
+      const int minutes = part.through_min - part.from_min;
+      const bool may_be_shorter = part.least_min > 0 && part.least_min < minutes;
+      w.element("td", (may_be_shorter ? std::to_string(part.least_min) + " to " : "") +
+                          std::to_string(minutes));
       w.close();
     }
-    if (!row.parts.empty()) {
+    if (!row.parts.empty() && !row.ends.empty()) {
       w.open("tr");
       w.element("th", detail::strip_time(strip, row.parts.back().through_min), "scope=\"row\"");
-      w.element("td", "done");
+      w.element("td", row.ends);
       w.element("td", "");
       w.close();
     }

@@ -1,0 +1,175 @@
+// A canning day as one page: `jarproof day --format html`.
+//
+//   std::string page = jarproof::html_of(day, {}, edition);
+//
+// The words are those of the text report; jars, loads and clock are drawn too. A plan that is not
+// accepted has its findings, and no step card.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "jarproof/day.hpp"
+#include "jarproof/detail/day_lines.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/format/html_check.hpp"
+#include "jarproof/format/strips.hpp"
+#include "jarproof/report.hpp"
+
+namespace jarproof {
+
+namespace detail {
+
+/// All loads by the clock, counted from the midnight before the day where it has times of day.
+[[nodiscard]] inline page_strip strip_of(const day_plan& d, std::string_view id) {
+  page_strip out{std::string(id), "The loads by the clock", {}, d.start_min.has_value()};
+  const int start = d.start_min.value_or(0);
+  for (const day_load& l : d.loads) {
+    strip_row row{"Load " + std::to_string(l.number), {}, heading_of_load(d, l), {}};
+    for (const day_stage& s : l.stages) {
+      const strip_look look = s.id == "process" ? strip_look::work
+                              : s.fuel          ? strip_look::heat
+                                                : strip_look::rest;
+      row.parts.push_back({start + s.from_min, start + s.to_min, s.what, look, s.least_min});
+    }
+    if (!l.stages.empty() && l.stages.back().id != "next-load") row.ends = "lift the jars out";
+    out.rows.push_back(std::move(row));
+  }
+  return out;
+}
+
+class day_page {
+ public:
+  day_page(const day_plan& d, const std::vector<report>& unreadable, const edition& rules)
+      : d_(d), unreadable_(unreadable), rules_(rules) {}
+
+  [[nodiscard]] std::string take() {
+    const std::string title = title_of_day();
+    w_.element("h1", title);
+    std::size_t number = 0;
+    for (const report& r : unreadable_)
+      write_report(w_, r, rules_, 2, "plan" + std::to_string(++number));
+    for (const day_batch& b : d_.batches) {
+      if (accepted(b)) continue;
+      write_report(w_, b.judged, rules_, 2, "plan" + std::to_string(++number));
+      w_.element("p", no_card_text, "class=\"do\"");
+    }
+    for (const day_batch& b : d_.batches) {
+      if (accepted(b)) write_jars(b, "plan" + std::to_string(++number));
+    }
+    if (!d_.loads.empty()) write_loads();
+    for (const std::string& text : d_.unsaid) w_.element("p", "Note: " + text);
+    for (const day_batch& b : d_.batches) {
+      if (accepted(b)) write_card(b);
+    }
+    return html_page(title, w_.take(), rules_);
+  }
+
+ private:
+  const day_plan& d_;
+  const std::vector<report>& unreadable_;
+  const edition& rules_;
+  html_writer w_;
+
+  [[nodiscard]] static bool accepted(const day_batch& b) noexcept {
+    return b.judged.verdict == verdict::accepted;
+  }
+
+  [[nodiscard]] std::string title_of_day() const {
+    const std::string day = d_.date.empty() ? "Canning day" : "Canning day " + d_.date;
+    const bool one = d_.batches.size() == 1 && unreadable_.empty();
+    return one ? day + ": " + d_.batches.front().name : day;
+  }
+
+  void write_jars(const day_batch& b, const std::string& id) {
+    w_.element("h2", b.name);
+    w_.element("p", b.judged.source, "class=\"small\"");
+    write_label(w_, name_of(verdict::accepted), headline_of(b.judged));
+    const std::vector<named_value> rows = rows_of_jars(b);
+    const std::optional<jar_picture> jar = jar_of(b.judged.process, b.judged.required, rules_);
+    if (jar && !rows.empty()) w_.open("div", "class=\"pictures\"");
+    write_numbers(w_, rows, "Jars");
+    if (jar) {
+      w_.open("figure");
+      w_.raw(jar_svg(id + "-jar", *jar));
+      w_.element("figcaption", jar_in_words(*jar));
+      w_.close();
+    }
+    if (jar && !rows.empty()) w_.close();
+    for (const std::string& text : b.unsaid) w_.paragraph("Not said: " + text);
+    write_warnings(b);
+  }
+
+  void write_warnings(const day_batch& b) {
+    std::vector<const finding*> shown;
+    for (const finding& f : b.judged.findings) {
+      if (f.level == level::warning) shown.push_back(&f);
+    }
+    for (const finding& f : b.findings) shown.push_back(&f);
+    if (shown.empty()) return;
+    w_.element("h3", "Good to know");
+    w_.open("ol", "class=\"findings\"");
+    for (const finding* f : shown) write_finding(w_, b.judged, *f, false, 4);
+    w_.close();
+  }
+
+  void write_loads() {
+    w_.element("h2", heading_of_loads(d_));
+    for (const std::string& text : d_.apart) w_.element("p", text);
+    write_numbers(w_, rows_of_day(d_), "");
+    for (const day_load& l : d_.loads) {
+      for (const day_step& s : l.remarks)
+        w_.paragraph("Load " + std::to_string(l.number) + ": " + s.says);
+    }
+    write_strip(w_, strip_of(d_, "day"));
+  }
+
+  void write_steps(const std::vector<day_step>& all, std::string_view tag,
+                   std::string_view attributes) {
+    if (all.empty()) return;
+    w_.open(tag, attributes);
+    for (const day_step& s : all) {
+      w_.open("li");
+      w_.sentence(s.says);
+      write_list(w_, s.parts);
+      w_.close();
+    }
+    w_.close();
+  }
+
+  void write_card(const day_batch& b) {
+    w_.open("section", "class=\"plan card\"");
+    const bool named = d_.batches.size() > 1 || !b.judged.title.empty();
+    w_.element("h2", named ? "Step card: " + b.name : "Step card");
+    write_steps(b.steps, "ol", "");
+    if (!b.cautions.empty()) w_.element("h3", "Mind");
+    write_steps(b.cautions, "ul", "");
+    w_.element("h3", "Label");
+    w_.open("div", "class=\"jar-label\"");
+    std::vector<named_value> rows;
+    for (const day_label_line& l : b.label) rows.push_back({l.name, l.value});
+    write_numbers(w_, rows, "");
+    w_.close();
+    w_.element("h3", heading_after(rules_));
+    write_steps(b.check_after, "ul", "");
+    w_.element("h3", "When a jar is opened");
+    write_steps(b.opening, "ul", "");
+    if (b.judged.required) write_sources(w_, b.judged.required->sources);
+    w_.close();
+  }
+};
+
+}  // namespace detail
+
+/// One page for the whole day; `unreadable` are plans that could not be read.
+[[nodiscard]] inline std::string html_of(const day_plan& day, const std::vector<report>& unreadable,
+                                         const edition& rules) {
+  return detail::day_page(day, unreadable, rules).take();
+}
+
+}  // namespace jarproof
