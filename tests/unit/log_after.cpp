@@ -66,4 +66,20 @@ TEST_CASE("the food of a broken jar is thrown out also where the run was not del
   CHECK(std::find(whole.begin(), whole.end(), "broken") == whole.end());
 }
 
+TEST_CASE("a weight that moved all the time did what its process does") {
+  // Onions in quarts, weighted gauge at 4,600 ft: 40 min at 15 psi (Ask Extension, answer 867753).
+  // At a constant heat the two differ by nothing but the minutes.
+  const jarproof::plan plan =
+      fixtures::plan_from(fixtures::file_text("tests/logs/plans/onions-weight.yaml"));
+  const auto log = jarproof::read_log(
+      "minute,event\n0,steam\n10,weight-on\n15,at-pressure\n25,steady\n35,steady\n45,steady\n"
+      "55,heat-off\n90,zero\n100,opened\n",
+      "run.csv");
+  REQUIRE(log);
+  const jarproof::log_report r = jarproof::judge_log(plan, jarproof::builtin_edition(), *log);
+  REQUIRE(r.lethality_min);
+  REQUIRE(r.process_lethality_min);
+  CHECK(*r.lethality_min == doctest::Approx(*r.process_lethality_min).epsilon(0.001));
+}
+
 TEST_SUITE_END();

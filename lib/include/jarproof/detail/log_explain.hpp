@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <optional>
@@ -30,8 +31,14 @@ namespace jarproof::detail {
 /// How hot it was at one moment, in Fahrenheit; nothing where the moment does not say.
 [[nodiscard]] inline std::optional<double> temperature_at(const run_judging& j, const log_moment& m,
                                                           int psi, int altitude_ft) {
-  const bool by_weight = j.target.weighted && m.of(log_event_kind::steady) != nullptr;
-  if (by_weight) return steam_temperature_f(psi, altitude_ft);
+  // The weight vouches from the start of the timing and to its end, also without a `steady` there.
+  const bool at_end =
+      m.reading == nullptr &&
+      std::any_of(j.course.vouched.begin(), j.course.vouched.end(), [&](const held_stretch& s) {
+        return s.from_us == m.at_us || s.to_us == m.at_us;
+      });
+  if (j.target.weighted && (at_end || m.of(log_event_kind::steady) != nullptr))
+    return steam_temperature_f(psi, altitude_ft);
   if (m.reading == nullptr) return std::nullopt;
   if (is_pressure(j.log.unit))
     return steam_temperature_f(true_psi(j, *m.reading->reading), altitude_ft);
