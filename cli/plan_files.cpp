@@ -230,4 +230,28 @@ std::optional<plan_files> read_plan_files(const po::variables_map& values,
   return out;
 }
 
+std::optional<plan_files> read_shelf(const std::string& file) {
+  const std::optional<std::string> text = read_file(file);
+  if (!text) return {};
+  plan_files out;
+  for (const plan_entry& e : read_lines(*text, file == "-" ? "stdin" : file, job{}, out)) {
+    if (e.what) continue;
+    complain(e.what.errors());
+    out.status = not_done;
+  }
+  if (!out.shelf.lots().empty()) return out;
+  complain(file + " holds no lot");
+  return {};
+}
+
+exit_code status_of(const shelf_today& today) {
+  exit_code out = all_accepted;
+  for (const lot_today& l : today.lots) {
+    const shelf_record& r = l.lot.record;
+    out = worse(out, worse(code_of(l.report.verdict), code_of(r.verdict)));
+    if (r.run) out = worse(out, code_of(r.run->verdict));
+  }
+  return out;
+}
+
 }  // namespace jarproof::cli

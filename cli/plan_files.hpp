@@ -44,4 +44,13 @@ struct plan_files {
 [[nodiscard]] std::optional<plan_files> read_plan_files(
     const boost::program_options::variables_map& values, const std::string& usage);
 
+/// The lots of a shelf record, for a command whose plans stand elsewhere. Lines that cannot be used
+/// are complained about, and the status is `not_done`; plans between the lines are passed over.
+/// Nothing, with a complaint, where the file cannot be read or holds no lot.
+[[nodiscard]] std::optional<plan_files> read_shelf(const std::string& file);
+
+/// Of a shelf: each lot counts by its plan now and then, and by its run log. A lot may be worse
+/// than its plan: then its run log was not accepted.
+[[nodiscard]] exit_code status_of(const shelf_today& today);
+
 }  // namespace jarproof::cli

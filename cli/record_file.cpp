@@ -252,10 +252,15 @@ exit_code append_records(const std::string& name, const std::vector<std::string>
   std::string added;
   std::vector<std::string> said;
   for (const new_lot& w : wanted) {
-    const std::optional<shelf_run>& run = std::get<shelf_record>(w.read).run;
-    if (!there.lines.insert(*w.line).second) {
+    const auto& lot = std::get<shelf_record>(w.read);
+    const std::optional<shelf_run>& run = lot.run;
+    const std::optional<std::size_t> place = there.lots.place_of(w.lot);
+    // The same plan once more says nothing new, also by a later edition or behind its run log.
+    const bool nothing_new =
+        place && !run && there.lots.lots()[*place].record.plan_text == lot.plan_text;
+    if (nothing_new || !there.lines.insert(*w.line).second) {
       said.push_back("lot " + w.lot + " stands in " + name + " already");
-    } else if (run && run->verdict != verdict::accepted && !there.lots.place_of(w.lot)) {
+    } else if (run && run->verdict != verdict::accepted && !place) {
       complain("the run log of lot " + w.lot + " is " + std::string(name_of(run->verdict)) +
                ", so the lot is not recorded in " + name);
       status = worse(status, code_of(run->verdict));

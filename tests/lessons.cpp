@@ -21,7 +21,7 @@ namespace fs = std::filesystem;
 const std::string marker = "<!-- all of: ";
 
 /// Outside the course, and kept in the same way.
-const std::string day_page = "docs/canning-day.md";
+const std::vector<std::string> other_pages = {"docs/canning-day.md", "docs/run-log.md"};
 
 std::string read_all(const fs::path& path) {
   std::ifstream file(path, std::ios::binary);
@@ -158,7 +158,7 @@ int compare(const std::string& program, const fs::path& checkout, const std::str
 int update(const std::string& program, const fs::path& checkout) {
   int wrong = 0;
   std::vector<std::string> pages = pages_of(checkout);
-  pages.push_back(day_page);
+  pages.insert(pages.end(), other_pages.begin(), other_pages.end());
   for (const std::string& name : pages) {
     const lesson l = renewed(read_all(checkout / name), program, checkout);
     wrong += told(name, l.faults);

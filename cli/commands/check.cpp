@@ -162,12 +162,7 @@ exit_code run_check(const arguments& args) {
   if (reports.empty()) return not_done;
   std::optional<shelf_today> today;
   if (!given->shelf.lots().empty()) today = shelf_of(*given, reports, rules, day);
-  // A lot may be worse than its plan: then its run log was not accepted.
-  for (std::size_t i = 0; today && i < today->lots.size(); ++i) {
-    const shelf_record& r = today->lots[i].lot.record;
-    status =
-        worse(status, worse(code_of(r.verdict), r.run ? code_of(r.run->verdict) : all_accepted));
-  }
+  if (today) status = worse(status, status_of(*today));
   if (values.count("record") != 0) {
     status =
         worse(status, record_plans(values["record"].as<std::string>(), *given, reports, rules));

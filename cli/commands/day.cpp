@@ -11,6 +11,7 @@
 #include "jarproof/format/day_text.hpp"
 #include "jarproof/format/html_day.hpp"
 #include "jarproof/format/icalendar.hpp"
+#include "jarproof/format/shelf_text.hpp"
 #include "jarproof/unreadable.hpp"
 
 namespace jarproof::cli {
@@ -31,7 +32,9 @@ exit_code run_day(const arguments& args) {
       "text, json, html (one page) or ical (iCalendar, for timers)")(
       "set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
       "use this value in place of the plan's own; may be repeated")(
-      "rules", po::value<std::string>()->value_name("DIR"), "use the rule files in this folder");
+      "rules", po::value<std::string>()->value_name("DIR"), "use the rule files in this folder")(
+      "shelf", po::value<std::string>()->value_name("FILE"),
+      "also tell from this shelf record what is left and what to eat first");
   const parsed p =
       parse(args, usage, options, po::positional_options_description().add("file", -1));
   if (!p.values) return p.status;
@@ -57,8 +60,21 @@ exit_code run_day(const arguments& args) {
   const day_plan day = day_of(plans, rules);
   for (const day_batch& b : day.batches) status = worse(status, code_of(b.judged.verdict));
 
+  std::optional<shelf_today> shelf;
+  if (p.values->count("shelf") != 0) {
+    const std::optional<plan_files> record = read_shelf((*p.values)["shelf"].as<std::string>());
+    if (!record) return not_done;
+    shelf = today_of(record->shelf, rules, day.date);
+    shelf->unread = record->unread_lines;
+    status = worse(status, worse(record->status, status_of(*shelf)));
+  }
+
   const std::string format = (*p.values)["format"].as<std::string>();
-  if (format == "json") return print(day_json(day, unreadable, rules)) ? status : not_done;
+  if (shelf && format != "text" && format != "json") {
+    complain("--shelf goes with --format text or json");
+    return not_done;
+  }
+  if (format == "json") return print(day_json(day, unreadable, rules, shelf)) ? status : not_done;
   if (format == "html") return print(html_of(day, unreadable, rules)) ? status : not_done;
   if (format == "ical") {
     std::string refused;
@@ -79,6 +95,7 @@ exit_code run_day(const arguments& args) {
   std::string out;
   for (const report& r : unreadable) out += text_of(r, rules, style) + "\n";
   if (!plans.empty()) out += day_text_of(day, rules, style) + "\n";
+  if (shelf) out += shelf_text(*shelf, style) + "\n";
   return print(out + caution_text(rules, style)) ? status : not_done;
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <utility>
@@ -7,12 +8,14 @@
 #include "../commands.hpp"
 #include "../options.hpp"
 #include "../plan_files.hpp"
+#include "../record_file.hpp"
 #include "jarproof/check.hpp"
 #include "jarproof/format/html_log.hpp"
 #include "jarproof/format/log_json.hpp"
 #include "jarproof/format/log_text.hpp"
 #include "jarproof/judge_log.hpp"
 #include "jarproof/read_log.hpp"
+#include "jarproof/shelf.hpp"
 #include "jarproof/unreadable.hpp"
 #include "jarproof/unreadable_log.hpp"
 
@@ -38,6 +41,33 @@ constexpr const char* usage =
   return r.running ? text : text + "\n" + caution_text(rules, style);
 }
 
+/// Puts the lot on the shelf, where the run is over and delivered its process; else says why not.
+/// The status is that of the recording alone.
+[[nodiscard]] exit_code record_run(const std::string& file, const plan_entry& entry,
+                                   const jarproof::run_log& log, const log_report& r,
+                                   const edition& rules) {
+  const auto refuse = [&](const char* message, const char* write) {
+    complain(problems{{entry.lot ? entry.name : r.source, 0, 0, "", message, write}});
+  };
+  if (entry.lot) {
+    refuse("this is a record already", "name the plan that it was made from");
+    return not_done;
+  }
+  if (r.running) {
+    refuse("the run is not over, so its lot is not recorded",
+           "record it when the log is at its end");
+    return all_accepted;
+  }
+  int lost = 0;  // a broken jar did not seal either
+  for (const log_row& row : log.rows) lost += row.event ? row.event->count : 0;
+  const std::string name = std::filesystem::path(r.source).filename().string();
+  const result<std::string> line =
+      record_line(r.plan, *entry.what, entry.text, rules, shelf_run{r.verdict, name}, lost);
+  if (line) return append_records(file, {*line});
+  complain(line.errors());
+  return r.verdict == verdict::accepted ? not_done : all_accepted;
+}
+
 }  // namespace
 
 exit_code run_log(const arguments& args) {
@@ -51,7 +81,9 @@ exit_code run_log(const arguments& args) {
       "set", po::value<std::vector<std::string>>()->value_name("KEY=VALUE"),
       "use this value in place of the plan's own; may be repeated")(
       "rules", po::value<std::string>()->value_name("DIR"),
-      "judge by the rule files in this folder");
+      "judge by the rule files in this folder")(
+      "record", po::value<std::string>()->value_name("FILE"),
+      "add the lot to this shelf record, if the run delivered its process");
   const parsed p = parse(args, usage, options,
                          po::positional_options_description().add("file", 1).add("log", 1));
   if (!p.values) return p.status;
@@ -84,18 +116,22 @@ exit_code run_log(const arguments& args) {
   const jarproof::run_log rows = log ? *log : jarproof::run_log{};
   const std::string format = values["format"].as<std::string>();
   if (!entry.what) {
+    // The faults of the plan come first; of the log they are shown only where it has some.
     const report unread = unreadable_report(entry.name, entry.what.errors(), rules);
     const log_report r =
         unreadable_log_report(shown, log ? problems{} : log.errors(), unread, rules);
-    std::string out = written(r, rows, format, rules);
-    if (format == "text") out = text_of(unread, rules) + "\n" + out;
-    return print(out) ? not_done : not_done;
+    std::string out = format == "text" ? text_of(unread, rules, style_of_output()) : "";
+    if (format != "text" || !log) out += written(r, rows, format, rules);
+    (void)print(out);
+    return not_done;
   }
   const log_report r =
       log ? judge_log(*entry.what, rules, *log)
           : unreadable_log_report(shown, log.errors(), check(*entry.what, rules), rules);
-  if (!print(written(r, rows, format, rules))) return not_done;
-  return code_of(r.verdict);
+  exit_code status = code_of(r.verdict);
+  if (values.count("record") != 0 && log)
+    status = worse(status, record_run(values["record"].as<std::string>(), entry, *log, r, rules));
+  return print(written(r, rows, format, rules)) ? status : not_done;
 }
 
 }  // namespace jarproof::cli

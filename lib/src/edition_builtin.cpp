@@ -59072,6 +59072,7 @@ constexpr run_step a4140[] = {{"more-readings", "If you have more readings than 
     {"discard-untested", "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting.", "", a4139},
     {"cool", "Let the jars stand upright, 1 in apart, out of drafts. Do not tighten the bands.", "", a23},
     {"check-seals", "Test every seal after 12 to 24 h, and write `unsealed` with the number.", "", a23},
+    {"liquid-lost", "Jars that lost liquid: do not open them to refill. Sealed, they are used first. If half or more is gone, refrigerate and use in 2 to 3 days.", "first two sentences as in the USDA guide, part 1; half or more: from memory", {}},
     {"reprocess-unsealed", "Unsealed jars: new lid, checked jar, food heated to a boil, and the whole {time} again as hot pack.", "", a3872},
     {"refrigerate-unsealed", "Unsealed jars: refrigerate them and eat the food within a few days.", "", a4137},
     {"freeze-unsealed", "Or freeze them, with 1 1/2 in (38 mm) of headspace.", "", a4137},

@@ -66,10 +66,14 @@ class run_entries : public way_entries {
       fault(*at, "`" + std::string(e.id) + "` is not asked for by the program",
             near.empty() ? "remove it" : "did you mean `" + near + "`?");
     }
+    std::vector<std::string> missing;
     for (const std::string_view id : ids) {
-      if (jarproof::find(entries, id) == nullptr)
-        fault(*at, "`" + std::string(id) + "` is missing", "add an entry with this id");
+      if (jarproof::find(entries, id) == nullptr) missing.push_back("`" + std::string(id) + "`");
     }
+    if (!missing.empty())
+      fault(*at,
+            detail::joined(missing, "and") + (missing.size() == 1 ? " is" : " are") + " missing",
+            "add an entry for each");
   }
 
   template <std::size_t N>

@@ -7,6 +7,9 @@
 #include <string>
 #include <vector>
 
+#include "jarproof/format/log_text.hpp"
+#include "jarproof/judge_log.hpp"
+#include "jarproof/read_log.hpp"
 #include "jarproof/yaml.hpp"
 #include "support/fixtures.hpp"
 
@@ -32,6 +35,19 @@ std::vector<std::string> block_after(const std::string& text, const std::string&
   return parts;
 }
 
+/// Each part of the block stands in `printed`, in order and from the beginning of a line.
+void check_shown(const std::string& marker, const std::string& printed) {
+  std::size_t from = 0;
+  for (const std::string& part : block_after(fixtures::file_text("README.md"), marker)) {
+    INFO(part);
+    const std::size_t at = printed.find(part, from);
+    REQUIRE(at != std::string::npos);
+    CHECK((at == 0 || printed[at - 1] == '\n'));
+    from = at + part.size();
+  }
+  CHECK(from > 0);
+}
+
 TEST_SUITE("consistency") {
   TEST_CASE("the output in the README is what the program prints") {
     const std::string plan = "examples/plans/soup-first-try.yaml";
@@ -41,16 +57,17 @@ TEST_SUITE("consistency") {
     REQUIRE(read);
     const jarproof::edition& rules = jarproof::builtin_edition();
     const std::string printed = jarproof::text_of(jarproof::check(*read, rules), rules);
-    std::size_t from = 0;
-    for (const std::string& part :
-         block_after(fixtures::file_text("README.md"), "output of: jarproof check " + plan)) {
-      INFO(part);
-      const std::size_t at = printed.find(part, from);
-      REQUIRE(at != std::string::npos);
-      CHECK((at == 0 || printed[at - 1] == '\n'));
-      from = at + part.size();
-    }
-    CHECK(from > 0);
+    check_shown("output of: jarproof check " + plan, printed);
+  }
+
+  TEST_CASE("the screen of a running log in the README is what the program prints") {
+    const std::string name = "examples/logs/soup-load-3-so-far.csv";
+    const auto log = jarproof::read_log(fixtures::file_text(name), name);
+    REQUIRE(log);
+    const jarproof::edition& rules = jarproof::builtin_edition();
+    const jarproof::plan plan = fixtures::plan_from(fixtures::file_text("examples/days/soup.yaml"));
+    check_shown("output of: jarproof log examples/days/soup.yaml " + name,
+                jarproof::log_text(jarproof::judge_log(plan, rules, *log), rules));
   }
 
   TEST_CASE("every example plan comes out as its file says") {

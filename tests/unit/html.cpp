@@ -108,15 +108,26 @@ TEST_CASE("the strict look finds faults") {
 TEST_CASE("a finding says what it does in a word beside its shape") {
   const jarproof::report r = fixtures::full_report();
   jarproof::html_writer w;
+  jarproof::detail::source_notes sources;
   w.open("ol");
-  jarproof::detail::write_finding(w, r, r.findings[0], false, 2, "minute 87");
-  jarproof::detail::write_finding(w, r, r.findings[0], true, 2);
+  jarproof::detail::write_finding(w, r, r.findings[0], false, 2, sources, "minute 87");
+  jarproof::detail::write_finding(w, r, r.findings[0], true, 2, sources);
+  w.close();
+  sources.write(w, 2);
   const std::string out = w.take();
   CHECK(out.find("</svg> rejects</span> Pressure too low</h2>") != std::string::npos);
   CHECK(out.find("minute 87, at plan.yaml:9:11 (pressure)") != std::string::npos);
   CHECK(out.find("class=\"do\">Do: Put the 15 psi weight on.</p>") != std::string::npos);
   CHECK(out.find("Why: ") == out.rfind("Why: "));
-  CHECK(out.find("Source: ") == out.rfind("Source: "));
+  CHECK(out.find(". Source 1</p>") == out.rfind(". Source 1</p>"));
+  CHECK(out.find("<li>A made-up table, page 1-1</li>") != std::string::npos);
+}
+
+TEST_CASE("a publication is named once and referred to by its number") {
+  jarproof::detail::source_notes sources;
+  CHECK(sources.refer({}).empty());
+  CHECK(sources.refer({"A", "B", "C"}) == "Source 1, 2");
+  CHECK(sources.refer({"D", "A"}) == "Source 3, 1");
 }
 
 TEST_CASE("every verdict has a shape of its own") {

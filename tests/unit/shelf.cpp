@@ -273,7 +273,7 @@ TEST_CASE("a line that does not fit changes nothing") {
   CHECK(s.lines() == 2);
 }
 
-TEST_CASE("a lot stands once; a second record adds the run log of the same plan") {
+TEST_CASE("a lot stands once, and a second record adds the run log of the same plan") {
   shelf s;
   const std::string first = recorded(kitchen_lot()).line;
   REQUIRE(add_line(s, first) == "");
@@ -290,6 +290,41 @@ TEST_CASE("a lot stands once; a second record adds the run log of the same plan"
   REQUIRE(s.lots().front().record.run);
   CHECK(s.lots().front().record.run->log == "b.csv");
   CHECK(add_line(s, recorded(kitchen_lot(), shelf_run{verdict::accepted, "c.csv"}).line) == twice);
+}
+
+TEST_CASE("a run log that is written on takes the place of itself; its unsealed jars count once") {
+  const auto line = [](verdict v, int unsealed, const char* log = "b.csv") {
+    return recorded(kitchen_lot(), shelf_run{v, log}, unsealed).line;
+  };
+  shelf s;
+  REQUIRE(add_line(s, line(verdict::incomplete, 0)) == "");
+  CHECK(add_line(s, line(verdict::accepted, 0)) == "");
+  CHECK(add_line(s, happening("beans-1", "2026-07-20", "eaten", 1)) == "");
+  CHECK(add_line(s, line(verdict::accepted, 2)) == "");
+  CHECK(s.lots().front().left == 6);
+  CHECK(add_line(s, line(verdict::accepted, 3)) == "");
+  REQUIRE(s.lots().size() == 1);
+  CHECK(s.lots().front().unsealed == 3);
+  CHECK(s.lots().front().left == 5);
+  CHECK(s.lots().front().record.run->verdict == verdict::accepted);
+  CHECK(add_line(s, line(verdict::accepted, 2)) ==
+        "unsealed | the log of the lot `beans-1` had 3 unsealed before | write at least as many\n");
+  CHECK(add_line(s, line(verdict::accepted, 9)) ==
+        "unsealed | of the lot `beans-1` only 8 jars are left | write at most 8\n");
+  CHECK(s.lots().front().left == 5);
+}
+
+TEST_CASE("a run log that was rejected stays so") {
+  const auto line = [](verdict v) { return recorded(kitchen_lot(), shelf_run{v, "b.csv"}).line; };
+  shelf s;
+  REQUIRE(add_line(s, line(verdict::accepted)) == "");
+  CHECK(add_line(s, line(verdict::rejected)) == "");
+  CHECK(s.lots().front().record.run->verdict == verdict::rejected);
+  CHECK(
+      add_line(s, line(verdict::accepted)) ==
+      "run | the run log of the lot `beans-1` was rejected before | give jars that were processed "
+      "again a `lot` of their own\n");
+  CHECK(s.lots().front().record.run->verdict == verdict::rejected);
 }
 
 TEST_CASE("a lot counts as accepted only by plan, record and run log together") {
@@ -328,7 +363,7 @@ TEST_CASE("a shelf is judged by the edition in use and tells which edition judge
   CHECK(fixtures::has(t.lots[0].report, "no-tested-process"));
 }
 
-TEST_CASE("oldest first; to eat: open jars, then by the day of use, never past doubt") {
+TEST_CASE("oldest first, and to eat first open jars, then by the day of use, never past doubt") {
   shelf s;
   const auto put = [&](const char* lot, const char* date, const char* time = "20 min") {
     auto keys = kitchen_lot();

@@ -156,7 +156,7 @@ class log_reader {
     if (reading_at_ == none && event_at_ == none && readings == nullptr)
       wrong(row.front(), "", "no column holds readings or events",
             "name one `psi`, `kPa`, `bar`, `F` or `C`, or one `event`");
-    return time_at_ != none;
+    return time_at_ != none && (reading_at_ != none || event_at_ != none);
   }
 
   void read_column(const csv_cell& cell, std::size_t at, const csv_cell*& readings) {

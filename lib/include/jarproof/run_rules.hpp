@@ -62,19 +62,11 @@ inline constexpr std::string_view run_step_ids[] = {
     "off-low",    "fall",       "wait",       "stop-plan"};
 inline constexpr std::string_view after_limit_ids[] = {
     "reprocess-low-acid-h", "reprocess-acid-h", "unsealed-h", "seals-from-h", "seals-through-h"};
-inline constexpr std::string_view after_step_ids[] = {"more-readings",
-                                                      "run-again",
-                                                      "reprocess",
-                                                      "refrigerate",
-                                                      "freeze",
-                                                      "discard-low-acid",
-                                                      "discard-acid",
-                                                      "discard-untested",
-                                                      "cool",
-                                                      "check-seals",
-                                                      "reprocess-unsealed",
-                                                      "refrigerate-unsealed",
-                                                      "freeze-unsealed",
-                                                      "broken"};
+inline constexpr std::string_view after_step_ids[] = {
+    "more-readings",        "run-again",        "reprocess",
+    "refrigerate",          "freeze",           "discard-low-acid",
+    "discard-acid",         "discard-untested", "cool",
+    "check-seals",          "liquid-lost",      "reprocess-unsealed",
+    "refrigerate-unsealed", "freeze-unsealed",  "broken"};
 
 }  // namespace jarproof

@@ -108,15 +108,17 @@ struct shelf_lot {
   int opened = 0;
   int eaten = 0;
   int discarded = 0;
-  int open = 0;  ///< opened, and neither eaten nor discarded
-  int left = 0;  ///< on the shelf, never opened
+  int open = 0;             ///< opened, and neither eaten nor discarded
+  int left = 0;             ///< on the shelf, never opened
+  int unsealed_in_log = 0;  ///< of `unsealed`, what its run log counts
 };
 
 /// Lots in the order in which they were recorded.
 class shelf {
  public:
   /// Takes one line over. A line that does not fit what stands before it changes nothing, and the
-  /// reason is returned. A second record of a lot is its run log, with the same plan.
+  /// reason is returned. A second record of a lot is its run log, with the same plan; a further one
+  /// is the same log written on, which may have more unsealed jars.
   problems add(const shelf_line& line) {
     problems misfits = std::visit([&](const auto& one) { return take(one); }, line);
     lines_ += misfits.empty() ? 1 : 0;
@@ -150,6 +152,7 @@ class shelf {
     if (place) return take_run(lots_[*place], r);
     shelf_lot lot{r};
     lot.unsealed = r.unsealed;
+    lot.unsealed_in_log = r.run ? r.unsealed : 0;
     lot.left = r.jars - r.unsealed;
     places_.emplace(r.lot, lots_.size());
     lots_.push_back(std::move(lot));
@@ -158,15 +161,29 @@ class shelf {
 
   problems take_run(shelf_lot& lot, const shelf_record& r) {
     const bool same = r.plan_text == lot.record.plan_text;
-    if (!same || !r.run || lot.record.run) {
+    const std::optional<shelf_run>& before = lot.record.run;
+    if (!same || !r.run || (before && before->log != r.run->log)) {
       return one(r.source, "lot",
                  "the lot `" + r.lot + "` is recorded already in " + lot.record.source,
                  "give each batch a `lot` of its own");
     }
-    if (r.unsealed > lot.left) return too_many(r.source, "unsealed", lot.left, r.lot);
+    if (before && before->verdict == verdict::rejected && r.run->verdict != verdict::rejected) {
+      return one(r.source, "run", "the run log of the lot `" + r.lot + "` was rejected before",
+                 "give jars that were processed again a `lot` of their own");
+    }
+    const int more = r.unsealed - lot.unsealed_in_log;
+    if (more < 0) {
+      return one(r.source, "unsealed",
+                 "the log of the lot `" + r.lot + "` had " + std::to_string(lot.unsealed_in_log) +
+                     " unsealed before",
+                 "write at least as many");
+    }
+    if (more > lot.left)
+      return too_many(r.source, "unsealed", lot.left + lot.unsealed_in_log, r.lot);
     lot.record.run = r.run;
-    lot.unsealed += r.unsealed;
-    lot.left -= r.unsealed;
+    lot.unsealed += more;
+    lot.unsealed_in_log = r.unsealed;
+    lot.left -= more;
     return {};
   }
 

@@ -187,6 +187,16 @@ struct reading_limits {
           {}, "`" + std::string(text) + "` is an event without a number", "write `" + name + "`"};
     return {{kind, counted ? count : 0, 0}, {}, {}};
   }
+  if (millionths_of(text))
+    return {{},
+            "`" + std::string(text) + "` is no event",
+            "if it belongs to the reading, write a point in place of the comma, as in `11.5`"};
+  for (const std::string_view counted : {"unsealed", "broken"}) {
+    if (plain.substr(0, counted.size()) == counted)
+      return {{},
+              "`" + std::string(text) + "` does not say in digits how many jars",
+              "write it like `" + std::string(counted) + " 2`"};
+  }
   const std::string near = nearest(word, log_event_words);
   return {{},
           "`" + std::string(text) + "` is no event",

@@ -186,15 +186,13 @@ class now_writer {
 
   void after_good() {
     int unsealed = 0;
-    int broken = 0;
     bool counted = false;
     for (const log_row& row : j_.log.rows) {
-      if (!row.event) continue;
-      counted = counted || row.event->kind == log_event_kind::unsealed;
-      if (row.event->kind == log_event_kind::unsealed) unsealed += row.event->count;
-      if (row.event->kind == log_event_kind::broken) broken += row.event->count;
+      if (!row.event || row.event->kind != log_event_kind::unsealed) continue;
+      counted = true;
+      unsealed += row.event->count;
     }
-    if (broken > 0) add("broken");
+    broken_jars();
     if (unsealed > 0) {
       const std::int64_t until = after_hours("unsealed-h");
       if (hot_pack()) add("reprocess-unsealed", until);
@@ -205,11 +203,22 @@ class now_writer {
     wait_for_lid();
     add("cool", after_hours("seals-from-h"));
     add("check-seals", after_hours("seals-through-h"));
+    add("liquid-lost");
+  }
+
+  void broken_jars() {
+    for (const log_row& row : j_.log.rows) {
+      if (!row.event || row.event->kind != log_event_kind::broken || row.event->count == 0)
+        continue;
+      add("broken");
+      return;
+    }
   }
 
   void after_bad() {
     const report& plan = j_.out.plan;
     if (j_.out.state == run_state::over) wait_for_lid();
+    broken_jars();
     if (j_.out.verdict == verdict::incomplete && plan.verdict == verdict::accepted)
       add("more-readings");
     if (plan.verdict == verdict::untested || plan.process == nullptr) {
@@ -221,11 +230,8 @@ class now_writer {
     if (hot_pack()) add("reprocess", until);
     add("refrigerate", until);
     add("freeze", until);
-    add(acid ? "discard-acid" : "discard-low-acid", until);
-    if (j_.out.now.back().id == "discard-acid" || j_.out.now.back().id == "discard-low-acid") {
-      j_.out.now.back().until.clear();  // not until then, but from then on
-      j_.out.now.back().until_us.reset();
-    }
+    facts_.at = j_.when(until);
+    add(acid ? "discard-acid" : "discard-low-acid");  // not until then, but from then on
   }
 };
 

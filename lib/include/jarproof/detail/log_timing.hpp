@@ -32,12 +32,14 @@ inline void judge_losses(run_judging& j) {
       facts.required += ", which is " + j.target.least_text + " or more here";
     const log_row* row = loss.row;
     const bool reading = row->reading && j.target.by_reading && *row->reading < *j.target.least;
+    const bool early = loss.check == "timing-started-early";
     facts.found = reading      ? reading_text(j, *row)
+                  : early      ? "nothing that shows it yet"
                   : row->event ? "`" + std::string(name_of(row->event->kind)) + "`"
                                : row->reading_text;
     facts.choices = j.when(loss.at_us);
     facts.reason = j.target.time_min == 0 ? "" : again_text(j, loss);
-    if (loss.check == "timing-started-early") {
+    if (early) {
       soften(j, j.say("timing-started-early", row, std::move(facts)));
     } else if (loss.check == "pressure-dropped") {
       soften(j, j.say("pressure-dropped", row, std::move(facts)));

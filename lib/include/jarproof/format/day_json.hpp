@@ -5,6 +5,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,6 +13,7 @@
 #include "jarproof/day.hpp"
 #include "jarproof/format/day_text.hpp"
 #include "jarproof/format/json.hpp"
+#include "jarproof/format/shelf_json.hpp"
 
 namespace jarproof {
 
@@ -154,11 +156,12 @@ inline void write_load(json_writer& w, const day_plan& d, const day_load& l) {
 
 }  // namespace detail
 
-/// The whole day; `unreadable` holds the reports of plans that could not be read. Ends with a line
-/// end.
+/// The whole day; `unreadable` holds the reports of plans that could not be read. A shelf is its
+/// last member. Ends with a line end.
 [[nodiscard]] inline std::string day_json(const day_plan& day,
                                           const std::vector<report>& unreadable,
-                                          const edition& rules) {
+                                          const edition& rules,
+                                          const std::optional<shelf_today>& shelf = std::nullopt) {
   detail::json_writer w(4);
   w.begin('{');
   w.member("format", "jarproof-day/1");
@@ -195,6 +198,10 @@ inline void write_load(json_writer& w, const day_plan& d, const day_load& l) {
   w.member("least_fuel_min", day.least_fuel_min);
   w.end('}');
   w.texts("not_said", day.unsaid);
+  if (shelf) {
+    w.key("shelf");
+    detail::write_shelf(w, *shelf);
+  }
   w.end('}');
   return w.take() + "\n";
 }

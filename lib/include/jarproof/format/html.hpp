@@ -172,10 +172,36 @@ inline void write_label(html_writer& w, std::string_view name, std::string_view 
   return f.outcome != outcome::none ? name_of(f.outcome) : name_of(f.level);
 }
 
+/// Publications of a page, each named once: texts refer to them by number.
+class source_notes {
+ public:
+  /// `Source 1, 3`, and keeps what is new; at most two, all are in the JSON report.
+  [[nodiscard]] std::string refer(const std::vector<std::string>& sources) {
+    std::string out;
+    for (std::size_t i = 0; i < sources.size() && i < 2; ++i) {
+      auto at = std::find(named_.begin(), named_.end(), sources[i]);
+      if (at == named_.end()) at = named_.insert(at, sources[i]);
+      out += (i == 0 ? "Source " : ", ") + std::to_string(at - named_.begin() + 1);
+    }
+    return out;
+  }
+  /// The list of them, with a heading.
+  void write(html_writer& w, int heading) const {
+    if (named_.empty()) return;
+    w.element(heading_tag(heading), "Sources");
+    w.open("ol", "class=\"sources\"");
+    for (const std::string& source : named_) w.element("li", source);
+    w.close();
+  }
+
+ private:
+  std::vector<std::string> named_;
+};
+
 /// One entry of a list of findings; `taught` says that the check's lesson stands above already.
 /// `when` stands in front of the place, such as a minute of a run; may be empty.
 inline void write_finding(html_writer& w, const report& r, const finding& f, bool taught,
-                          int heading, std::string_view when = "") {
+                          int heading, source_notes& sources, std::string_view when = "") {
   const std::string weight(weight_of_finding(f));
   const bool decides = f.outcome != outcome::none;
   w.open("li", "class=\"is-" + weight + "\"");
@@ -195,7 +221,7 @@ inline void write_finding(html_writer& w, const report& r, const finding& f, boo
   if (!when.empty()) w.text(std::string(when) + ", ");
   w.text("at " + place_text(r, f) + ", check ");
   w.element("code", f.check);
-  if (decides && !taught && !f.sources.empty()) w.text(". Source: " + sources_text(f.sources));
+  if (decides && !taught && !f.sources.empty()) w.text(". " + sources.refer(f.sources));
   w.close();
   w.close();
 }
@@ -239,10 +265,6 @@ inline void write_list(html_writer& w, const std::vector<std::string>& items, bo
     w.close();
   }
   w.close();
-}
-
-inline void write_sources(html_writer& w, const std::vector<std::string>& sources) {
-  if (!sources.empty()) w.element("p", "Source: " + sources_text(sources), "class=\"small\"");
 }
 
 }  // namespace detail

@@ -64,7 +64,7 @@ inline void write_mistakes(html_writer& w, const report& r, int heading) {
   w.close();
 }
 
-inline void write_findings(html_writer& w, const report& r, int heading) {
+inline void write_findings(html_writer& w, const report& r, int heading, source_notes& sources) {
   const std::vector<const finding*> shown = shown_findings(r);
   if (shown.empty()) return;
   const bool decides = shown.front()->outcome != outcome::none;
@@ -73,14 +73,14 @@ inline void write_findings(html_writer& w, const report& r, int heading) {
   std::vector<std::string_view> taught;
   for (const finding* f : shown) {
     const bool known = std::find(taught.begin(), taught.end(), f->check) != taught.end();
-    write_finding(w, r, *f, known, heading + 1);
+    write_finding(w, r, *f, known, heading + 1, sources);
     taught.push_back(f->check);
   }
   w.close();
 }
 
 inline void write_process(html_writer& w, const report& r, const edition& rules, int heading,
-                          std::string_view id) {
+                          std::string_view id, source_notes& sources) {
   if (!r.required || r.process == nullptr) return;
   const bool accepted = r.verdict == verdict::accepted;
   w.element(heading_tag(heading), heading_of_process(r));
@@ -89,7 +89,8 @@ inline void write_process(html_writer& w, const report& r, const edition& rules,
   const std::vector<std::string> steps = steps_of_process(r);
   if (!steps.empty()) w.element(heading_tag(heading + 1), "What belongs to it");
   write_list(w, steps, accepted);
-  write_sources(w, r.required->sources);
+  if (const std::string from = sources.refer(r.required->sources); !from.empty())
+    w.element("p", from, "class=\"small\"");
 }
 
 /// Title and all below it. `level` is that of the title, `id` begins the ids of its pictures.
@@ -103,8 +104,10 @@ inline void write_report(html_writer& w, const report& r, const edition& rules, 
     return;
   }
   if (const std::string mixture = mixture_text(r); !mixture.empty()) w.element("p", mixture);
-  write_findings(w, r, level + 1);
-  write_process(w, r, rules, level + 1, id);
+  source_notes sources;
+  write_findings(w, r, level + 1, sources);
+  write_process(w, r, rules, level + 1, id, sources);
+  sources.write(w, level + 1);
 }
 
 /// What decided, in the names of the checks, each once.

@@ -68,6 +68,7 @@ class day_page {
     for (const day_batch& b : d_.batches) {
       if (accepted(b)) write_card(b);
     }
+    sources_.write(w_, 2);
     return html_page(title, w_.take(), rules_);
   }
 
@@ -76,6 +77,7 @@ class day_page {
   const std::vector<report>& unreadable_;
   const edition& rules_;
   html_writer w_;
+  source_notes sources_;
 
   [[nodiscard]] static bool accepted(const day_batch& b) noexcept {
     return b.judged.verdict == verdict::accepted;
@@ -118,7 +120,7 @@ class day_page {
     const int level = one() ? 2 : 3;
     w_.element(heading_tag(level), "Good to know");
     w_.open("ol", "class=\"findings\"");
-    for (const finding* f : shown) write_finding(w_, b.judged, *f, false, level + 1);
+    for (const finding* f : shown) write_finding(w_, b.judged, *f, false, level + 1, sources_);
     w_.close();
   }
 
@@ -177,7 +179,8 @@ class day_page {
     write_part(heading_after(rules_), b.check_after);
     write_part("When a jar is opened", b.opening);
     w_.close();
-    if (b.judged.required) write_sources(w_, b.judged.required->sources);
+    if (b.judged.required && !b.judged.required->sources.empty())
+      w_.element("p", sources_.refer(b.judged.required->sources), "class=\"small\"");
     w_.close();
   }
 };

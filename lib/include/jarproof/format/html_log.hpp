@@ -190,7 +190,7 @@ inline void write_run_label(html_writer& w, const log_report& r) {
   if (const log_finding* why = reason_of_running(r)) w.paragraph("Why: " + why->message);
 }
 
-inline void write_run_findings(html_writer& w, const log_report& r) {
+inline void write_run_findings(html_writer& w, const log_report& r, source_notes& sources) {
   const std::vector<const log_finding*> shown = shown_findings(r);
   if (shown.empty()) return;
   report named;
@@ -200,7 +200,7 @@ inline void write_run_findings(html_writer& w, const log_report& r) {
   std::vector<std::string_view> taught;
   for (const log_finding* f : shown) {
     const bool known = std::find(taught.begin(), taught.end(), f->check) != taught.end();
-    write_finding(w, named, placed(r, *f), known, 3);
+    write_finding(w, named, placed(r, *f), known, 3, sources);
     taught.push_back(f->check);
   }
   w.close();
@@ -222,16 +222,19 @@ inline void write_run_findings(html_writer& w, const log_report& r) {
     w.element("h2", "The run");
     write_chart(w, chart_of(r, log, "run"));
   }
-  write_run_findings(w, r);
+  source_notes sources;
+  write_run_findings(w, r, sources);
   if (const std::vector<named_value> rows = rows_of_run(r, rules); !rows.empty()) {
     w.element("h2", heading_of_run(r));
     write_numbers(w, rows, "");
-    write_sources(w, r.plan.required->sources);
+    if (const std::string from = sources.refer(r.plan.required->sources); !from.empty())
+      w.element("p", from, "class=\"small\"");
   }
   if (!r.explains.empty()) {
     w.element("h2", heading_of_physics);
     write_list(w, r.explains);
   }
+  sources.write(w, 2);
   const std::string verdict_word =
       r.running ? (must_stop(r) ? "stop" : "running") : std::string(name_of(r.verdict));
   return html_page("Run: " + name + ": " + verdict_word, w.take(), rules);

@@ -116,6 +116,7 @@ stroke:var(--paper);stroke-width:4px;stroke-linejoin:round;paint-order:stroke}
 .key{list-style:none;padding:0;font-size:1rem}
 .key li{margin:.25rem 0}
 .key b{display:inline-block;min-width:1.6rem}
+ol.sources{font-size:1rem;color:var(--soft);padding-left:1.6em}
 footer{margin-top:2rem;border-top:3px double var(--edge);font-size:1rem}
 @media (max-width:30rem){
 h1{font-size:1.75rem}
@@ -124,44 +125,47 @@ th[scope=row]{font-size:1rem}
 .columns th,.columns td{padding:.4rem .2rem}
 }
 @media print{
-@page{margin:11mm 13mm}
+@page{margin:10mm 12mm}
 html,body{background:none}
-body{max-width:none;padding:0;font-size:9.5pt;line-height:1.25}
-h1{font-size:18pt}h2{font-size:13pt;margin:.7em 0 .3em}h3,h4{font-size:10.5pt;margin:.8em 0 .3em}
-.label{font-size:10.5pt;margin:.4rem 0;padding:.3rem .8rem}.label b{font-size:14pt}
-.label svg{width:2rem;height:2rem}
+body{max-width:none;padding:0;font-size:9.5pt;line-height:1.22}
+h1{font-size:17pt}h2{font-size:12.5pt;margin:.5em 0 .25em}h3,h4{font-size:10.5pt;margin:.45em 0 .2em}
+.label{font-size:10.5pt;margin:.3rem 0;padding:.15rem .8rem}.label b{font-size:13pt}
+.label svg{width:1.8rem;height:1.8rem}
 .do{font-size:9.5pt}
+.small,figcaption,footer,.tag,.key,ol.sources{font-size:9pt}
 .now{font-size:11pt}
 .now li{margin:.3em 0}
 .until b{font-size:11pt}
-.small,figcaption,footer,.tag,.key{font-size:9pt}
 td strong{font-size:12.5pt;display:inline}
 p,ul,ol,table,figure,dl{margin:.25em 0}
 th,td{padding:.08rem .4rem}
 .key li{margin:.1em 0}
-.findings,ul{columns:2;column-gap:1.6rem}
+.findings,ul,ol.sources{columns:2;column-gap:1.6rem}
 .key,.findings ul,.pictures ul{columns:1}
-.findings>li{margin:0 0 .6rem}
 .findings>li:only-child{column-span:all}
 ul.steps li{margin:.25em 0}
 .why{font-size:9pt}
+.why,.small{line-height:1.15}
 h1,h2,h3,h4,caption{break-after:avoid}
 figure,.label,tr,li{break-inside:avoid}
 .findings>li{break-inside:auto}
-p{orphans:3;widows:3}
+p{orphans:2;widows:2}
 .plan{break-before:page}
-.pictures{grid-template-columns:1fr 1fr;margin:.5rem 0}
+.pictures{grid-template-columns:1fr 1fr;margin:.4rem 0 0}
 .jars{grid-template-columns:5fr 3fr}
 .loads{grid-template-columns:repeat(3,1fr)}
 .card{font-size:9pt;line-height:1.15}
 .card .pictures{margin:0}
 .card li{margin:.04em 0}
 .card h3{margin:.4em 0 .1em}
+.drawing{max-width:6.6cm}
 .jars .drawing{max-width:5.4cm}
-.drawing{max-width:6.4cm}
 .wide .drawing{max-width:10.5cm}
 .pictures .wide .drawing{max-width:7.5cm}
+.pictures .key{display:none}
 footer{margin-top:.4rem;line-height:1.15}
+footer p{margin:.1em 0}
+.findings>li{margin:0 0 .45rem}
 a{color:inherit;text-decoration:none}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 }

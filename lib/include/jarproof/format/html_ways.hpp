@@ -21,7 +21,8 @@ namespace detail {
 
 /// One way. The pictures are those of its own process; parts have only their numbers.
 inline void write_way(html_writer& w, const way& each, std::size_t number, int altitude_ft,
-                      const edition& rules, int level, const std::string& id) {
+                      const edition& rules, int level, const std::string& id,
+                      source_notes& sources) {
   w.open(heading_tag(level), "id=\"" + id + "\"");
   w.text(std::to_string(number) + ". " + each.title);
   w.close();
@@ -41,7 +42,8 @@ inline void write_way(html_writer& w, const way& each, std::size_t number, int a
     write_list(w, p.changes, true);
   }
   for (const std::string& note : each.notes) w.element("p", "Note: " + note);
-  write_sources(w, each.sources);
+  if (const std::string from = sources.refer(each.sources); !from.empty())
+    w.element("p", from, "class=\"small\"");
 }
 
 [[nodiscard]] inline std::string change_text(const way& each) {
@@ -86,10 +88,12 @@ inline void write_found(html_writer& w, const found_ways& f, const edition& rule
   if (!f.title.empty()) w.element("p", f.source, "class=\"small\"");
   if (!reaches_shelf(f.ways)) w.element("p", nothing_for_the_shelf);
   write_choice(w, f.ways, id);
+  source_notes sources;
   for (std::size_t i = 0; i < f.ways.size(); ++i) {
     write_way(w, f.ways[i], i + 1, f.altitude_ft, rules, level + 1,
-              id + "-way" + std::to_string(i + 1));
+              id + "-way" + std::to_string(i + 1), sources);
   }
+  sources.write(w, level + 1);
 }
 
 }  // namespace detail
