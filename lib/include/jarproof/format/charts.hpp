@@ -271,7 +271,7 @@ inline void write_chart(html_writer& w, const page_chart& chart) {
   const auto entry = [&](std::string_view sign, const std::string& words) {
     w.open("li");
     w.element("b", sign);
-    w.text(" " + words);
+    w.sentence(" " + words);
     w.close();
   };
   for (const chart_level& l : chart.levels) entry("Dashed line:", l.says);

@@ -37,7 +37,8 @@ namespace detail {
                                                 : strip_look::rest;
       row.parts.push_back({start + s.from_min, start + s.to_min, s.what, look, s.least_min});
     }
-    if (!l.stages.empty() && l.stages.back().id != "next-load") row.ends = "lift the jars out";
+    const bool last = !l.stages.empty() && l.stages.back().id != "next-load";
+    row.ends = last ? "lift the jars out" : "";
     out.rows.push_back(std::move(row));
   }
   return out;
@@ -67,6 +68,7 @@ class day_page {
     for (const day_batch& b : d_.batches) {
       if (accepted(b)) write_card(b);
     }
+    sources_.write(w_, 2);
     return html_page(title, w_.take(), rules_);
   }
 
@@ -75,24 +77,27 @@ class day_page {
   const std::vector<report>& unreadable_;
   const edition& rules_;
   html_writer w_;
+  source_notes sources_;
 
   [[nodiscard]] static bool accepted(const day_batch& b) noexcept {
     return b.judged.verdict == verdict::accepted;
   }
 
+  /// True where the whole page is about one plan, which its title names.
+  [[nodiscard]] bool one() const noexcept { return d_.batches.size() == 1 && unreadable_.empty(); }
+
   [[nodiscard]] std::string title_of_day() const {
     const std::string day = d_.date.empty() ? "Canning day" : "Canning day " + d_.date;
-    const bool one = d_.batches.size() == 1 && unreadable_.empty();
-    return one ? day + ": " + d_.batches.front().name : day;
+    return one() ? day + ": " + d_.batches.front().name : day;
   }
 
   void write_jars(const day_batch& b, const std::string& id) {
-    w_.element("h2", b.name);
+    if (!one()) w_.element("h2", b.name);
     w_.element("p", b.judged.source, "class=\"small\"");
     write_label(w_, name_of(verdict::accepted), headline_of(b.judged));
     const std::vector<named_value> rows = rows_of_jars(b);
     const std::optional<jar_picture> jar = jar_of(b.judged.process, b.judged.required, rules_);
-    if (jar && !rows.empty()) w_.open("div", "class=\"pictures\"");
+    if (jar && !rows.empty()) w_.open("div", "class=\"pictures jars\"");
     write_numbers(w_, rows, "Jars");
     if (jar) {
       w_.open("figure");
@@ -112,27 +117,31 @@ class day_page {
     }
     for (const finding& f : b.findings) shown.push_back(&f);
     if (shown.empty()) return;
-    w_.element("h3", "Good to know");
+    const int level = one() ? 2 : 3;
+    w_.element(heading_tag(level), "Good to know");
     w_.open("ol", "class=\"findings\"");
-    for (const finding* f : shown) write_finding(w_, b.judged, *f, false, 4);
+    for (const finding* f : shown) write_finding(w_, b.judged, *f, false, level + 1, sources_);
     w_.close();
   }
 
   void write_loads() {
     w_.element("h2", heading_of_loads(d_));
     for (const std::string& text : d_.apart) w_.element("p", text);
+    const page_strip strip = strip_of(d_, "day");
+    w_.open("div", "class=\"pictures\"");
     write_numbers(w_, rows_of_day(d_), "");
+    write_strip_picture(w_, strip);
+    w_.close();
     for (const day_load& l : d_.loads) {
       for (const day_step& s : l.remarks)
         w_.paragraph("Load " + std::to_string(l.number) + ": " + s.says);
     }
-    write_strip(w_, strip_of(d_, "day"));
+    write_strip_tables(w_, strip);
   }
 
-  void write_steps(const std::vector<day_step>& all, std::string_view tag,
-                   std::string_view attributes) {
+  void write_steps(const std::vector<day_step>& all, std::string_view tag) {
     if (all.empty()) return;
-    w_.open(tag, attributes);
+    w_.open(tag);
     for (const day_step& s : all) {
       w_.open("li");
       w_.sentence(s.says);
@@ -142,24 +151,36 @@ class day_page {
     w_.close();
   }
 
+  void write_part(std::string_view heading, const std::vector<day_step>& steps) {
+    w_.open("div");
+    w_.element("h3", heading);
+    write_steps(steps, "ul");
+    w_.close();
+  }
+
   void write_card(const day_batch& b) {
-    w_.open("section", "class=\"plan card\"");
+    // One card goes on behind the clock; several have a page each.
+    w_.open("section", one() ? "class=\"card\"" : "class=\"plan card\"");
     const bool named = d_.batches.size() > 1 || !b.judged.title.empty();
     w_.element("h2", named ? "Step card: " + b.name : "Step card");
-    write_steps(b.steps, "ol", "");
-    if (!b.cautions.empty()) w_.element("h3", "Mind");
-    write_steps(b.cautions, "ul", "");
-    w_.element("h3", "Label");
-    w_.open("div", "class=\"jar-label\"");
+    write_steps(b.steps, "ol");
     std::vector<named_value> rows;
     for (const day_label_line& l : b.label) rows.push_back({l.name, l.value});
+    w_.open("div", "class=\"pictures\"");
+    write_part("Mind", b.cautions);
+    w_.open("div");
+    w_.element("h3", "Label");
+    w_.open("div", "class=\"jar-label\"");
     write_numbers(w_, rows, "");
     w_.close();
-    w_.element("h3", heading_after(rules_));
-    write_steps(b.check_after, "ul", "");
-    w_.element("h3", "When a jar is opened");
-    write_steps(b.opening, "ul", "");
-    if (b.judged.required) write_sources(w_, b.judged.required->sources);
+    w_.close();
+    w_.close();
+    w_.open("div", "class=\"pictures\"");
+    write_part(heading_after(rules_), b.check_after);
+    write_part("When a jar is opened", b.opening);
+    w_.close();
+    if (b.judged.required && !b.judged.required->sources.empty())
+      w_.element("p", sources_.refer(b.judged.required->sources), "class=\"small\"");
     w_.close();
   }
 };

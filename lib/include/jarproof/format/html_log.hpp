@@ -83,30 +83,52 @@ inline void fill_spans(page_chart& chart, const log_report& r) {
   }
 }
 
+/// Jars are counted hours after the run; drawn with it, they would leave no room for it.
+[[nodiscard]] inline bool is_count_of_jars(const log_row& row) noexcept {
+  return row.event &&
+         (row.event->kind == log_event_kind::unsealed || row.event->kind == log_event_kind::broken);
+}
+
+/// When the run was over: the last row that is no count of jars.
+[[nodiscard]] inline std::int64_t end_of_run(const run_log& log) {
+  for (auto row = log.rows.rbegin(); row != log.rows.rend(); ++row) {
+    if (!is_count_of_jars(*row)) return row->at_us;
+  }
+  return log.rows.front().at_us;
+}
+
 /// What the cook wrote down, and what was found at a moment and is no stretch.
 inline void fill_marks(page_chart& chart, const log_report& r, const run_log& log) {
   for (const log_row& row : log.rows) {
-    if (!row.event || row.event->kind == log_event_kind::steady) continue;
-    std::string says(name_of(row.event->kind));
-    if (row.event->count > 0) says += " " + std::to_string(row.event->count);
-    chart.events.push_back({chart_minute(row.at_us), std::move(says)});
+    if (!row.event || row.event->kind == log_event_kind::steady || is_count_of_jars(row)) continue;
+    chart.events.push_back({chart_minute(row.at_us), std::string(name_of(row.event->kind))});
   }
   for (const log_finding& f : r.findings) {
     if (!f.at_us || f.outcome == outcome::none || f.check == "run-unfinished") continue;
-    const bool drawn = f.check == "reading-gap" ||
+    const bool drawn = *f.at_us > end_of_run(log) || f.check == "reading-gap" ||
                        std::any_of(r.missed.begin(), r.missed.end(), [&](const auto& s) {
                          return s.check == f.check && s.from_us == *f.at_us;
                        });
-    if (!drawn) chart.events.push_back({chart_minute(*f.at_us), "found: " + words_of_id(f.check)});
+    if (drawn) continue;
+    const std::int64_t x = chart_minute(*f.at_us);
+    const std::string says = "found: " + words_of_id(f.check);
+    const auto there = std::find_if(chart.events.begin(), chart.events.end(),
+                                    [&](const chart_event& e) { return e.x == x; });
+    if (there == chart.events.end()) {
+      chart.events.push_back({x, says});
+    } else {
+      there->says += "; " + says;
+    }
   }
   std::stable_sort(chart.events.begin(), chart.events.end(),
                    [](const auto& a, const auto& b) { return a.x < b.x; });
 }
 
 /// What is seen, in a sentence or two.
-[[nodiscard]] inline std::string words_of_chart(const page_chart& chart, const log_report& r) {
+[[nodiscard]] inline std::string words_of_chart(const page_chart& chart, const log_report& r,
+                                                const run_log& log) {
   std::string out = "From " + moment_text(chart, chart_minute(r.first_us)) + " to " +
-                    moment_text(chart, chart_minute(r.last_us)) + ".";
+                    moment_text(chart, chart_minute(end_of_run(log))) + ".";
   if (chart.y_label.empty() && !chart.courses.empty())
     out += " Dots are the rows of the log that say whether it was held: above held, below lost.";
   if (r.required_min) {
@@ -132,7 +154,7 @@ inline void fill_marks(page_chart& chart, const log_report& r, const run_log& lo
   fill_courses(out, r, log);
   fill_spans(out, r);
   fill_marks(out, r, log);
-  out.description = words_of_chart(out, r);
+  out.description = words_of_chart(out, r, log);
   return out;
 }
 
@@ -168,7 +190,7 @@ inline void write_run_label(html_writer& w, const log_report& r) {
   if (const log_finding* why = reason_of_running(r)) w.paragraph("Why: " + why->message);
 }
 
-inline void write_run_findings(html_writer& w, const log_report& r) {
+inline void write_run_findings(html_writer& w, const log_report& r, source_notes& sources) {
   const std::vector<const log_finding*> shown = shown_findings(r);
   if (shown.empty()) return;
   report named;
@@ -178,7 +200,7 @@ inline void write_run_findings(html_writer& w, const log_report& r) {
   std::vector<std::string_view> taught;
   for (const log_finding* f : shown) {
     const bool known = std::find(taught.begin(), taught.end(), f->check) != taught.end();
-    write_finding(w, named, placed(r, *f), known, 3);
+    write_finding(w, named, placed(r, *f), known, 3, sources);
     taught.push_back(f->check);
   }
   w.close();
@@ -200,16 +222,19 @@ inline void write_run_findings(html_writer& w, const log_report& r) {
     w.element("h2", "The run");
     write_chart(w, chart_of(r, log, "run"));
   }
-  write_run_findings(w, r);
+  source_notes sources;
+  write_run_findings(w, r, sources);
   if (const std::vector<named_value> rows = rows_of_run(r, rules); !rows.empty()) {
     w.element("h2", heading_of_run(r));
     write_numbers(w, rows, "");
-    write_sources(w, r.plan.required->sources);
+    if (const std::string from = sources.refer(r.plan.required->sources); !from.empty())
+      w.element("p", from, "class=\"small\"");
   }
   if (!r.explains.empty()) {
     w.element("h2", heading_of_physics);
     write_list(w, r.explains);
   }
+  sources.write(w, 2);
   const std::string verdict_word =
       r.running ? (must_stop(r) ? "stop" : "running") : std::string(name_of(r.verdict));
   return html_page("Run: " + name + ": " + verdict_word, w.take(), rules);

@@ -79,7 +79,9 @@ ul.steps li::before{content:"";position:absolute;left:.1em;top:.25em;width:.95em
 border:2px solid var(--edge);border-radius:.2rem}
 figure{margin:1rem 0}
 figcaption{font-size:1rem;margin-top:.3rem}
-.pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,20rem),1fr));gap:1rem}
+.pictures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,20rem),1fr));gap:1rem;
+align-items:start}
+.columns td:nth-child(n+3){white-space:nowrap}
 .drawing{display:block;width:100%;max-width:28rem;height:auto}
 .wide .drawing{max-width:40rem}
 .drawing text{font:14px system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif;fill:var(--ink);
@@ -119,6 +121,8 @@ footer{margin-top:2rem;border-top:3px double var(--edge);font-size:1rem}
 @media (max-width:30rem){
 h1{font-size:1.75rem}
 th[scope=row]{font-size:1rem}
+.columns{font-size:1rem}
+.columns th,.columns td{padding:.4rem .2rem}
 }
 @media print{
 @page{margin:10mm 12mm}
@@ -137,7 +141,7 @@ p,ul,ol,table,figure,dl{margin:.25em 0}
 th,td{padding:.08rem .4rem}
 .key li{margin:.1em 0}
 .findings,ul,ol.sources{columns:2;column-gap:1.6rem}
-.key,.findings ul{columns:1}
+.key,.findings ul,.pictures ul{columns:1}
 .findings>li:only-child{column-span:all}
 ul.steps li{margin:.25em 0}
 .why{font-size:9pt}
@@ -148,10 +152,18 @@ figure,.label,tr,li{break-inside:avoid}
 p{orphans:2;widows:2}
 .plan{break-before:page}
 .pictures{grid-template-columns:1fr 1fr;margin:.4rem 0 0}
+.jars{grid-template-columns:5fr 3fr}
+.loads{grid-template-columns:repeat(3,1fr)}
+.card{font-size:9pt;line-height:1.15}
+.card .pictures{margin:0}
+.card li{margin:.04em 0}
+.card h3{margin:.4em 0 .1em}
 .drawing{max-width:6.6cm}
+.jars .drawing{max-width:5.4cm}
 .wide .drawing{max-width:10.5cm}
+.pictures .wide .drawing{max-width:7.5cm}
 .pictures .key{display:none}
-footer{margin-top:.4rem}
+footer{margin-top:.4rem;line-height:1.15}
 footer p{margin:.1em 0}
 .findings>li{margin:0 0 .45rem}
 a{color:inherit;text-decoration:none}

@@ -52,12 +52,17 @@ struct page_strip {
 
 namespace detail {
 
-/// What happens in a day, each once, in the order of its first part; a part is known by its place.
+/// What happens in a day, each once, in the order in which a load goes through it; a part is known
+/// by its place.
 [[nodiscard]] inline std::vector<std::string> steps_of(const page_strip& strip) {
   std::vector<std::string> out;
   for (const strip_row& row : strip.rows) {
+    std::size_t next = 0;
     for (const strip_part& part : row.parts) {
-      if (std::find(out.begin(), out.end(), part.what) == out.end()) out.push_back(part.what);
+      auto at = std::find(out.begin(), out.end(), part.what);
+      if (at == out.end())
+        at = out.insert(out.begin() + static_cast<std::ptrdiff_t>(next), part.what);
+      next = static_cast<std::size_t>(at - out.begin()) + 1;
     }
   }
   return out;
@@ -74,13 +79,47 @@ namespace detail {
   return std::to_string(minutes / 60) + ":" + std::to_string(100 + minutes % 60).substr(1) + " h";
 }
 
+/// The part of a load that is this step; null where it has none.
+[[nodiscard]] inline const strip_part* part_of(const strip_row& row, const std::string& step) {
+  for (const strip_part& part : row.parts) {
+    if (part.what == step) return &part;
+  }
+  return nullptr;
+}
+
+/// `60`, `12 to 15`
+[[nodiscard]] inline std::string minutes_of(const strip_part& part) {
+  const int minutes = part.through_min - part.from_min;
+  const bool may_be_shorter = part.least_min > 0 && part.least_min < minutes;
+  return (may_be_shorter ? std::to_string(part.least_min) + " to " : "") + std::to_string(minutes);
+}
+
+/// True for two or three loads, which a phone has room for, where a step takes the same minutes in
+/// each and comes once.
+[[nodiscard]] inline bool share_a_table(const page_strip& strip,
+                                        const std::vector<std::string>& steps) {
+  if (strip.rows.size() < 2 || strip.rows.size() > 3) return false;
+  for (const std::string& step : steps) {
+    std::string minutes;
+    for (const strip_row& row : strip.rows) {
+      for (const strip_part& part : row.parts) {
+        if (part.what != step) continue;
+        if (part_of(row, step) != &part) return false;
+        if (!minutes.empty() && minutes != minutes_of(part)) return false;
+        minutes = minutes_of(part);
+      }
+    }
+  }
+  return true;
+}
+
 [[nodiscard]] inline std::string_view class_of(strip_look look) noexcept {
   return look == strip_look::heat ? "heat" : look == strip_look::work ? "work" : "rest";
 }
 
 }  // namespace detail
 
-/// The picture alone; `write_strip` adds the tables that belong to it.
+/// The picture alone; `write_strip_tables` adds what belongs to it.
 [[nodiscard]] inline std::string strip_svg(const page_strip& strip) {
   using namespace detail;
   constexpr std::int64_t left = 60;
@@ -133,38 +172,82 @@ namespace detail {
   return svg.take();
 }
 
-/// The picture and a table for each load: what, from when to when, how long.
-inline void write_strip(html_writer& w, const page_strip& strip) {
+/// The picture with its name; `write_strip_tables` must stand below it.
+inline void write_strip_picture(html_writer& w, const page_strip& strip) {
   if (strip.rows.empty()) return;
   w.open("figure", "class=\"wide\"");
   w.raw(strip_svg(strip));
   w.element("figcaption", strip.title + ". The numbers are those of the steps below.");
   w.close();
-  const std::vector<std::string> steps = detail::steps_of(strip);
-  w.open("div", "class=\"pictures\"");
+}
+
+namespace detail {
+
+inline void write_header_row(html_writer& w, const std::vector<std::string>& names) {
+  w.open("thead");
+  w.open("tr");
+  for (const std::string& name : names) w.element("th", name, "scope=\"col\"");
+  w.close();
+  w.close();
+}
+
+/// One table for all loads, a column for each.
+inline void write_strip_columns(html_writer& w, const page_strip& strip,
+                                const std::vector<std::string>& steps) {
+  w.open("ul", "class=\"key\"");
+  for (const strip_row& row : strip.rows) w.element("li", row.says.empty() ? row.name : row.says);
+  w.close();
+  w.open("table", "class=\"columns\"");
+  std::vector<std::string> names = {"step", "min"};
+  for (const strip_row& row : strip.rows) names.push_back(row.name);
+  write_header_row(w, names);
+  w.open("tbody");
+  for (const std::string& step : steps) {
+    std::vector<std::string> times;
+    std::string minutes;
+    for (const strip_row& row : strip.rows) {
+      const strip_part* part = part_of(row, step);
+      times.push_back(part == nullptr ? "" : strip_time(strip, part->from_min));
+      if (part != nullptr) minutes = minutes_of(*part);
+    }
+    w.open("tr");
+    w.element("td", number_of(steps, step) + ". " + step);
+    w.element("td", minutes);
+    for (const std::string& time : times) w.element("td", time);
+    w.close();
+  }
+  for (const strip_row& row : strip.rows) {
+    if (row.parts.empty() || row.ends.empty()) continue;
+    w.open("tr");
+    w.element("td", row.ends);
+    w.element("td", "");
+    for (const strip_row& other : strip.rows)
+      w.element("td", &other == &row ? strip_time(strip, row.parts.back().through_min) : "");
+    w.close();
+  }
+  w.close();
+  w.close();
+}
+
+/// A table for each load.
+inline void write_strip_rows(html_writer& w, const page_strip& strip,
+                             const std::vector<std::string>& steps) {
+  w.open("div", "class=\"pictures loads\"");
   for (const strip_row& row : strip.rows) {
     w.open("table");
     w.element("caption", row.says.empty() ? row.name : row.says);
-    w.open("thead");
-    w.open("tr");
-    for (const char* name : {strip.by_clock ? "from" : "after", "step", "min"})
-      w.element("th", name, "scope=\"col\"");
-    w.close();
-    w.close();
+    write_header_row(w, {strip.by_clock ? "from" : "after", "step", "min"});
     w.open("tbody");
     for (const strip_part& part : row.parts) {
       w.open("tr");
-      w.element("th", detail::strip_time(strip, part.from_min), "scope=\"row\"");
-      w.element("td", detail::number_of(steps, part.what) + ". " + part.what);
-      const int minutes = part.through_min - part.from_min;
-      const bool may_be_shorter = part.least_min > 0 && part.least_min < minutes;
-      w.element("td", (may_be_shorter ? std::to_string(part.least_min) + " to " : "") +
-                          std::to_string(minutes));
+      w.element("th", strip_time(strip, part.from_min), "scope=\"row\"");
+      w.element("td", number_of(steps, part.what) + ". " + part.what);
+      w.element("td", minutes_of(part));
       w.close();
     }
     if (!row.parts.empty() && !row.ends.empty()) {
       w.open("tr");
-      w.element("th", detail::strip_time(strip, row.parts.back().through_min), "scope=\"row\"");
+      w.element("th", strip_time(strip, row.parts.back().through_min), "scope=\"row\"");
       w.element("td", row.ends);
       w.element("td", "");
       w.close();
@@ -173,6 +256,24 @@ inline void write_strip(html_writer& w, const page_strip& strip) {
     w.close();
   }
   w.close();
+}
+
+}  // namespace detail
+
+/// What, from when, how long: few loads that take the same minutes for a step share a table.
+inline void write_strip_tables(html_writer& w, const page_strip& strip) {
+  if (strip.rows.empty()) return;
+  const std::vector<std::string> steps = detail::steps_of(strip);
+  if (detail::share_a_table(strip, steps)) {
+    detail::write_strip_columns(w, strip, steps);
+  } else {
+    detail::write_strip_rows(w, strip, steps);
+  }
+}
+
+inline void write_strip(html_writer& w, const page_strip& strip) {
+  write_strip_picture(w, strip);
+  write_strip_tables(w, strip);
 }
 
 }  // namespace jarproof
