@@ -110,6 +110,49 @@ TEST_CASE("numbers among words are read as a whole") {
   CHECK(sixtieths("many hours") == -1);
 }
 
+TEST_CASE("times in words and in Spanish are read") {
+  for (const char* step :
+       {"Process the jars for sixty minutes.", "Process three quarters of an hour.",
+        "Process for an hour.", "Can for 20 minutes at pressure.",
+        "Hold the pressure for half an hour.", "Procese 30 minutos.", "Procese por una hora."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "steps-against-plan"));
+  }
+  for (const char* step :
+       {"Process the jars for seventy-five minutes.", "Process for an hour and a half.",
+        "Procese 75 minutos.", "Cook the beans in a pressure cooker for 20 minutes."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+}
+
+TEST_CASE("headspace, pressure, venting and jars of the directions are compared") {
+  // Part 4, page 4-18: 1 inch of headspace; part 1: 10 minutes of steam before the weight. The
+  // pressures of the lowest band, 10 and 11 psi, stand in every recipe.
+  for (const char* step :
+       {"Leave 1/4 inch headspace.", "Fill the jars to within 1/4 inch of the top.",
+        "Leave half an inch at the top.", "Process at 5 pounds.", "Keep the gauge at 8 pounds.",
+        "Set the weight at 5.", "Process at 20 pounds to be quick.", "Vent 3 minutes.",
+        "Let steam escape for 2 minutes.", "Use 64 oz jars.", "Fill 3 liter jars.",
+        "Water bath for 3 hours."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "steps-against-plan"));
+    CHECK(soup_by(step).verdict == verdict::incomplete);
+  }
+  for (const char* step :
+       {"Leave 1 inch headspace.", "Keep the water an inch over the tops of the jars.",
+        "Process at 10 pounds pressure, 11 on a dial gauge.", "Use 15 pounds above 1,000 feet.",
+        "Vent the canner for ten minutes.", "Use 32 oz jars.", "Cut in 1/2 inch pieces."}) {
+    CAPTURE(std::string(step));
+    CHECK(soup_by(step).verdict == verdict::accepted);
+  }
+  for (const char* step :
+       {"Let sit 4 hours.", "Hold at 120 F.", "Keep the soup warm for 5 hours."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "standing-unsaid"));
+  }
+}
+
 TEST_SUITE_END();
 
 }  // namespace

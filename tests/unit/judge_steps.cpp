@@ -128,6 +128,102 @@ TEST_CASE("a pot that is kept says how long and how warm") {
   CHECK(has(soup_by(fill, "held: {for: 73 h, at: 40 F}\n"), "held-too-long"));
 }
 
+jarproof::report soup_called(const std::string& title) {
+  return judged(fixtures::hot_plan(
+      fixtures::soup(),
+      "title: \"" + title +
+          "\"\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, reheated to a boil]\n"));
+}
+
+TEST_CASE("a title is read like a sentence of the directions") {
+  for (const char* title :
+       {"Cream of venison soup", "Venison noodle soup", "Venison and rice soup",
+        "Clam and venison soup", "Smoked venison soup", "Thick venison stew", "Creamy venison soup",
+        "Venison bisque", "Boiling water bath venison soup", "Oven canned venison soup",
+        "Sopa espesa"}) {
+    CAPTURE(std::string(title));
+    const jarproof::report r = soup_called(title);
+    CHECK(r.verdict == verdict::incomplete);
+    const bool named = has(r, "step-names-unlisted") || has(r, "steps-against-plan");
+    CHECK(named);
+  }
+  CHECK(has(soup_called("Pureed venison soup"), "low-acid-puree"));
+  CHECK(has(soup_called("Leftover venison soup"), "leftovers-in-jar"));
+  CHECK(finding_of(soup_called("Cream of venison soup"), "step-names-unlisted")->field == "title");
+  for (const char* title : {"Venison and white bean soup", "Hunter's stew", "Mountain chili base",
+                            "Soup for the freezer shelf, first batch"}) {
+    CAPTURE(std::string(title));
+    CHECK(soup_called(title).verdict == verdict::accepted);
+  }
+}
+
+TEST_CASE("a thing put in that nobody knows has to be asked about") {
+  for (const char* step : {"Add the Mehl.", "Stir in Sahne.", "Agregue migas.",
+                           "Eche las migas a la olla.", "Add 2 cups frobnets and simmer."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "step-names-unlisted"));
+  }
+  for (const char* step : {"Add the carrots and the broth.", "Add more liquid if the level drops.",
+                           "Stir in the salt gently.", "Add everything else to the pot."}) {
+    CAPTURE(std::string(step));
+    CHECK(soup_by(step).verdict == verdict::accepted);
+  }
+}
+
+TEST_CASE("two denials deny nothing, and what goes in the jar is not for the table") {
+  for (const char* step : {"It is nothing without rice.", "We never make it without rice.",
+                           "Put rice in the jar so it is ready to serve."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "step-names-unlisted"));
+  }
+  CHECK(soup_by("Make it without rice.").verdict == verdict::accepted);
+}
+
+TEST_CASE("what stands below a heading for the table is not put in the pot") {
+  const auto soup_served = [](const std::string& step, const std::string& line = "") {
+    fixtures::lines further{"To serve:", "1 cup cream"};
+    if (!line.empty()) further.push_back(line);
+    return judged(fixtures::hot_plan(
+        fixtures::soup(further),
+        "solids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, reheated to a boil]\n"
+        "steps:\n  - \"" +
+            step + "\"\n"));
+  };
+  CHECK(soup_served("Boil everything 5 minutes.").verdict == verdict::accepted);
+  CHECK(has(soup_served("Put everything in the pot."), "step-names-unlisted"));
+  CHECK(has(soup_served("Stir the cream into the pot."), "step-names-unlisted"));
+  CHECK(soup_served("Boil.", "stir into the pot and fill the jars").verdict == verdict::rejected);
+}
+
+TEST_CASE("directions that spoil, thicken or empty the safety of a jar are read") {
+  for (const char* step : {"Fill the jars with lukewarm soup.",
+                           "Llene los frascos con la sopa tibia.",
+                           "Ladle only the solids into the jars.",
+                           "Skip the broth.",
+                           "Leave all the fat in.",
+                           "Pour melted fat on top to seal.",
+                           "No quite la grasa.",
+                           "Altitude does not matter.",
+                           "Use half gallons if you are out of quarts.",
+                           "Scrape off any mold and use the rest.",
+                           "Throw in whatever vegetables you have.",
+                           "Use up yesterday's soup as the base.",
+                           "Use a steam canner.",
+                           "Boil the closed jars 3 hours.",
+                           "Never vent, it wastes steam.",
+                           "Put the weight on right away.",
+                           "Fill to overflowing.",
+                           "Do not boil the soup.",
+                           "Pase por la licuadora.",
+                           "Machaque los frijoles.",
+                           "Voltee los frascos boca abajo.",
+                           "Ponga los frijoles sin remojar.",
+                           "Store the jars on the shelf without processing."}) {
+    CAPTURE(std::string(step));
+    CHECK(soup_by(step).verdict != verdict::accepted);
+  }
+}
+
 TEST_SUITE_END();
 
 }  // namespace

@@ -327,4 +327,27 @@ TEST_CASE("large texts are read in linear time") {
   CHECK(static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC < 20);
 }
 
+TEST_CASE("what a heading or a fact says beside its word is a note") {
+  for (const char* heading : {"Ingredients (plus rice)", "Ingredients for soup with flour:"}) {
+    CAPTURE(heading);
+    const recipe r = recipe_from(std::string(heading) + "\nsalt\nMethod\nBoil\n");
+    CHECK(lines_of(r.ingredients) == "salt\n");
+    CHECK(lines_of(r.notes) == std::string(heading) + "\n");
+  }
+  const recipe steps = recipe_from("Ingredients\nsalt\nSteps (stir in rice)\nBoil\n");
+  CHECK(lines_of(steps.steps) == "Boil\n");
+  CHECK(lines_of(steps.notes) == "Steps (stir in rice)\n");
+  for (const char* fact :
+       {"Servings: 9 quarts plus 1 cup rice", "Prep time: 20 min, add 1/4 cup flour",
+        "Cook time: 2 h, then 1 cup rice", "Course: soup with rice"}) {
+    CAPTURE(fact);
+    const recipe r =
+        recipe_from("Soup\n" + std::string(fact) + "\nIngredients\nsalt\nMethod\nBoil\n");
+    CHECK(lines_of(r.notes) == std::string(fact) + "\n");
+  }
+  const recipe plain =
+      recipe_from("Soup\nPrep time: 1 h 20 min\nServings: 9 quarts\nIngredients\nsalt\n");
+  CHECK(plain.notes.empty());
+}
+
 TEST_SUITE_END();

@@ -17,6 +17,7 @@
 #include <utility>
 
 #include "jarproof/detail/line_amount.hpp"
+#include "jarproof/detail/line_doubts.hpp"
 #include "jarproof/detail/line_names.hpp"
 #include "jarproof/detail/line_other_amounts.hpp"
 #include "jarproof/detail/line_others.hpp"
@@ -233,6 +234,7 @@ class line_reader {
                             s_.out.name != s_.out.what->id;
     if (two_things) s_.out.strange.push_back(s_.out.name);
     if (acid && s_.amount.less) s_.out.strange.emplace_back("less than the measure");
+    line::doubts(s_).run();
     constexpr std::string_view cuts[] = {"chopped", "diced",  "sliced", "seeded",
                                          "cored",   "peeled", "strips", "fresh"};
     for (std::size_t i = 0; i < s_.tokens.size(); ++i) {

@@ -4,23 +4,15 @@
 #pragma once
 
 #include <algorithm>
-#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "jarproof/detail/judge_steps.hpp"
-#include "jarproof/detail/token_numbers.hpp"
+#include "jarproof/detail/step_numbers.hpp"
 
 namespace jarproof::detail {
-
-[[nodiscard]] inline bool has_one_of(const std::vector<line_token>& sentence,
-                                     std::initializer_list<std::string_view> words) {
-  return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
-    return std::find(words.begin(), words.end(), t.text) != words.end();
-  });
-}
 
 /// The longest time that a sentence names, in minutes rounded up.
 [[nodiscard]] inline std::optional<int> longest_minutes(const std::vector<line_token>& s) {
@@ -53,7 +45,14 @@ namespace jarproof::detail {
   if (has_one_of(s, {"blender", "processor", "vent", "venting", "exhaust", "cool", "simmer", "soak",
                      "rest", "wait", "stand", "steam", "food"}))
     return false;
-  return has_one_of(s, {"process", "processed", "processing", "canner", "psi", "procesar"});
+  if (has_one_of(s, {"process", "processed", "processing", "canner", "psi", "procesar", "procese"}))
+    return true;
+  // `Can for 20 minutes`, `Hold the pressure for half an hour`
+  if (!s.empty() && (s[0].text == "can" || s[0].text == "jar") && has_one_of(s, {"for"}))
+    return true;
+  return has_one_of(s, {"pressure"}) && has_one_of(s, {"cook", "keep", "hold", "maintain"}) &&
+         !has_one_of(s, {"cooker", "zero", "drop", "drops", "fall", "falls", "bones", "stock",
+                         "hen", "beans", "chicken", "meat", "until", "wait", "weight"});
 }
 
 /// True where a sentence is about filled jars: those that are only washed or kept warm do no harm.
@@ -68,18 +67,77 @@ namespace jarproof::detail {
 /// The name of a method that a sentence uses in place of the plan's own, or empty.
 [[nodiscard]] inline std::string_view other_method_in(const edition& rules, const method& own,
                                                       const std::vector<line_token>& s) {
-  if (!is_about_filled_jars(s) || forbids(s)) return {};
+  if (forbids(s)) return {};
+  const bool jars = is_about_filled_jars(s);
+  const bool doubtful = has_one_of(s, {"not", "never", "no", "don't", "instead", "cannot", "blanch",
+                                       "empty", "sterilize", "wash", "warm", "keep", "unsafe"});
   std::string_view found;
   for (const method& m : rules.methods) {
     for (const std::string_view name : m.names) {
       std::size_t at = 0;
       if (!stands_in(s, name, at) || is_denied(s, at)) continue;
+      // `Water bath for 3 hours` speaks of jars without saying so.
+      const bool clear = name.find(" canner") != std::string_view::npos ||
+                         name.find(" canning") != std::string_view::npos ||
+                         name.find("bath") != std::string_view::npos;
+      if (!jars && (!clear || doubtful)) continue;
       if (&m == &own) return {};  // one of several, as in `by water bath or pressure`
       // Words that decide by themselves, such as `slow cooker`, have their own check.
       if (find(rules.telling_words, name) == nullptr) found = name;
     }
   }
   return found;
+}
+
+/// `Let sit 4 hours`, `Hold at 120 F`: cooked food that waits in the warm.
+[[nodiscard]] inline bool waits_warm(const std::vector<line_token>& s) {
+  const std::optional<int> minutes = longest_minutes(s);
+  const std::optional<int> degrees = largest_before(s, {"f", "degrees"});
+  const bool fill = has_one_of(s, {"fill", "filling", "jarring", "canning"});
+  if (has_one_of(s, {"refrigerator", "refrigerate", "fridge", "chill",   "ice",  "cold",   "soak",
+                     "soaking",      "soaked",      "beans",  "brine",   "salt", "canner", "seal",
+                     "simmer",       "cook",        "boil",   "water",   "lids", "store",  "stored",
+                     "serving",      "opened",      "oven",   "marinate"}) ||
+      (has_one_of(s, {"jars"}) && !fill))
+    return false;
+  if (degrees && *degrees > 40 * 60 && *degrees <= 140 * 60)
+    return fill || has_one_of(s, {"hold", "keep"});
+  return minutes && *minutes > 120 && has_one_of(s, {"let", "set", "leave", "keep", "hold"}) &&
+         has_one_of(s, {"sit", "stand", "aside", "warm", "wait", "rest"});
+}
+
+/// Numbers of one sentence against those that the plan needs.
+inline void judge_numbers(judging& j, const word& step, const std::vector<line_token>& s) {
+  const requirement& needed = *j.out.required;
+  const auto against = [&](std::string reason, std::string required) {
+    j.say("steps-against-plan", place_of("steps", step),
+          {step.text, std::move(required), std::move(reason), {}, {}});
+  };
+  const std::optional<int> minutes = longest_minutes(s);
+  if (minutes && is_about_processing(s) && *minutes < needed.time_min)
+    against("They process for " + std::to_string(*minutes) + " min.",
+            std::to_string(needed.time_min) + " min");
+  const bool vents = has_one_of(s, {"vent", "venting", "exhaust"}) ||
+                     (has_one_of(s, {"steam"}) && has_one_of(s, {"escape", "escapes"}));
+  if (minutes && vents && needed.vent_min && *minutes < *needed.vent_min)
+    against("They vent for " + std::to_string(*minutes) + " min.",
+            std::to_string(*needed.vent_min) + " min");
+  if (waits_warm(s) && !j.what.held)
+    j.say("standing-unsaid", place_of("steps", step),
+          {step.text, "none of it", "They let it wait.", {}, {}});
+  const std::optional<int> headspace = headspace_in(s);
+  if (headspace && *headspace + 1 < needed.headspace_thousandths_in)
+    against("They leave less headspace.", headspace_text(needed.headspace_thousandths_in));
+  const std::optional<int> psi = pressure_in(s);
+  if (!psi || !needed.pressure_psi) return;
+  // Recipes print the pressure of the lowest band, 10 psi on a weighted and 11 on a dial gauge;
+  // the plan's own holds higher up.
+  const bool lowest = *psi == 10 || *psi == 11;
+  const method* canner = find(j.rules.methods, "pressure");
+  const bool too_high = canner != nullptr && *psi > canner->highest_psi;
+  if ((*psi < *needed.pressure_psi && !lowest) || too_high)
+    against("They name " + std::to_string(*psi) + " psi.",
+            std::to_string(*needed.pressure_psi) + " psi");
 }
 
 /// Says what the directions have against the plan. `own` is the plan's method, or null.
@@ -89,17 +147,33 @@ inline void judge_directions(judging& j, const method* own) {
           {step.text, std::move(required), std::move(reason), {}, {}});
   };
   for (const word& step : j.what.steps) {
-    for (const std::vector<line_token>& s : sentences_of(step.text)) {
+    for (const std::vector<line_token>& sentence : sentences_of(step.text)) {
+      const std::vector<line_token> s = in_digits(sentence);
       if (own != nullptr) {
         const std::string_view name = other_method_in(j.rules, *own, s);
         if (!name.empty())
           against(step, "They name \"" + std::string(name) + "\".", std::string(own->title));
       }
-      if (!j.out.required || !is_about_processing(s)) continue;
-      const std::optional<int> minutes = longest_minutes(s);
-      if (minutes && *minutes < j.out.required->time_min)
-        against(step, "They process for " + std::to_string(*minutes) + " min.",
-                std::to_string(j.out.required->time_min) + " min");
+      if (const std::string jar = large_jar_in(s); !jar.empty() && j.what.jar)
+        against(step, "They name \"" + jar + "\".", j.what.jar->text);
+      if (j.out.required) judge_numbers(j, step, s);
+    }
+  }
+  // `Boiling water bath soup`: a title names a method without speaking of jars.
+  if (own == nullptr || !j.what.title || j.what.food) return;
+  const std::vector<line_token> title = tokens_of(plain_line(j.what.title->text));
+  for (const method& m : j.rules.methods) {
+    for (const std::string_view name : m.names) {
+      std::size_t at = 0;
+      if (&m == own || name == "sun" || !stands_in(title, name, at)) continue;
+      if (find(j.rules.telling_words, name) != nullptr) continue;
+      j.say("steps-against-plan", place_of("title", *j.what.title),
+            {j.what.title->text,
+             std::string(own->title),
+             "The title names \"" + std::string(name) + "\".",
+             {},
+             {}});
+      return;
     }
   }
 }

@@ -14,21 +14,6 @@
 
 namespace jarproof::detail {
 
-/// Sentences of a step, as plain words.
-[[nodiscard]] inline std::vector<std::vector<line_token>> sentences_of(std::string_view step) {
-  std::vector<std::vector<line_token>> out;
-  while (!step.empty()) {
-    std::size_t end = step.find_first_of(".;!?\n");
-    // `1.5 cups` is no end.
-    while (end != std::string_view::npos && end + 1 < step.size() && is_digit(step[end + 1]))
-      end = step.find_first_of(".;!?\n", end + 1);
-    out.push_back(tokens_of(plain_line(step.substr(0, std::min<std::size_t>(end, 1'000)))));
-    if (end == std::string_view::npos) break;
-    step.remove_prefix(end + 1);
-  }
-  return out;
-}
-
 /// True where the words of `id`, one after the other, stand in the sentence; `at` is the first.
 [[nodiscard]] inline bool stands_in(const std::vector<line_token>& sentence, std::string_view id,
                                     std::size_t& at) {
@@ -42,9 +27,15 @@ namespace jarproof::detail {
 
 /// `no flour`, `without the cream`: only what stands right behind is taken back.
 [[nodiscard]] inline bool is_denied(const std::vector<line_token>& sentence, std::size_t at) {
+  constexpr std::string_view no[] = {"no", "not", "never", "without", "omit", "skip", "don't"};
+  constexpr std::string_view twice[] = {"no",  "not",   "never",   "nothing", "nobody",
+                                        "nor", "don't", "neither", "cannot",  "can't"};
   if (at > 0 && line::one_of(sentence[at - 1].text, {"the", "any", "a"})) --at;
-  return at > 0 && line::one_of(sentence[at - 1].text,
-                                {"no", "not", "never", "without", "omit", "skip", "don't"});
+  if (at == 0 || !line::one_of(sentence[at - 1].text, no)) return false;
+  // `It is nothing without rice`, `We never make it without rice`
+  return sentence[at - 1].text != "without" ||
+         std::none_of(sentence.begin(), sentence.begin() + static_cast<std::ptrdiff_t>(at) - 1,
+                      [&](const line_token& t) { return line::one_of(t.text, twice); });
 }
 
 /// `Do not fill the jars to the brim`, `Never turn them upside down`: what is not done to the jars.
@@ -60,12 +51,25 @@ namespace jarproof::detail {
   });
 }
 
+/// `Put rice in the jar so it is ready to serve`: what goes into the jar is not for the table.
+[[nodiscard]] inline bool fills_jars(const std::vector<line_token>& sentence) {
+  bool jar = false;
+  bool fill = false;
+  for (const line_token& t : sentence) {
+    if (line::one_of(t.text, {"opened", "opening", "open"})) return false;
+    jar = jar || line::one_of(t.text, {"jar", "jars", "frasco", "frascos"});
+    fill = fill || line::one_of(t.text, {"put", "fill", "pack", "ladle", "ponga", "llene"});
+  }
+  return jar && fill;
+}
+
 /// True where a sentence begins or ends with the table or an opened jar: `To serve, stir in the
 /// cream`, `add the noodles when serving`.
 [[nodiscard]] inline bool is_about_serving(const std::vector<line_token>& sentence) {
   constexpr std::string_view words[] = {"serve", "serving", "served", "garnish", "table"};
   constexpr std::string_view doubts[] = {"as", "bowl", "bowls", "now", "rest", "some", "half"};
   const std::size_t size = sentence.size();
+  if (fills_jars(sentence)) return false;
   const bool doubtful = std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
     return line::one_of(t.text, doubts);
   });
@@ -125,56 +129,190 @@ namespace jarproof::detail {
          rules.heading_words.contains(name);
 }
 
-/// `food` is the process that the plan follows, or null.
-inline void judge_steps(judging& j, const process* food) {
-  if (j.what.steps.empty()) return;
-  // A published recipe is thickened and pressed as it was tested.
-  const bool tested = food != nullptr && !food->recipes.empty();
-  const bool acid = food != nullptr && food->kind == food_class::acid;
-  const std::vector<plan_line> lines = read_lines(j);
-  const auto is_listed = [&](const ingredient& i) {
-    return std::any_of(lines.begin(), lines.end(), [&](const plan_line& l) {
+/// `Put everything in the pot`: what stands below `To serve:` goes in too.
+[[nodiscard]] inline bool puts_all_in(const std::vector<line_token>& sentence) {
+  bool all = false;
+  bool vessel = false;
+  bool put = false;
+  for (const line_token& t : sentence) {
+    if (line::one_of(t.text, {"serve", "serving", "opened", "opening", "except", "but"}))
+      return false;
+    all = all || line::one_of(t.text, {"everything", "all", "todo", "todos"});
+    put = put || line::one_of(t.text, {"put", "stir", "combine", "mix", "throw", "ponga", "eche"});
+    vessel = vessel || line::one_of(t.text, {"pot", "jar", "jars", "kettle", "olla", "frascos"});
+  }
+  return all && put && vessel;
+}
+
+/// Reads the sentences of the directions, and the title, which is a sentence too.
+class step_reader {
+ public:
+  /// `food` is the process that the plan follows, or null.
+  step_reader(judging& j, const process* food)
+      : j_(j),
+        // A published recipe is thickened and pressed as it was tested.
+        tested_(food != nullptr && !food->recipes.empty()),
+        acid_(food != nullptr && food->kind == food_class::acid),
+        lines_(read_lines(j)) {}
+
+  void read(const word& text, std::string_view field) {
+    for (const std::vector<line_token>& s : sentences_of(text.text)) {
+      find_telling(text, field, s);
+      if (is_about_serving(s) || lines_.empty()) continue;
+      find_foods(text, field, s);
+      const auto served = std::find_if(lines_.begin(), lines_.end(),
+                                       [](const plan_line& l) { return l.for_table; });
+      if (served != lines_.end() && puts_all_in(s))
+        j_.say("step-names-unlisted", place_of(field, text),
+               {text.text, {}, "everything, and so of \"" + served->said->text + "\"", {}, {}});
+      if (field == "steps") find_unknown(text, s);
+    }
+  }
+
+  /// A title of the cook's own dish: what it names is in the pot. The title of a published food
+  /// names that food.
+  void read_title(const word& title) {
+    if (j_.what.food || tested_ || lines_.empty()) return;
+    read(title, "title");
+    constexpr std::string_view telling[] = {"creamy", "thick",  "bisque", "smoked", "cured",
+                                            "corned", "espesa", "crema",  "pickled"};
+    for (const line_token& t : tokens_of(plain_line(title.text))) {
+      if (!line::one_of(t.text, telling) || is_in_a_line(t.text)) continue;
+      j_.say("step-names-unlisted", place_of("title", title),
+             {title.text, {}, "\"" + t.text + "\"", {}, {}});
+    }
+  }
+
+ private:
+  judging& j_;
+  bool tested_;
+  bool acid_;
+  std::vector<plan_line> lines_;
+
+  [[nodiscard]] bool is_in_a_line(std::string_view w) const {
+    return std::any_of(lines_.begin(), lines_.end(), [&](const plan_line& l) {
+      const std::vector<line_token> words = tokens_of(plain_line(l.said->text));
+      return std::any_of(words.begin(), words.end(),
+                         [&](const line_token& t) { return t.text == w; });
+    });
+  }
+
+  /// What stands below `To serve:` is not listed for a sentence that puts it in the pot.
+  [[nodiscard]] bool is_listed(const ingredient& i, bool in_pot) const {
+    return std::any_of(lines_.begin(), lines_.end(), [&](const plan_line& l) {
+      if (l.reading.at_serving && in_pot) return false;
       bool same = false;
       each_ingredient(l, [&](const ingredient& other) {
-        same = same || &most_general(j.rules, other) == &most_general(j.rules, i);
+        same = same || &most_general(j_.rules, other) == &most_general(j_.rules, i);
         // `the flour` of the steps is any flour of the list.
-        const std::string_view ban = ban_on(j.rules, i);
-        same = same || (!ban.empty() && ban == ban_on(j.rules, other));
+        const std::string_view ban = ban_on(j_.rules, i);
+        same = same || (!ban.empty() && ban == ban_on(j_.rules, other));
       });
       return same;
     });
-  };
-  for (const word& step : j.what.steps) {
-    for (const std::vector<line_token>& s : sentences_of(step.text)) {
-      for (const list<telling_word>& words : {j.rules.telling_words, j.rules.step_words}) {
-        if (tested || (words.begin() == j.rules.step_words.begin() && forbids(s))) continue;
-        for (const telling_word& t : words) {
-          if (!decides(j.what, s, t)) continue;
-          if (t.check == "low-acid-puree" && acid) continue;
-          j.say(t.check, place_of("steps", step),
-                {step.text, "none of it", "They say \"" + std::string(t.id) + "\".", {}, {}});
-        }
-      }
-      if (is_about_serving(s) || lines.empty()) continue;
-      name_index names(j.rules, s);
-      for (std::size_t from = 0; from < s.size();) {
-        const name_match m = names.at(from, s.size(), false);
-        from = m.what == nullptr ? from + 1 : m.end;
-        if (m.what == nullptr) continue;
-        if (is_listed(*m.what) || is_denied(s, m.from)) continue;
-        if (ban_on(j.rules, *m.what).empty() && (tested || !is_low_acid_food(j.rules, *m.what)))
-          continue;
-        const std::string name = words_between(s, m.from, m.end);
-        // Fat is skimmed from every soup, a date stands on labels, to dip is a verb, and `the stew`
-        // is this dish.
-        if (name == "fat" || name == "grasa" || name == "date" || name == "dip" ||
-            is_dish_word(j.rules, name))
-          continue;
-        j.say("step-names-unlisted", place_of("steps", step),
-              {step.text, {}, "\"" + name + "\"", {}, {}});
+  }
+
+  void find_telling(const word& text, std::string_view field, const std::vector<line_token>& s) {
+    for (const list<telling_word>& words : {j_.rules.telling_words, j_.rules.step_words}) {
+      if (tested_ || (words.begin() == j_.rules.step_words.begin() && forbids(s))) continue;
+      for (const telling_word& t : words) {
+        if (!decides(j_.what, s, t)) continue;
+        if (t.check == "low-acid-puree" && acid_) continue;
+        j_.say(t.check, place_of(field, text),
+               {text.text, "none of it", "They say \"" + std::string(t.id) + "\".", {}, {}});
       }
     }
   }
+
+  void find_foods(const word& text, std::string_view field, const std::vector<line_token>& s) {
+    const bool in_pot = std::any_of(s.begin(), s.end(), [](const line_token& t) {
+      return line::one_of(t.text, {"pot", "jar", "jars", "stir", "kettle", "olla", "frascos"});
+    });
+    name_index names(j_.rules, s);
+    for (std::size_t from = 0; from < s.size();) {
+      const name_match m = names.at(from, s.size(), false);
+      from = m.what == nullptr ? from + 1 : m.end;
+      if (m.what == nullptr) continue;
+      if (is_listed(*m.what, in_pot) || is_denied(s, m.from)) continue;
+      if (field == "title" && !tells_in_title(*m.what)) continue;
+      if (ban_on(j_.rules, *m.what).empty() && (tested_ || !is_low_acid_food(j_.rules, *m.what)))
+        continue;
+      const std::string name = words_between(s, m.from, m.end);
+      // Fat is skimmed from every soup, a date stands on labels, to dip is a verb, and `the stew`
+      // is this dish.
+      if (name == "fat" || name == "grasa" || name == "date" || name == "dip" ||
+          is_dish_word(j_.rules, name))
+        continue;
+      j_.say("step-names-unlisted", place_of(field, text),
+             {text.text, {}, "\"" + name + "\"", {}, {}});
+    }
+  }
+
+  /// A dish says little of what is in it, and a title names beans and meat at large: only what may
+  /// not be in a jar counts there, and seafood, which takes longer.
+  [[nodiscard]] bool tells_in_title(const ingredient& i) const {
+    if (is_a(j_.rules, i, "made-dish")) return line::one_of(i.id, {"noodle-soup", "cream-soup"});
+    return !ban_on(j_.rules, i).empty() || is_a(j_.rules, i, "seafood");
+  }
+
+  /// `Add Mehl`, `Eche migas`: a thing put in that nobody knows.
+  void find_unknown(const word& text, std::vector<line_token> s) {
+    constexpr std::string_view verbs[] = {"add",    "agregue", "agrega", "agregar", "anada",
+                                          "anadir", "ponga",   "poner",  "eche",    "echar"};
+    constexpr std::string_view ends[] = {"to",   "into", "until", "for", "when", "on",   "in",
+                                         "from", "so",   "then",  "al",  "a",    "en",   "hasta",
+                                         "que",  "if",   "as",    "at",  "or",   "with", "para"};
+    if (tested_) return;
+    line::spell_out(j_.rules, s);
+    name_index names(j_.rules, s);
+    for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+      const bool stir = s[i].text == "stir" && s[i + 1].text == "in";
+      if (!stir && !line::one_of(s[i].text, verbs)) continue;
+      if (is_denied(s, i)) continue;
+      std::size_t at = i + (stir ? 2 : 1);
+      if (at < s.size() && s[at].text == "in" && !stir) ++at;
+      while (at < s.size() && line::one_of(s[at].text, {"a", "al"})) ++at;
+      for (const std::size_t last = std::min(s.size(), at + 6); at < last;) {
+        if (line::one_of(s[at].text, ends) || s[at].segment != s[i].segment) break;
+        const name_match m = names.at(at, s.size(), true);
+        if (m.what != nullptr) {
+          at = m.end;
+          continue;
+        }
+        if (!is_known_word(s[at].text)) {
+          j_.say("step-names-unlisted", place_of("steps", text),
+                 {text.text, {}, "\"" + s[at].text + "\"", {}, {}});
+          break;
+        }
+        ++at;
+      }
+    }
+  }
+
+  [[nodiscard]] bool is_known_word(const std::string& w) const {
+    const auto is_word_of = [&](const telling_word& t) { return t.id == w; };
+    return w.size() < 3 || !line::is_letter(w.front()) || is_line_word(j_.rules, w) ||
+           j_.rules.heading_words.contains(std::string_view(w)) || line::is_size(w) ||
+           j_.rules.cut_words.contains(std::string_view(w)) || unit_named(w) != nullptr ||
+           j_.rules.acid_words.contains(std::string_view(w)) || is_dish_word(j_.rules, w) ||
+           is_thing_at_hand(w) || is_in_a_line(w) ||
+           std::any_of(j_.rules.telling_words.begin(), j_.rules.telling_words.end(), is_word_of);
+  }
+
+  [[nodiscard]] bool is_thing_at_hand(std::string_view w) const {
+    return line::one_of(
+        w, {"juice", "juices", "liquid", "liquids", "skins", "ingredients", "everything", "tapas",
+            "tapa", "olla", "frascos", "frasco", "tarros", "aros", "fuego"});
+  }
+};
+
+/// Says what the directions and the title have against the plan. `food` is the process that it
+/// follows, or null.
+inline void judge_steps(judging& j, const process* food) {
+  if (j.what.steps.empty() && !j.what.title) return;
+  step_reader reader(j, food);
+  for (const word& step : j.what.steps) reader.read(step, "steps");
+  if (j.what.title) reader.read_title(*j.what.title);
 }
 
 }  // namespace jarproof::detail

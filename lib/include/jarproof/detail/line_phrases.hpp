@@ -25,6 +25,9 @@ inline void find_negations(state& s, name_index& names) {
     if (i > 0 && s.same_segment(i - 1, i) &&
         one_of(s.text(i - 1), {"or", "never", "not", "o", "if"}))
       continue;
+    // `no fat removed`: all of it is there.
+    constexpr std::string_view taken[] = {"removed", "trimmed", "skimmed", "drained"};
+    if (s.text(i) == "no" && i + 2 < s.segment_end(i) && one_of(s.text(i + 2), taken)) continue;
     const bool state_of = s.text(i) == "not" || s.text(i) == "never";
     bool joined = true;
     bool known_only = false;
@@ -50,7 +53,8 @@ inline void find_negations(state& s, name_index& names) {
         last = m.end - 1;
         named_end = m.end;
         at = m.end;
-      } else if (s.is_plain(w) || (state_of && is_listed(s.rules.phrases.denied_states, w))) {
+      } else if (s.is_plain(w) || is_listed(s.rules.phrases.waste, w) ||
+                 (state_of && is_listed(s.rules.phrases.denied_states, w))) {
         gap = gap || !one_of(w, {"the", "any", "added", "extra", "more", "other", "fresh"});
         last = at++;
       } else {
@@ -199,9 +203,9 @@ inline void find_dry(state& s) {
         i > 0 && s.same_segment(i - 1, i) && is_listed(s.rules.phrases.drying, s.text(i - 1));
     const bool way = i + 1 < s.size() && s.same_segment(i + 1, i) && one_of(s.text(i + 1), behind);
     const bool powder =
-        s.out.what != nullptr && (is_listed(s.rules.phrases.powders, s.text(s.end - 1)) ||
-                                  is_a(s.rules, *s.out.what, "spice") ||
-                                  is_a(s.rules, *s.out.what, "dried-legume"));
+        s.out.what != nullptr &&
+        (is_listed(s.rules.phrases.powders, s.text(s.end - 1)) ||
+         is_a(s.rules, *s.out.what, "spice") || is_a(s.rules, *s.out.what, "dried-legume"));
     if (verb || way || powder) s.uses[i] = use::word;
   }
 }
@@ -233,10 +237,24 @@ inline void find_gone(state& s) {
     // `cooked in skimmed fat`, `half the fat removed`: it is there.
     bool there = false;
     for (std::size_t k = begin; k < first; ++k)
-      there = there || one_of(s.text(k), {"in", "with", "half", "some", "most"});
+      there = there || one_of(s.text(k), {"in", "with", "half", "some", "most", "only"});
+    // `no fat removed`, `fat skimmed then added`, `skin removed and chopped in`
+    there = there || (behind && first > begin && one_of(s.text(first - 1), {"no", "without"}));
+    for (std::size_t k = end; k < s.segment_end(i); ++k)
+      there = there || one_of(s.text(k), {"then", "back", "returned", "added", "chopped"});
     if ((!behind && !before) || kept || kept2 || there) continue;
     s.claim(before ? first - 1 : first, end, use::word);
     i = end - 1;
+  }
+  // `skins on`, `in their skins`: those of a fruit, a root or a bulb.
+  if (s.out.what != nullptr && !is_a(s.rules, *s.out.what, "meat") &&
+      !is_a(s.rules, *s.out.what, "poultry")) {
+    for (std::size_t i = 0; i < s.size(); ++i) {
+      const bool on = i + 1 < s.size() && s.text(i + 1) == "on";
+      const bool own = i > 0 && s.text(i - 1) == "their";
+      if (s.is_free(i) && one_of(s.text(i), {"skin", "skins"}) && (on || own))
+        s.uses[i] = use::word;
+    }
   }
   // Seeds and ribs of a pepper or a tomato are its own, whether left in or not.
   if (s.out.what != nullptr) {
@@ -264,7 +282,10 @@ inline void find_telling(state& s) {
       constexpr std::string_view no[] = {"not", "never", "no", "without"};
       bool taken_back = false;
       for (std::size_t k = s.segment_begin(i); k < s.segment_end(i); ++k) {
-        const bool far = one_of(s.text(k), no) && k + 1 != i;
+        // `mashed before serving` may be before the jar.
+        const bool far = (one_of(s.text(k), no) && k + 1 != i) ||
+                         (k > 0 && one_of(s.text(k), {"serving", "serve"}) &&
+                          one_of(s.text(k - 1), {"before", "for"}));
         taken_back = taken_back || (!far && t.unless.contains(s.text(k)));
       }
       if (!taken_back) s.out.telling.push_back(&t);

@@ -98,7 +98,10 @@ inline void find_serving(state& s, name_index& names) {
       continue;
     }
     if (one_of(s.text(i), {"reheating", "reheat"}) && s.text(first) != "when") continue;
-    if (!said || !table_word || !topping ||
+    // `mashed before serving` may be mashed before the jar.
+    const bool state = s.text(first) == "before" && first > 0 && s.same_segment(first - 1, i) &&
+                       find(s.rules.telling_words, s.text(first - 1)) != nullptr;
+    if (state || !said || !table_word || !topping ||
         (first < i && one_of(s.text(first), {"the", "you", "el"})))
       continue;
     if (!is_negated(s, first) && is_about_all(s, names, first, end)) s.out.at_serving = true;

@@ -22,6 +22,7 @@ struct plan_line {
   const word* said;
   line_reading reading;
   std::optional<measured> amount;  ///< of the whole batch; nothing where it cannot be known
+  bool for_table = false;          ///< it stands below `To serve:`
 };
 
 /// Water that does not stay in the jar, where the line itself says so. Soaking water alone may end
@@ -110,23 +111,57 @@ struct plan_line {
   });
 }
 
+/// Sentences of a step, as plain words.
+[[nodiscard]] inline std::vector<std::vector<line_token>> sentences_of(std::string_view step) {
+  std::vector<std::vector<line_token>> out;
+  while (!step.empty()) {
+    std::size_t end = step.find_first_of(".;!?\n");
+    // `1.5 cups` is no end.
+    while (end != std::string_view::npos && end + 1 < step.size() && is_digit(step[end + 1]))
+      end = step.find_first_of(".;!?\n", end + 1);
+    out.push_back(tokens_of(plain_line(step.substr(0, std::min<std::size_t>(end, 1'000)))));
+    if (end == std::string_view::npos) break;
+    step.remove_prefix(end + 1);
+  }
+  return out;
+}
+
+/// A line below `To serve:` that puts the others in: `stir into the pot and fill the jars`.
+[[nodiscard]] inline bool fills_from(std::string_view text) {
+  bool stir = false;
+  bool vessel = false;
+  for (const line_token& t : tokens_of(plain_line(text.substr(0, 1'000)))) {
+    if (line::one_of(t.text, {"serve", "serving", "opened", "opening"})) return false;
+    stir = stir || line::one_of(t.text, {"stir", "fill", "put", "add", "cook"});
+    vessel = vessel || line::one_of(t.text, {"pot", "jar", "jars", "kettle", "olla", "frascos"});
+  }
+  return stir && vessel;
+}
+
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
   bool serving = false;
+  std::size_t section = 0;  // its first line
   const std::vector<word>& said = j.what.ingredients;
   for (std::size_t i = 0; i < said.size(); ++i) {
     const word& w = said[i];
     if (is_heading(j.rules, w.text) || is_quiet_heading(j.rules, said, i)) {
       serving = is_serving_heading(j.rules, w.text);
+      section = out.size();
       continue;
     }
     // Whatever else looks like a heading ends the part for the table.
     const std::string plain = plain_line(w.text);
     if (!plain.empty() && (plain.back() == ':' || starts_with(plain, "for "))) serving = false;
+    if (serving && fills_from(w.text)) {
+      serving = false;
+      for (std::size_t k = section; k < out.size(); ++k)
+        out[k] = {out[k].said, read_line(j.rules, out[k].said->text), out[k].amount};
+    }
     line_reading reading = read_line(j.rules, w.text);
     reading.at_serving = reading.at_serving || serving;
     std::optional<measured> amount = batch_amount(j, reading);
-    out.push_back({&w, std::move(reading), amount});
+    out.push_back({&w, std::move(reading), amount, serving});
   }
   return out;
 }

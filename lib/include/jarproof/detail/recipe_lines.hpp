@@ -168,6 +168,7 @@ enum class text_part { front, ingredients, steps, notes, asides };
 struct recipe_heading {
   text_part part;
   std::string_view rest;
+  bool says_more = false;  ///< words stand beside the heading: `Ingredients (plus rice)`
 };
 
 [[nodiscard]] inline bool is_one_of(std::string_view text,
@@ -201,12 +202,16 @@ struct recipe_heading {
   const bool digits = std::any_of(head.begin(), head.end(), is_digit);
 
   if (digits) return std::nullopt;
+  const bool says_more = label.find('(') != std::string_view::npos || listed ||
+                         (words > 2 && is_one_of(second_word, {"for", "to"})) ||
+                         (words > 2 && is_one_of(last_word, {"ingredients", "directions", "steps",
+                                                             "instructions", "method"}));
   if (is_one_of(head, {"ingredients", "ingredient", "you will need", "you need", "ingredient list",
                        "what you need", "what you will need", "what you'll need", "you'll need",
                        "ingredientes", "ingrédients", "ingredients needed"}) ||
       (words <= 8 && first_word == "ingredients" && (joins || listed)) ||
       (words <= 4 && last_word == "ingredients"))
-    return recipe_heading{text_part::ingredients, rest};
+    return recipe_heading{text_part::ingredients, rest, says_more};
   const bool steps =
       is_one_of(head, {"method",
                        "directions",
@@ -243,7 +248,7 @@ struct recipe_heading {
   // `Preparation: 20 min` is a time.
   int number = 0;
   if (steps && (list_number(rest, number) > 0 || !begins_with_amount(rest)))
-    return recipe_heading{text_part::steps, rest};
+    return recipe_heading{text_part::steps, rest, says_more};
   if (rest.empty() &&
       is_one_of(head, {"note", "notes", "recipe notes", "cook's notes", "tip", "tips", "equipment",
                        "storage", "variations", "serving suggestions"}))
@@ -274,6 +279,27 @@ struct recipe_heading {
   return text.find(':') != std::string_view::npos &&
          is_one_of(head, {"time", "preparation", "course", "cuisine", "category", "author",
                           "keyword", "keywords", "calories", "difficulty", "rating", "published"});
+}
+
+/// True where nothing but a time stands behind the label: `Prep time: 15 min`; in `Cook time: 2 h,
+/// then 1 cup rice` more does.
+[[nodiscard]] inline bool is_bare_time(std::string_view text) {
+  const std::size_t colon = std::min(text.find(':'), text.size());
+  std::string plain = folded(text.substr(std::min(colon + 1, text.size())));
+  std::string_view rest = plain;
+  while (!rest.empty()) {
+    const std::size_t end = std::min(rest.find_first_of(" ,.()+/-~"), rest.size());
+    const std::string_view w = rest.substr(0, end);
+    rest.remove_prefix(std::min(end + 1, rest.size()));
+    const std::size_t letter = std::min(w.find_first_not_of("0123456789"), w.size());
+    if (!is_one_of(w.substr(letter),
+                   {"",     "m",       "min",        "mins",      "minute", "minutes", "h",
+                    "hr",   "hrs",     "hour",       "hours",     "and",    "about",   "plus",
+                    "day",  "days",    "to",         "overnight", "total",  "active",  "soaking",
+                    "soak", "canning", "processing", "\u00BD",    "\u00BC", "\u00BE"}))
+      return false;
+  }
+  return colon < text.size();
 }
 
 /// How much the recipe makes, where the line says that; `strict` asks for an amount and nothing

@@ -122,6 +122,8 @@ class recipe_text_reader {
       if (const std::optional<recipe_heading> h = heading_of(l.text)) {
         part = h->part;
         ingredients_.part();
+        // What the heading says beside its word may be done with the recipe like any remark.
+        if (h->says_more) out_.notes.push_back(said_in(l));
         if (h->rest.empty()) continue;
         const auto before = static_cast<std::size_t>(h->rest.data() - l.text.data());
         l.column += static_cast<int>(characters(std::string_view(l.text).substr(0, before)));
@@ -212,16 +214,29 @@ class recipe_text_reader {
     return true;
   }
 
+  /// Times and names; what says more than that, such as `Course: soup with rice`, is a note.
+  [[nodiscard]] static bool is_aside(std::string_view text) {
+    if (!is_fact_label(text)) return false;
+    const std::string head = folded(text.substr(0, std::min<std::size_t>(text.find(':'), 40)));
+    return is_bare_time(text) ||
+           is_one_of(head, {"author", "calories", "difficulty", "rating", "published"});
+  }
+
   /// Above the heading of the ingredients.
   void read_front(const recipe_line& l) {
     // What the front says with an amount belongs to the recipe: it may be thickened above its list.
-    if (take_bare_yield(l) || take_yield(l, false)) return;
+    if (take_bare_yield(l)) return;
+    if (take_yield(l, false)) {
+      // `Servings: 9 quarts plus 1 cup rice`
+      if (!yield_of(l.text, true)) out_.notes.push_back(said_in(l));
+      return;
+    }
     if (begins_with_amount(l.text) && (out_.title || !out_.notes.empty() || l.bullet))
       return ingredients_.add(l);
     if (!out_.title && out_.notes.empty()) {
       out_.title = title_in(l);
     } else {
-      (is_fact_label(l.text) ? out_.asides : out_.notes).push_back(said_in(l));
+      (is_aside(l.text) ? out_.asides : out_.notes).push_back(said_in(l));
     }
   }
 
@@ -262,7 +277,7 @@ class recipe_text_reader {
     if (is_sub_heading(l.text)) return ingredients_.add_heading(l);
     if (take_yield(l, true)) return;
     if (is_fact_label(l.text)) {
-      out_.asides.push_back(said_in(l));
+      (is_aside(l.text) ? out_.asides : out_.notes).push_back(said_in(l));
       return;
     }
     const bool long_line = words > short_line;

@@ -1,0 +1,178 @@
+// Numbers of a sentence of the directions: written in words, with lengths, pressures and jar sizes.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/detail/token_numbers.hpp"
+
+namespace jarproof::detail {
+
+[[nodiscard]] inline bool has_one_of(const std::vector<line_token>& sentence,
+                                     std::initializer_list<std::string_view> words) {
+  return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
+    return std::find(words.begin(), words.end(), t.text) != words.end();
+  });
+}
+
+/// The number that a word is, 0 for a word that is none.
+[[nodiscard]] inline int number_word(std::string_view w) {
+  struct pair {
+    std::string_view word;
+    int value;
+  };
+  constexpr pair pairs[] = {
+      {"one", 1},      {"two", 2},       {"three", 3},      {"four", 4},     {"five", 5},
+      {"six", 6},      {"seven", 7},     {"eight", 8},      {"nine", 9},     {"ten", 10},
+      {"eleven", 11},  {"twelve", 12},   {"fifteen", 15},   {"twenty", 20},  {"thirty", 30},
+      {"forty", 40},   {"fifty", 50},    {"sixty", 60},     {"seventy", 70}, {"eighty", 80},
+      {"ninety", 90},  {"hundred", 100}, {"una", 1},        {"dos", 2},      {"tres", 3},
+      {"cuatro", 4},   {"cinco", 5},     {"diez", 10},      {"quince", 15},  {"veinte", 20},
+      {"treinta", 30}, {"cuarenta", 40}, {"cincuenta", 50}, {"sesenta", 60}, {"setenta", 70},
+      {"ochenta", 80}, {"noventa", 90}};
+  for (const pair& p : pairs) {
+    if (p.word == w) return p.value;
+  }
+  return 0;
+}
+
+/// The sentence with numbers in digits: `sixty minutes` as `60 minutes`, `half an hour` as `30
+/// min`, `a quarter of an inch` as `1/4 inch`.
+[[nodiscard]] inline std::vector<line_token> in_digits(const std::vector<line_token>& s) {
+  struct phrase {
+    std::string_view words, digits;
+  };
+  constexpr phrase phrases[] = {{"three quarters of an hour", "45 min"},
+                                {"quarter of an hour", "15 min"},
+                                {"hour and a half", "90 min"},
+                                {"half an hour", "30 min"},
+                                {"half hour", "30 min"},
+                                {"media hora", "30 min"},
+                                {"an hour", "1 hour"},
+                                {"a minute", "1 min"},
+                                {"half an inch", "1/2 inch"},
+                                {"half inch", "1/2 inch"},
+                                {"quarter of an inch", "1/4 inch"},
+                                {"quarter inch", "1/4 inch"},
+                                {"eighth inch", "1/8 inch"},
+                                {"media pulgada", "1/2 inch"},
+                                {"an inch", "1 inch"}};
+  std::vector<line_token> out;
+  for (std::size_t at = 0; at < s.size();) {
+    const auto* found = std::find_if(std::begin(phrases), std::end(phrases), [&](const phrase& p) {
+      std::string_view rest = p.words;
+      for (std::size_t k = at; !rest.empty(); ++k) {
+        const std::string_view w = rest.substr(0, rest.find(' '));
+        if (k >= s.size() || s[k].text != w) return false;
+        rest.remove_prefix(std::min(w.size() + 1, rest.size()));
+      }
+      return true;
+    });
+    if (found != std::end(phrases)) {
+      // `an hour and a half` is no hour before its half.
+      const std::size_t cut = found->digits.find(' ');
+      if (found->digits.substr(0, 2) == "90" && !out.empty() && out.back().text == "an")
+        out.pop_back();
+      out.push_back({std::string(found->digits.substr(0, cut)), s[at].segment});
+      out.push_back({std::string(found->digits.substr(cut + 1)), s[at].segment});
+      at += 1 + static_cast<std::size_t>(std::count(found->words.begin(), found->words.end(), ' '));
+      continue;
+    }
+    std::string_view w = s[at].text;
+    const std::size_t dash = w.find('-');
+    int value = number_word(w.substr(0, dash));
+    if (value >= 20 && dash != std::string_view::npos) value += number_word(w.substr(dash + 1));
+    ++at;
+    if (value >= 20 && value < 100 && dash == std::string_view::npos && at < s.size()) {
+      const int one = number_word(s[at].text);
+      if (one > 0 && one < 10) {
+        value += one;
+        ++at;
+      }
+    }
+    out.push_back(value > 0 ? line_token{std::to_string(value), s[at - 1].segment} : s[at - 1]);
+  }
+  return out;
+}
+
+/// The largest number before one of the units, in sixtieths.
+[[nodiscard]] inline std::optional<int> largest_before(
+    const std::vector<line_token>& s, std::initializer_list<std::string_view> units) {
+  std::optional<int> largest;
+  for (std::size_t at = 0; at < s.size();) {
+    const std::optional<int> number = sixtieths_at(s, at);
+    if (!number) {
+      ++at;
+      continue;
+    }
+    if (at < s.size() && std::find(units.begin(), units.end(), s[at].text) != units.end() &&
+        (at + 1 >= s.size() || s[at + 1].text != "of" ||
+         (at + 2 < s.size() &&
+          line::one_of(s[at + 2].text, {"pressure", "the", "head", "headspace", "space", "room",
+                                        "weight", "weighted"}))))
+      largest = std::max(largest.value_or(0), *number);
+  }
+  return largest;
+}
+
+/// A headspace that a sentence names, in thousandths of an inch.
+[[nodiscard]] inline std::optional<int> headspace_in(const std::vector<line_token>& s) {
+  const bool leaves = has_one_of(s, {"leave", "leaving", "leaves", "fill", "deje", "dejando",
+                                     "within", "allow", "allowing", "headspace", "headroom"});
+  const bool top = has_one_of(s, {"headspace", "headroom", "head", "top", "rim", "rims", "space",
+                                  "room", "espacio"}) ||
+                   (!s.empty() && s.back().text == "in");
+  // Water in the canner, stems, and slices are measured in inches too.
+  if (!leaves || !top ||
+      has_one_of(s, {"water", "stem", "stems", "stalk", "tail", "thick", "slices", "pieces",
+                     "canner", "rack", "root", "roots", "tops", "cut"}))
+    return std::nullopt;
+  const std::optional<int> sixtieths = largest_before(s, {"inch", "inches", "in", "\"", "pulgada"});
+  if (!sixtieths) return std::nullopt;
+  return *sixtieths * 1'000 / 60;
+}
+
+/// The highest pressure that a sentence names, in psi.
+[[nodiscard]] inline std::optional<int> pressure_in(const std::vector<line_token>& s) {
+  const bool about =
+      has_one_of(s, {"pressure", "psi", "gauge", "weight", "weighted", "regulator", "process",
+                     "processed", "processing", "canner", "procese", "procesar", "presion"});
+  if (!about) return std::nullopt;
+  const std::optional<int> sixtieths =
+      largest_before(s, {"psi", "pounds", "pound", "lb", "lbs", "libras", "psig"});
+  if (sixtieths) return *sixtieths / 60;
+  // `Set the weight at 5.`
+  for (std::size_t i = 0; i + 2 < s.size(); ++i) {
+    std::size_t at = i + 2;
+    if (s[i].text != "weight" || s[i + 1].text != "at") continue;
+    if (const std::optional<int> n = sixtieths_at(s, at); n && at == s.size()) return *n / 60;
+  }
+  return std::nullopt;
+}
+
+/// A jar larger than a quart that a sentence names, or empty: `64 oz jars`, `3 liter jars`.
+[[nodiscard]] inline std::string large_jar_in(const std::vector<line_token>& s) {
+  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+    if (s[i].text == "2-quart" && line::one_of(s[i + 1].text, {"jar", "jars"}))
+      return "2-quart jars";
+    std::size_t at = i;
+    const std::optional<int> number = sixtieths_at(s, at);
+    if (!number || at + 1 >= s.size() || *number <= 0) continue;
+    const std::string& unit = s[at].text;
+    if (!line::one_of(s[at + 1].text, {"jar", "jars"})) continue;
+    const bool ounces = line::one_of(unit, {"oz", "ounce", "ounces"}) && *number > 33 * 60;
+    const bool liters =
+        line::one_of(unit, {"liter", "litre", "l", "liters", "litres"}) && *number > 60;
+    const bool gallons = unit == "gallon";
+    if (ounces || liters || gallons) return s[i].text + " " + unit + " jars";
+  }
+  return {};
+}
+
+}  // namespace jarproof::detail
