@@ -14,7 +14,7 @@ namespace jarproof::detail {
 /// A share of the work as a cook says it: `half`, `a quarter of`, `70 % of`.
 [[nodiscard]] inline std::string share_words(double share) {
   const int percent = static_cast<int>(std::lround(share * 20)) * 5;
-  if (percent == 50) return "half";
+  if (percent >= 45 && percent <= 55) return "half";
   if (percent == 35) return "a third of";
   if (percent == 25) return "a quarter of";
   if (percent < 5) return "a small part of";
