@@ -191,7 +191,7 @@ TEST_CASE("a folder can add a food to the built-in edition, and a plan says whos
 TEST_CASE("an addition may bring words of phrases that there are") {
   const auto with = [](const std::string& phrases) {
     auto files = addition(valley_plums);
-    files.push_back({"vocabulary.yaml", "phrases: {" + phrases + ": [marmot]}\n"});
+    files.push_back({"vocabulary.yaml", "phrases: {" + phrases + ": [gnome]}\n"});
     return jarproof::load_edition(files, &builtin_edition());
   };
   const auto understood = [](const jarproof::edition& rules, const char* line) {
@@ -199,11 +199,11 @@ TEST_CASE("an addition may bring words of phrases that there are") {
   };
   const auto loaded = with("likened_to");
   if (!loaded) FAIL(lines_of(loaded.errors()));
-  const char* marmots = "2 lb carrots, the size of a marmot";
+  const char* gnomes = "2 lb carrots, the size of a gnome";
   const char* walnuts = "2 lb carrots, the size of a walnut";
-  CHECK(understood(loaded->view(), marmots));
+  CHECK(understood(loaded->view(), gnomes));
   CHECK(understood(loaded->view(), walnuts));
-  CHECK_FALSE(understood(builtin_edition(), marmots));
+  CHECK_FALSE(understood(builtin_edition(), gnomes));
   const auto unknown = with("likened");
   REQUIRE_FALSE(unknown);
   CHECK(lines_of(unknown.errors()).find("`likened` is no key here") != std::string::npos);

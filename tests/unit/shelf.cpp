@@ -292,7 +292,8 @@ TEST_CASE("a lot stands once, and a second record adds the run log of the same p
   CHECK(add_line(s, recorded(kitchen_lot(), shelf_run{verdict::accepted, "c.csv"}).line) == twice);
 }
 
-TEST_CASE("a run log that is written on takes the place of itself, and its unsealed jars count once") {
+TEST_CASE(
+    "a run log that is written on takes the place of itself, and its unsealed jars count once") {
   const auto line = [](verdict v, int unsealed, const char* log = "b.csv") {
     return recorded(kitchen_lot(), shelf_run{v, log}, unsealed).line;
   };
