@@ -159,9 +159,8 @@ p{orphans:2;widows:2}
 .card li{margin:.04em 0}
 .card h3{margin:.4em 0 .1em}
 .drawing{max-width:6.6cm}
-.jars .drawing{max-width:5.4cm}
 .wide .drawing{max-width:10.5cm}
-.pictures .wide .drawing{max-width:7.5cm}
+.pictures .wide .drawing{max-width:7.2cm}
 .pictures .key{display:none}
 footer{margin-top:.4rem;line-height:1.15}
 footer p{margin:.1em 0}
