@@ -118,9 +118,8 @@ TEST_CASE("times in words and in Spanish are read") {
     CAPTURE(std::string(step));
     CHECK(has(soup_by(step), "steps-against-plan"));
   }
-  for (const char* step :
-       {"Process the jars for seventy-five minutes.",
-        "Procese 75 minutos.", "Cook the beans in a pressure cooker for 20 minutes."}) {
+  for (const char* step : {"Process the jars for seventy-five minutes.", "Procese 75 minutos.",
+                           "Cook the beans in a pressure cooker for 20 minutes."}) {
     CAPTURE(std::string(step));
     CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
   }
