@@ -84,7 +84,8 @@ TEST_CASE("every band of the dial: its pressure is enough, a millionth of a psi 
     for (const auto& [unit, name] :
          {std::pair{log_unit::psi, "psi"}, std::pair{log_unit::kpa, "kPa"},
           std::pair{log_unit::bar, "bar"}}) {
-      CAPTURE(name);
+      const auto& shown_name = name;  // clang 14 captures no structured binding
+      CAPTURE(shown_name);
       const std::int64_t least = detail::least_reading(unit, b.psi * micro_per_unit);
       const std::string enough = micro_text(least);
       const std::string less = micro_text(least - 1);
