@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/line_numbers.hpp"
 #include "jarproof/detail/token_numbers.hpp"
 
 namespace jarproof::detail {
