@@ -10083,7 +10083,6 @@ constexpr sv a87[] = {"'bout",
     "todas",
     "today",
     "today's",
-    "todd",
     "todo",
     "todos",
     "together",
@@ -58941,124 +58940,127 @@ constexpr example a4065[] = {{"noodles that come in at serving", "ingredients:\n
 constexpr sv a4066[] = {"15:39 step-names-unlisted"};
 constexpr example a4067[] = {{"noodles that only the directions name", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Stir in the noodles.\"]\n", "", a4066}};
 constexpr citation a4068[] = {{"usda-guide-1", "1", ""},
+    {"usda-guide-4", "4", ""}};
+constexpr example a4069[] = {{"the pressure of this altitude in both", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 15 psi for 75 minutes.\"]\n", "", {}}};
+constexpr sv a4070[] = {"15:39 step-pressure-lower"};
+constexpr example a4071[] = {{"directions that were written near the sea", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 10 psi for 75 minutes.\"]\n", "", a4070}};
+constexpr citation a4072[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""}};
-constexpr example a4069[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", {}}};
-constexpr sv a4070[] = {"1:1 step-reminder"};
-constexpr example a4071[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", a4070}};
-constexpr citation a4072[] = {{"usda-guide-1", "1", ""},
-    {"usda-guide-4", "4", ""}};
-constexpr example a4073[] = {{"the same time in both", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process pints 60 and quarts 75 minutes.\"]\n", "", {}}};
-constexpr sv a4074[] = {"15:9 steps-against-plan",
+constexpr example a4073[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", {}}};
+constexpr sv a4074[] = {"1:1 step-reminder"};
+constexpr example a4075[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", a4074}};
+constexpr example a4076[] = {{"the same time in both", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process pints 60 and quarts 75 minutes.\"]\n", "", {}}};
+constexpr sv a4077[] = {"15:9 steps-against-plan",
     "15:47 steps-against-plan"};
-constexpr example a4075[] = {{"directions for another pack and a shorter time", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Put the raw venison into the jars.\", \"Process for 40 minutes.\"]\n", "", a4074}};
-constexpr citation a4076[] = {{"usda-guide-7", "7", ""}};
-constexpr example a4077[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4078[] = {"5:5 sugar-reduced-in-jam"};
-constexpr sv a4079[] = {"3:5 sugar-reduced-in-jam"};
-constexpr example a4080[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4078},
-    {"jam with no sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4079}};
-constexpr citation a4081[] = {{"usda-guide-1", "1", ""},
+constexpr example a4078[] = {{"directions for another pack and a shorter time", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Put the raw venison into the jars.\", \"Process for 40 minutes.\"]\n", "", a4077}};
+constexpr citation a4079[] = {{"usda-guide-7", "7", ""}};
+constexpr example a4080[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a4081[] = {"5:5 sugar-reduced-in-jam"};
+constexpr sv a4082[] = {"3:5 sugar-reduced-in-jam"};
+constexpr example a4083[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4081},
+    {"jam with no sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4082}};
+constexpr citation a4084[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-2", "2", ""},
     {"uga-bulletin-989", "", ""},
     {"oregon-mangoes", "", ""}};
-constexpr example a4082[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4085[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", "", {}},
     {"crushed tomatoes, whose table is read", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", {}}};
-constexpr sv a4083[] = {"1:7 table-not-verified"};
-constexpr example a4084[] = {{"tomato paste by an old bulletin", "food: tomato paste\nas-published: true\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n", "", a4083}};
-constexpr example a4085[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "", {}}};
-constexpr sv a4086[] = {"8:14 temperature-too-low"};
-constexpr sv a4087[] = {"4 temperature-too-low"};
-constexpr example a4088[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", "", a4086},
-    {"a thermometer that shows 179 F once", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "minute,F,event\n0,181,at-pressure\n10,180,\n20,179,\n22,181,\n30,182,heat-off\n", a4087}};
-constexpr citation a4089[] = {{"clemson-soups", "", ""},
+constexpr sv a4086[] = {"1:7 table-not-verified"};
+constexpr example a4087[] = {{"tomato paste by an old bulletin", "food: tomato paste\nas-published: true\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n", "", a4086}};
+constexpr example a4088[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "", {}}};
+constexpr sv a4089[] = {"8:14 temperature-too-low"};
+constexpr sv a4090[] = {"4 temperature-too-low"};
+constexpr example a4091[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", "", a4089},
+    {"a thermometer that shows 179 F once", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "minute,F,event\n0,181,at-pressure\n10,180,\n20,179,\n22,181,\n30,182,heat-off\n", a4090}};
+constexpr citation a4092[] = {{"clemson-soups", "", ""},
     {"iowa-thickeners", "", ""},
     {"usda-guide-2", "2", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a4090[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", "", {}},
+constexpr example a4093[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", "", {}},
     {"apple pie filling with its tested starch", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4091[] = {"9:12 thickener-in-jar"};
-constexpr sv a4092[] = {"8:5 thickener-in-jar"};
-constexpr sv a4093[] = {"5:5 thickener-in-jar"};
-constexpr example a4094[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", "", a4091},
-    {"cornstarch in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp cornstarch\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4092},
-    {"too much starch in apple pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4093}};
-constexpr citation a4095[] = {{"usda-guide-2", "2", ""},
+constexpr sv a4094[] = {"9:12 thickener-in-jar"};
+constexpr sv a4095[] = {"8:5 thickener-in-jar"};
+constexpr sv a4096[] = {"5:5 thickener-in-jar"};
+constexpr example a4097[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", "", a4094},
+    {"cornstarch in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp cornstarch\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4095},
+    {"too much starch in apple pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4096}};
+constexpr citation a4098[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-3", "3", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"nchfp-process-time", "", ""}};
-constexpr example a4096[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4099[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}},
     {"salsa for the 20 minutes of 4,600 ft", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4097[] = {"7:7 time-too-short"};
-constexpr sv a4098[] = {"9:7 time-too-short"};
-constexpr sv a4099[] = {"11:7 time-too-short"};
-constexpr sv a4100[] = {"7 time-too-short"};
-constexpr example a4101[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4097},
-    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", "", a4098},
-    {"salsa for the 15 minutes of sea level", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4099},
-    {"crushed tomatoes with the time of one pressure and another pressure", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 15 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4097},
-    {"a run of 19 minutes where 20 are needed", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n35,13,heat-off\n70,0,zero\n80,,opened\n", a4100}};
-constexpr sv a4102[] = {"4 timing-started-early"};
-constexpr example a4103[] = {{"the timer started at 11 psi", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n14,11,at-pressure\n16,13,\n24,13.5,\n32,13,\n34,13,heat-off\n70,0,zero\n80,,opened\n", a4102}};
-constexpr citation a4104[] = {{"iowa-thickeners-2018", "", ""},
+constexpr sv a4100[] = {"7:7 time-too-short"};
+constexpr sv a4101[] = {"9:7 time-too-short"};
+constexpr sv a4102[] = {"11:7 time-too-short"};
+constexpr sv a4103[] = {"7 time-too-short"};
+constexpr example a4104[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4100},
+    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", "", a4101},
+    {"salsa for the 15 minutes of sea level", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4102},
+    {"crushed tomatoes with the time of one pressure and another pressure", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 15 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4100},
+    {"a run of 19 minutes where 20 are needed", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n35,13,heat-off\n70,0,zero\n80,,opened\n", a4103}};
+constexpr sv a4105[] = {"4 timing-started-early"};
+constexpr example a4106[] = {{"the timer started at 11 psi", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n14,11,at-pressure\n16,13,\n24,13.5,\n32,13,\n34,13,heat-off\n70,0,zero\n80,,opened\n", a4105}};
+constexpr citation a4107[] = {{"iowa-thickeners-2018", "", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a4105[] = {{"the soup with thin broth", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
-constexpr sv a4106[] = {"14:26 too-dense"};
-constexpr example a4107[] = {{"the soup cooked down", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, cooked down thick]\n", "", a4106}};
-constexpr citation a4108[] = {{"osu-own-chili", "", ""},
+constexpr example a4108[] = {{"the soup with thin broth", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
+constexpr sv a4109[] = {"14:26 too-dense"};
+constexpr example a4110[] = {{"the soup cooked down", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, cooked down thick]\n", "", a4109}};
+constexpr citation a4111[] = {{"osu-own-chili", "", ""},
     {"pnw-361", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a4109[] = {{"a thin soup of the same things, in pints and for the time of chile con carne", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
-constexpr sv a4110[] = {"2:5 variant-of-tested-recipe"};
-constexpr sv a4111[] = {"3:5 variant-of-tested-recipe"};
-constexpr example a4112[] = {{"the same soup in quarts", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4110},
-    {"a venison chili without broth", "title: Venison chili\ningredients:\n  - 3 lb ground venison, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 3 qt tomatoes, chopped\n  - 2 tbsp chili powder\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4111}};
-constexpr citation a4113[] = {{"usda-guide-1", "1", ""},
+constexpr example a4112[] = {{"a thin soup of the same things, in pints and for the time of chile con carne", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
+constexpr sv a4113[] = {"2:5 variant-of-tested-recipe"};
+constexpr sv a4114[] = {"3:5 variant-of-tested-recipe"};
+constexpr example a4115[] = {{"the same soup in quarts", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4113},
+    {"a venison chili without broth", "title: Venison chili\ningredients:\n  - 3 lb ground venison, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 3 qt tomatoes, chopped\n  - 2 tbsp chili powder\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4114}};
+constexpr citation a4116[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
     {"pnw-421", "", ""}};
-constexpr example a4114[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", "", {}}};
-constexpr sv a4115[] = {"9:7 vent-too-short"};
-constexpr sv a4116[] = {"3 vent-too-short"};
-constexpr example a4117[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", "", a4115},
-    {"a run that was vented for 7 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n7,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4116}};
-constexpr example a4118[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4119[] = {"7:7 vinegar-homemade"};
-constexpr sv a4120[] = {"5:5 vinegar-homemade"};
-constexpr example a4121[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", "", a4119},
-    {"homemade vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups homemade vinegar\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4120}};
-constexpr example a4122[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", "", {}},
+constexpr example a4117[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", "", {}}};
+constexpr sv a4118[] = {"9:7 vent-too-short"};
+constexpr sv a4119[] = {"3 vent-too-short"};
+constexpr example a4120[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", "", a4118},
+    {"a run that was vented for 7 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n7,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4119}};
+constexpr example a4121[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a4122[] = {"7:7 vinegar-homemade"};
+constexpr sv a4123[] = {"5:5 vinegar-homemade"};
+constexpr example a4124[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", "", a4122},
+    {"homemade vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups homemade vinegar\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4123}};
+constexpr example a4125[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", "", {}},
     {"5 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4123[] = {"8:10 vinegar-too-weak"};
-constexpr sv a4124[] = {"5:5 vinegar-too-weak"};
-constexpr example a4125[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", "", a4123},
-    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4124}};
-constexpr sv a4126[] = {"4 water-low"};
-constexpr example a4127[] = {{"the water was too low after 8 minutes", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n0,at-pressure\n8,water-low\n10,steady\n16,steady\n20,heat-off\n", a4126}};
-constexpr citation a4128[] = {{"usda-guide-5", "5", ""},
+constexpr sv a4126[] = {"8:10 vinegar-too-weak"};
+constexpr sv a4127[] = {"5:5 vinegar-too-weak"};
+constexpr example a4128[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", "", a4126},
+    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4127}};
+constexpr sv a4129[] = {"4 water-low"};
+constexpr example a4130[] = {{"the water was too low after 8 minutes", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n0,at-pressure\n8,water-low\n10,steady\n16,steady\n20,heat-off\n", a4129}};
+constexpr citation a4131[] = {{"usda-guide-5", "5", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr example a4129[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", {}}};
-constexpr sv a4130[] = {"9:8 water-too-little"};
-constexpr example a4131[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", a4130}};
-constexpr citation a4132[] = {{"usda-guide-6", "6", ""},
+constexpr example a4132[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", {}}};
+constexpr sv a4133[] = {"9:8 water-too-little"};
+constexpr example a4134[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", a4133}};
+constexpr citation a4135[] = {{"usda-guide-6", "6", ""},
     {"usda-guide-2", "2", ""}};
-constexpr example a4133[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4136[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}},
     {"all of the water of a tested filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4134[] = {"7:5 water-too-much"};
-constexpr sv a4135[] = {"6:5 water-too-much"};
-constexpr example a4136[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4134},
-    {"more water in a pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 3 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4135}};
-constexpr example a4137[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", "", {}}};
-constexpr sv a4138[] = {"2:7 word-unknown",
+constexpr sv a4137[] = {"7:5 water-too-much"};
+constexpr sv a4138[] = {"6:5 water-too-much"};
+constexpr example a4139[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4137},
+    {"more water in a pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 3 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4138}};
+constexpr example a4140[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", "", {}}};
+constexpr sv a4141[] = {"2:7 word-unknown",
     "4:6 word-unknown",
     "10:12 word-unknown"};
-constexpr example a4139[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", "", a4138}};
-constexpr example a4140[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", "", {}}};
-constexpr sv a4141[] = {"9:12 word-without-place"};
-constexpr sv a4142[] = {"8:12 word-without-place"};
-constexpr example a4143[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", "", a4141},
-    {"salsa pressed into the jar", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [packed tightly]\n", "", a4142}};
-constexpr check_rule a4144[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.11.2", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid, which is vitamin C, keeps fruit from turning brown and hardly makes it more acid. It is easily mistaken for citric acid. Tablets sold for canning tomatoes do not do it either. A table counts only the acids that were tested, each in its own amount: tomatoes have three, figs two, and Asian pears bottled lemon juice alone. An acid that the table leaves out may be strong or weak; for this food nobody has measured what it does in the jar. You may add it for color or taste, on top of an acid that counts.", "Add to each jar an acid that counts: {required}.", "", "", "", "", a3747, a3748, a3750},
+constexpr example a4142[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", "", a4141}};
+constexpr example a4143[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", "", {}}};
+constexpr sv a4144[] = {"9:12 word-without-place"};
+constexpr sv a4145[] = {"8:12 word-without-place"};
+constexpr example a4146[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", "", a4144},
+    {"salsa pressed into the jar", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [packed tightly]\n", "", a4145}};
+constexpr check_rule a4147[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.11.2", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid, which is vitamin C, keeps fruit from turning brown and hardly makes it more acid. It is easily mistaken for citric acid. Tablets sold for canning tomatoes do not do it either. A table counts only the acids that were tested, each in its own amount: tomatoes have three, figs two, and Asian pears bottled lemon juice alone. An acid that the table leaves out may be strong or weak; for this food nobody has measured what it does in the jar. You may add it for color or taste, on top of an acid that counts.", "Add to each jar an acid that counts: {required}.", "", "", "", "", a3747, a3748, a3750},
     {"acid-missing", "The acid that a process names goes in", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this: {required}.", "", "Where a published process adds acid, to every jar or in its recipe, that acid is part of what was tested, and no heat in the tables replaces it: tomatoes need it in a pressure canner too. Acids are not alike. Citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar of 5 % is weaker, and vitamin C keeps the color and hardly makes food sour. Without the acid, a jar that gets only the heat for acid food can let botulism spores grow.", "Add the tested acid: {required}.", "", "", "", "", a3751, a3752, a3756},
     {"acid-not-bottled", "Lemon and lime juice is the bottled kind that was tested", "error", "rejects", "2026.11.2", "\"{found}\" is not bottled juice, and the process for {food} was tested with bottled juice.", "\"{found}\" does not say whether the juice is bottled, and only bottled juice was tested. {instead}", "Bottled lemon and lime juice are made to an even strength. A fresh lemon may be strong or weak, and nobody can taste the difference well enough. The tested amount is an amount of bottled juice, so the same amount of another juice leaves the acid of the jar unknown. That matters most in food near the line between acid and low-acid food, such as tomatoes, figs and salsa: with too little acid, botulism spores can grow in the jar. Squeeze fresh lemon over the food when you serve it.", "Use bottled juice, at least as much as the process asks for, and write \"bottled\" in the plan.", "", "", "", "", a3757, a3758, a3761},
     {"acid-too-little", "There is as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more: {required}.", "", "Where acid goes into every jar, its amount belongs to the size of the jar: a quart needs twice what a pint needs. In a tested recipe it goes into the batch and belongs to the amount of the main food. With less, the food in the jar is not the food that was tested, and it may end on the low-acid side, above pH 4.6 (the higher the pH, the less acid). There botulism spores can grow, and the heat for acid food does not kill them. More acid than the process asks for does no harm. Where it tastes too sharp, a little sugar takes the edge off.", "Add this much: {required}.", "", "", "", "", a3751, a3762, a3766},
@@ -59136,75 +59138,76 @@ constexpr check_rule a4144[] = {{"acid-does-not-count", "The acid is one of thos
     {"steam-time-too-long", "An atmospheric steam canner runs for at most 45 minutes", "error", "rejects", "2026.11.2", "A steam canner runs for {required}, altitude included; this takes {found}.", "", "A steam canner holds only a few quarts of water, and it may not be opened to add more. In a longer run it can boil dry; then the steam fails, the jars cool, and nobody sees it. So it takes only food whose whole time, with the minutes that the altitude adds, fits into 45. Figs in pints just fit up to 1,000 ft and no longer above. Tomatoes packed raw without liquid take 85 minutes and more anywhere.", "Use a boiling-water canner for the same time, kept filled over the jars, or the pressure process of the table if it has one.", "", "", "", "", a4055, a4056, a4058},
     {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. A ferment that has ended has made its acid. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, hold less acid, or more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", "", "", "", "", a4059, a4060, a4064},
     {"step-names-unlisted", "What the directions put in stands among the ingredients", "error", "incomplete", "2026.11.3", "The directions speak of {reason}, which is not among the ingredients.", "", "A recipe often hides a spoonful of flour, a cup of cream or a handful of noodles in its directions. In the jar flour makes the liquid thick and noodles swell, so that heat reaches the middle too late. Such a thing decides whether a batch may be canned at all, and it is not passed over because the list forgot it. If it goes into the jar, the list has to say so, and how much. If it comes in when the jar is opened, the directions have to say that.", "Add it to the ingredients if it goes into the jar; otherwise say in that sentence that it comes in at serving.", "", "", "", "", a636, a4065, a4067},
-    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", "", "", "", "", a4068, a4069, a4071},
-    {"steps-against-plan", "The directions agree with the plan", "error", "incomplete", "2026.11.3", "The directions and the plan do not agree. {reason}", "", "A plan is judged by what it states, but at the stove a cook follows the directions. Where the two differ, nobody can know which of them the jars will get. Many recipes were written for another kitchen, another jar, or before the tables were tested: they process a soup for half an hour, fill raw meat into a jar whose time was tested for a hot pack, or keep jars in boiling water for hours. A time holds only for the food as it was packed, in the canner it was tested in. So such a plan waits until its directions say the same as its numbers.", "Follow the published directions, and write them into the recipe; or state in the plan what the directions do.", "", "", "", "", a4072, a4073, a4075},
-    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "In jam and jelly, sugar holds the water that mold and yeast need, and together with fruit acid and pectin it makes the fruit firm up. The short process counts on that. With less sugar, or with a sweetener in its place, it is another product: it may stay runny, and it may mold. Recipes with less sugar exist; they use a pectin made for it, and its directions are then the recipe. In canned fruit and most pickles sugar is only taste and may be left out.", "Use {required}, or follow the directions of a pectin made for less sugar.", "", "", "", "", a4076, a4077, a4080},
-    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not used. {reason}", "", "Every number in this edition is meant to be read again in a current publication before anybody cans by it. For a few tables that did not work out: only an old copy was at hand, or another publication speaks against it, and then the stricter one counts. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", "", "", "", "", a4081, a4082, a4084},
-    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.11.2", "The plan holds the water at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp, and it has no heat to spare. Below 180 F, if only for a moment, the germs that spoil pickles can live on. Above 185 F nothing is lost but crispness. So a thermometer stands in the water, which covers the jars by an inch, and the full 30 minutes count only while it shows at least 180 F. Boiling water does the same job without a thermometer.", "Hold the water at {required} for the whole time, by a thermometer, or use the boiling-water process.", "At {choices} the log has {found}; low-temperature pasteurization holds {required} all the time. {reason}", "", "", "", a38, a4085, a4088},
-    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar unless the tested recipe has it", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than the tested time allows; botulism spores can live on there. How thick a batch turns out differs from cook to cook. Only a few tested recipes have a thickener: fruit pie fillings take cook-type modified corn starch, corn relish a little flour, green tomato relish a little cornstarch. There the kind and the amount were tested too, and another starch behaves differently.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind, never more than printed.", "", "", "", "", a4089, a4090, a4094},
-    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and stay hot long enough. It was tested for that food, that pack and that size of jar. With less, germs in the middle can live on, in low-acid food botulism spores, and the jar will look and seal like any other. Minutes count from the moment the canner reaches its pressure or the water its full boil, and start again from zero if either is lost. In boiling water the time grows with the altitude, because water boils cooler up there; under pressure the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from its pressure, its full boil or, in low-temperature pasteurization, from 180 F. {reason}", "By the log the time ran for {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "Hold the pressure or the boil for the whole {required}, in one piece.", "", "", a4095, a4096, a4101},
-    {"timing-started-early", "The timing starts when the pressure or the boil is reached", "error", "rejects", "2026.11.3", "The timing began at {choices} with {found}; it counts from {required}. {reason}", "", "The tested minutes are minutes at the full pressure or at a full boil. While a canner is on its way there, the jars are far cooler than the gauge seems to promise, and the middle of the jar follows slowly. Minutes of venting and of heating up never count, however many they are. A timer that is started two minutes early takes two minutes from the only part of the process that was measured, and nothing later shows it.", "Start the timer when the gauge shows the pressure, the weight moves as its maker says, or the water is at a full boil. If it was started early, start it again then, for the whole time.", "", "", "", "", a4005, a3803, a4103},
-    {"too-dense", "The food in the jar stays loose and thin", "error", "rejects", "2026.11.3", "The plan says \"{found}\". {reason}", "", "In a jar of loose pieces the thin liquid moves and carries the heat to the middle. A dish cooked down to a thick sauce, a stew that stands on the spoon or a jar packed tight passes the heat on slowly, from layer to layer, and its middle stays below the temperature that the time was made for. How thick one cook's pot becomes nobody can tell another. Recipes that are cooked down, such as ketchup and tomato sauce, were tested just so, and are acid.", "Leave it thin, with solids in half of the jar, and cook it down after opening; or freeze it thick.", "", "", "", "", a4104, a4105, a4107},
-    {"variant-of-tested-recipe", "A variant of a tested recipe is not canned as something milder", "error", "untested", "2026.11.3", "The ingredients are {found}, but not by the published recipe, and no process is published for such a variant. {reason}", "", "A tested time belongs to the recipe that was tested. A chili of your own is not chile con carne, and no published time is its own. Published advice differs: one Extension office sends every such dish to the freezer; another takes the longest time of all parts and the smallest of their jars; and the soup table holds what is truly a soup, thin and half liquid. The stricter reading is kept here. Without broth or water the dish is a variant of that recipe and has no process. With a quarter of the batch or more of it, which is common practice without a source, it may go by the soup table, but only in a jar in which that recipe was tested, and never for less time than it has there.", "Cook the published recipe in its own amounts and write `food: {instead}`; or make a thin soup of it, with broth, in a jar that the recipe has; or freeze the dish.", "", "", "", "", a4108, a4109, a4112},
-    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", "The vent was open for {found} of steam; the published directions ask for {required}.", "Let a steady jet of steam flow for {required} before the vent is closed. A canner that was closed too early is let down, opened, vented and run for the whole time.", "", "", a4113, a4114, a4117},
-    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.11.2", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "Homemade vinegar turns out differently from batch to batch, and its strength is not known. Pickles, salsas and tomatoes rest on enough acid, evenly, in every part of every jar; too little lets botulism spores grow. A sour taste says little about strength. Vinegar from a shop is made to the strength that its label shows, so that a cup of it brings as much acid as the cup in the test.", "Use bought vinegar labeled 5 % or more, in the full amount, and keep the homemade one for the table.", "", "", "", "", a4040, a4118, a4121},
-    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.11.2", "The plan has {found}; the tested amounts are amounts of vinegar with {required} acid.", "", "Recipes count on vinegar of 5 % acid, also labeled 50 grain. Weaker vinegar, such as some rice and wine vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. More of the weak vinegar is no way out: it brings more water too, and nobody has tested that. Where 4 % vinegar went in by mistake: less than 24 hours after canning move the jars to the refrigerator; later than that throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", "", "", "", "", a4040, a4122, a4125},
-    {"water-low", "Water covers the jars by an inch for the whole time", "error", "rejects", "2026.11.3", "At {choices} the log has {found}; the jars need water an inch or more above their lids, and {required}. {reason}", "", "A part of a jar that stands out of the water is heated by air and steam from one side only, and warms up much more slowly than the tests of the process assume. The minutes in which the water was too low are not minutes of the tested process. Water that is topped up has to be boiling, or the boil is lost as well. For a process of more than half an hour start with two inches above the jars, and keep a kettle of boiling water at hand.", "Pour in boiling water until the jars are covered by 1 to 2 inches, bring it back to a full boil, and start the whole time again.", "", "", "", "", a23, a3791, a4127},
-    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", "", "", "", "", a4128, a4129, a4131},
-    {"water-too-much", "No more water goes into the jar than was tested", "error", "rejects", "2026.11.2", "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}.", "", "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list.", "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water.", "", "", "", "", a4132, a4133, a4136},
-    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", "", "", "", "", a23, a4137, a4139},
-    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", "", "", "", "", a3832, a4140, a4143}};
-constexpr citation a4145[] = {{"clemson-soups", "", ""},
+    {"step-pressure-lower", "The directions name the pressure of this kitchen", "warning", "none", "2026.11.3", "{reason} That is the pressure of the lowest kitchens; this one needs {required}.", "", "Most recipes print one pressure, 10 pounds for a weight or 11 on a dial, and mean a kitchen near the sea. High up the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more. The plan has the right number. But at the stove the recipe lies beside the canner, and its number is the one that is read. Whoever follows it holds the whole load too cool, and botulism spores can live on. So cross it out on the recipe and write the pressure of this kitchen beside it.", "Follow the pressure of the plan, not that of the recipe; change it in the directions.", "", "", "", "", a4068, a4069, a4071},
+    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", "", "", "", "", a4072, a4073, a4075},
+    {"steps-against-plan", "The directions agree with the plan", "error", "incomplete", "2026.11.3", "The directions and the plan do not agree. {reason}", "", "A plan is judged by what it states, but at the stove a cook follows the directions. Where the two differ, nobody can know which of them the jars will get. Many recipes were written for another kitchen, another jar, or before the tables were tested: they process a soup for half an hour, fill raw meat into a jar whose time was tested for a hot pack, or keep jars in boiling water for hours. A time holds only for the food as it was packed, in the canner it was tested in. So such a plan waits until its directions say the same as its numbers.", "Follow the published directions, and write them into the recipe; or state in the plan what the directions do.", "", "", "", "", a4068, a4076, a4078},
+    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "In jam and jelly, sugar holds the water that mold and yeast need, and together with fruit acid and pectin it makes the fruit firm up. The short process counts on that. With less sugar, or with a sweetener in its place, it is another product: it may stay runny, and it may mold. Recipes with less sugar exist; they use a pectin made for it, and its directions are then the recipe. In canned fruit and most pickles sugar is only taste and may be left out.", "Use {required}, or follow the directions of a pectin made for less sugar.", "", "", "", "", a4079, a4080, a4083},
+    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not used. {reason}", "", "Every number in this edition is meant to be read again in a current publication before anybody cans by it. For a few tables that did not work out: only an old copy was at hand, or another publication speaks against it, and then the stricter one counts. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", "", "", "", "", a4084, a4085, a4087},
+    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.11.2", "The plan holds the water at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp, and it has no heat to spare. Below 180 F, if only for a moment, the germs that spoil pickles can live on. Above 185 F nothing is lost but crispness. So a thermometer stands in the water, which covers the jars by an inch, and the full 30 minutes count only while it shows at least 180 F. Boiling water does the same job without a thermometer.", "Hold the water at {required} for the whole time, by a thermometer, or use the boiling-water process.", "At {choices} the log has {found}; low-temperature pasteurization holds {required} all the time. {reason}", "", "", "", a38, a4088, a4091},
+    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar unless the tested recipe has it", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than the tested time allows; botulism spores can live on there. How thick a batch turns out differs from cook to cook. Only a few tested recipes have a thickener: fruit pie fillings take cook-type modified corn starch, corn relish a little flour, green tomato relish a little cornstarch. There the kind and the amount were tested too, and another starch behaves differently.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind, never more than printed.", "", "", "", "", a4092, a4093, a4097},
+    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and stay hot long enough. It was tested for that food, that pack and that size of jar. With less, germs in the middle can live on, in low-acid food botulism spores, and the jar will look and seal like any other. Minutes count from the moment the canner reaches its pressure or the water its full boil, and start again from zero if either is lost. In boiling water the time grows with the altitude, because water boils cooler up there; under pressure the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from its pressure, its full boil or, in low-temperature pasteurization, from 180 F. {reason}", "By the log the time ran for {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "Hold the pressure or the boil for the whole {required}, in one piece.", "", "", a4098, a4099, a4104},
+    {"timing-started-early", "The timing starts when the pressure or the boil is reached", "error", "rejects", "2026.11.3", "The timing began at {choices} with {found}; it counts from {required}. {reason}", "", "The tested minutes are minutes at the full pressure or at a full boil. While a canner is on its way there, the jars are far cooler than the gauge seems to promise, and the middle of the jar follows slowly. Minutes of venting and of heating up never count, however many they are. A timer that is started two minutes early takes two minutes from the only part of the process that was measured, and nothing later shows it.", "Start the timer when the gauge shows the pressure, the weight moves as its maker says, or the water is at a full boil. If it was started early, start it again then, for the whole time.", "", "", "", "", a4005, a3803, a4106},
+    {"too-dense", "The food in the jar stays loose and thin", "error", "rejects", "2026.11.3", "The plan says \"{found}\". {reason}", "", "In a jar of loose pieces the thin liquid moves and carries the heat to the middle. A dish cooked down to a thick sauce, a stew that stands on the spoon or a jar packed tight passes the heat on slowly, from layer to layer, and its middle stays below the temperature that the time was made for. How thick one cook's pot becomes nobody can tell another. Recipes that are cooked down, such as ketchup and tomato sauce, were tested just so, and are acid.", "Leave it thin, with solids in half of the jar, and cook it down after opening; or freeze it thick.", "", "", "", "", a4107, a4108, a4110},
+    {"variant-of-tested-recipe", "A variant of a tested recipe is not canned as something milder", "error", "untested", "2026.11.3", "The ingredients are {found}, but not by the published recipe, and no process is published for such a variant. {reason}", "", "A tested time belongs to the recipe that was tested. A chili of your own is not chile con carne, and no published time is its own. Published advice differs: one Extension office sends every such dish to the freezer; another takes the longest time of all parts and the smallest of their jars; and the soup table holds what is truly a soup, thin and half liquid. The stricter reading is kept here. Without broth or water the dish is a variant of that recipe and has no process. With a quarter of the batch or more of it, which is common practice without a source, it may go by the soup table, but only in a jar in which that recipe was tested, and never for less time than it has there.", "Cook the published recipe in its own amounts and write `food: {instead}`; or make a thin soup of it, with broth, in a jar that the recipe has; or freeze the dish.", "", "", "", "", a4111, a4112, a4115},
+    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", "The vent was open for {found} of steam; the published directions ask for {required}.", "Let a steady jet of steam flow for {required} before the vent is closed. A canner that was closed too early is let down, opened, vented and run for the whole time.", "", "", a4116, a4117, a4120},
+    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.11.2", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "Homemade vinegar turns out differently from batch to batch, and its strength is not known. Pickles, salsas and tomatoes rest on enough acid, evenly, in every part of every jar; too little lets botulism spores grow. A sour taste says little about strength. Vinegar from a shop is made to the strength that its label shows, so that a cup of it brings as much acid as the cup in the test.", "Use bought vinegar labeled 5 % or more, in the full amount, and keep the homemade one for the table.", "", "", "", "", a4040, a4121, a4124},
+    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.11.2", "The plan has {found}; the tested amounts are amounts of vinegar with {required} acid.", "", "Recipes count on vinegar of 5 % acid, also labeled 50 grain. Weaker vinegar, such as some rice and wine vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. More of the weak vinegar is no way out: it brings more water too, and nobody has tested that. Where 4 % vinegar went in by mistake: less than 24 hours after canning move the jars to the refrigerator; later than that throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", "", "", "", "", a4040, a4125, a4128},
+    {"water-low", "Water covers the jars by an inch for the whole time", "error", "rejects", "2026.11.3", "At {choices} the log has {found}; the jars need water an inch or more above their lids, and {required}. {reason}", "", "A part of a jar that stands out of the water is heated by air and steam from one side only, and warms up much more slowly than the tests of the process assume. The minutes in which the water was too low are not minutes of the tested process. Water that is topped up has to be boiling, or the boil is lost as well. For a process of more than half an hour start with two inches above the jars, and keep a kettle of boiling water at hand.", "Pour in boiling water until the jars are covered by 1 to 2 inches, bring it back to a full boil, and start the whole time again.", "", "", "", "", a23, a3791, a4130},
+    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", "", "", "", "", a4131, a4132, a4134},
+    {"water-too-much", "No more water goes into the jar than was tested", "error", "rejects", "2026.11.2", "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}.", "", "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list.", "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water.", "", "", "", "", a4135, a4136, a4139},
+    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", "", "", "", "", a23, a4140, a4142},
+    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", "", "", "", "", a3832, a4143, a4146}};
+constexpr citation a4148[] = {{"clemson-soups", "", ""},
     {"iowa-thickeners-2018", "", ""}};
-constexpr citation a4146[] = {{"psu-not-to-can", "", ""}};
-constexpr citation a4147[] = {{"kstate-pumpkin", "", ""}};
-constexpr sv a4148[] = {"cured-meat"};
-constexpr citation a4149[] = {{"clemson-soups", "", ""}};
-constexpr left_out a4150[] = {{"thickener", a1425, {}, "Leave out: {found} (thickener).", "Thicken with it when a jar is opened.", "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated.", "", a4145},
+constexpr citation a4149[] = {{"psu-not-to-can", "", ""}};
+constexpr citation a4150[] = {{"kstate-pumpkin", "", ""}};
+constexpr sv a4151[] = {"cured-meat"};
+constexpr citation a4152[] = {{"clemson-soups", "", ""}};
+constexpr left_out a4153[] = {{"thickener", a1425, {}, "Leave out: {found} (thickener).", "Thicken with it when a jar is opened.", "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated.", "", a4148},
     {"grain-or-pasta", a1542, {}, "", "Stir in at serving: {found}.", "{found}: cook fresh when reheating; goes soft in the freezer.", "", a3410},
     {"dairy", a1814, {}, "", "Stir in at serving: {found}.", "{found}: stir in when reheating; can separate in the freezer.", "", a3410},
-    {"egg", a2101, {}, "Leave out: {found} (egg).", "Cook it fresh at serving.", "{found}: cook fresh when reheating; boiled egg turns tough in the freezer.", "", a4146},
-    {"low-acid-puree", a2360, {}, "Leave out: {found} (puree).", "Stir it in when a jar is opened.", "", "", a4147},
-    {"cured-meat", a4148, {}, "Leave out: {found} (cured meat).", "Cook it and add it when the jar is heated.", "", "", a3581},
+    {"egg", a2101, {}, "Leave out: {found} (egg).", "Cook it fresh at serving.", "{found}: cook fresh when reheating; boiled egg turns tough in the freezer.", "", a4149},
+    {"low-acid-puree", a2360, {}, "Leave out: {found} (puree).", "Stir it in when a jar is opened.", "", "", a4150},
+    {"cured-meat", a4151, {}, "Leave out: {found} (cured meat).", "Cook it and add it when the jar is heated.", "", "", a3581},
     {"fat", a1436, {}, "Leave out: {found} (fat).", "Add it when the jar is heated.", "", "", a3510},
     {"potato", {}, a3715, "", "", "{found}: add when reheating; goes soft and grainy in the freezer.", "common practice, no source", {}},
-    {"without-process", {}, {}, "Leave out: {found} (no process of its own).", "Add it when the jar is heated.", "", "", a4149},
+    {"without-process", {}, {}, "Leave out: {found} (no process of its own).", "Add it when the jar is heated.", "", "", a4152},
     {"not-held", {}, {}, "Leave out: {found} (this process does not hold it).", "Can it by its own table, or add it when the jar is heated.", "", "", a636},
     {"not-read", {}, {}, "Leave out, or write otherwise: {found} (not understood).", "", "", "common practice, no source", {}},
-    {"word-of-a-line", {}, {}, "Not in the jar: {found}.", "Do that when the jar is opened.", "", "", a4149}};
-constexpr sv a4151[] = {"soups",
+    {"word-of-a-line", {}, {}, "Not in the jar: {found}.", "Do that when the jar is opened.", "", "", a4152}};
+constexpr sv a4154[] = {"soups",
     "soups-with-seafood"};
-constexpr citation a4152[] = {{"clemson-soups", "", ""},
+constexpr citation a4155[] = {{"clemson-soups", "", ""},
     {"usda-guide-4", "4", ""}};
-constexpr sv a4153[] = {"mixed-vegetables"};
-constexpr citation a4154[] = {{"osu-own-chili", "", ""}};
-constexpr citation a4155[] = {{"fda-food-code-cooling", "", ""},
+constexpr sv a4156[] = {"mixed-vegetables"};
+constexpr citation a4157[] = {{"osu-own-chili", "", ""}};
+constexpr citation a4158[] = {{"fda-food-code-cooling", "", ""},
     {"nal-leftovers", "", ""}};
-constexpr citation a4156[] = {{"usda-guide-1", "", ""}};
-constexpr citation a4157[] = {{"illinois-leftovers", "", ""}};
-constexpr way_step a4158[] = {{"soup-beans", "frame", a4151, a1232, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil.", "", a4149},
-    {"soup-meat", "frame", a4151, a1234, "Cook the meat or fish first; take off fat and bones.", "", a4149},
-    {"soup-fill", "frame", a4151, {}, "Drain the solids. Cover them with hot broth, tomatoes or water.", "", a4149},
-    {"frame-boil", "frame", {}, {}, "Boil 5 minutes.", "", a4152},
-    {"soup-half", "frame", a4151, {}, "Fill each jar half with solids, the rest with the hot liquid.", "", a4149},
-    {"vegetables-fill", "frame", a4153, {}, "Fill the jars with the hot pieces and their liquid.", "", a843},
-    {"recipe-whole", "recipe", {}, {}, "Follow the published recipe whole; its time is for its own amounts.", "", a4154},
+constexpr citation a4159[] = {{"usda-guide-1", "", ""}};
+constexpr citation a4160[] = {{"illinois-leftovers", "", ""}};
+constexpr way_step a4161[] = {{"soup-beans", "frame", a4154, a1232, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil.", "", a4152},
+    {"soup-meat", "frame", a4154, a1234, "Cook the meat or fish first; take off fat and bones.", "", a4152},
+    {"soup-fill", "frame", a4154, {}, "Drain the solids. Cover them with hot broth, tomatoes or water.", "", a4152},
+    {"frame-boil", "frame", {}, {}, "Boil 5 minutes.", "", a4155},
+    {"soup-half", "frame", a4154, {}, "Fill each jar half with solids, the rest with the hot liquid.", "", a4152},
+    {"vegetables-fill", "frame", a4156, {}, "Fill the jars with the hot pieces and their liquid.", "", a843},
+    {"recipe-whole", "recipe", {}, {}, "Follow the published recipe whole; its time is for its own amounts.", "", a4157},
     {"parts-join", "parts", {}, {}, "Can each part by its own table. Join and season them when the jars are opened.", "inference from the single tables, no source", {}},
-    {"freezer-cool", "freezer", {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all.", "", a4155},
+    {"freezer-cool", "freezer", {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all.", "", a4158},
     {"freezer-box", "freezer", {}, {}, "Use freezer boxes or straight wide-mouth jars.", "common practice, no source", {}},
-    {"freezer-headspace", "freezer", {}, {}, "Leave 1 1/2 in of headspace.", "", a4156},
-    {"freezer-reheat", "freezer", {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker.", "", a4157}};
-constexpr run_limit a4159[] = {{"longest-gap-min", 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts.", "common practice, no source", {}},
+    {"freezer-headspace", "freezer", {}, {}, "Leave 1 1/2 in of headspace.", "", a4159},
+    {"freezer-reheat", "freezer", {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker.", "", a4160}};
+constexpr run_limit a4162[] = {{"longest-gap-min", 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts.", "common practice, no source", {}},
     {"fastest-cooling-min", 5, "A canner that is left alone does not lose its pressure faster.", "common practice, no source", {}},
     {"wait-after-zero-min", 10, "Between pressure zero and the opening of the lid.", "", a23},
     {"boil-tolerance-f", 3, "Water that shows so much less than the boiling point of the place counts as boiling.", "common practice, no source", {}},
     {"weight-swing-psi", 1, "A gauge beside a weight may show so much more than 15 psi.", "common practice, no source", {}}};
-constexpr citation a4160[] = {{"usda-guide-1", "1", ""},
+constexpr citation a4163[] = {{"usda-guide-1", "1", ""},
     {"nchfp-steam-canner", "", ""}};
-constexpr citation a4161[] = {{"nchfp-equipment", "", ""}};
-constexpr citation a4162[] = {{"nchfp-low-temperature", "", ""}};
-constexpr citation a4163[] = {{"nchfp-process-time", "", ""}};
-constexpr run_step a4164[] = {{"start", "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`.", "", a23},
+constexpr citation a4164[] = {{"nchfp-equipment", "", ""}};
+constexpr citation a4165[] = {{"nchfp-low-temperature", "", ""}};
+constexpr citation a4166[] = {{"nchfp-process-time", "", ""}};
+constexpr run_step a4167[] = {{"start", "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`.", "", a23},
     {"warm", "Bring it to {hold}, then write `steam`.", "", a23},
     {"vent", "Let the steam flow for {limit}.", "", a3820},
     {"close-vent", "Close the vent now, and write `weight-on`.", "", a23},
@@ -59213,57 +59216,57 @@ constexpr run_step a4164[] = {{"start", "Heat on high, vent open, until a steady
     {"raise-boil", "At {hold}, write `at-pressure` and count {time}.", "", a23},
     {"hold", "Hold {hold}.", "", a23},
     {"raise-heat", "Turn the heat up. Bring it back to {hold}.", "", a23},
-    {"back-boil", "Turn the heat up. Bring it back to {hold}.", "", a4160},
+    {"back-boil", "Turn the heat up. Bring it back to {hold}.", "", a4163},
     {"refill", "Pour in boiling water until the jars are covered by 1 to 2 in, and bring it back to {hold}.", "", a23},
     {"start-again", "When it is back, start the whole {time} again, to {at} at the earliest. Earlier minutes do not count.", "", a23},
     {"hold-again", "Hold {hold}. The whole {time} counts from {at}.", "", a23},
-    {"lower-heat", "Turn the heat down, to no more than {limit}.", "", a4161},
+    {"lower-heat", "Turn the heat down, to no more than {limit}.", "", a4164},
     {"then-off", "Then turn the heat off, and let the pressure fall by itself.", "", a23},
     {"off", "Turn the heat off now, and write `heat-off`.", "", a23},
     {"off-boiling", "Heat off, lid off, wait 5 min. Then lift the jars out, upright.", "", a23},
     {"off-steam", "Heat off. Lift the lid away from you, take the jars out, and let them cool in still air.", "", a4055},
-    {"off-low", "Heat off. Lift the jars out, upright.", "", a4162},
+    {"off-low", "Heat off. Lift the jars out, upright.", "", a4165},
     {"fall", "Leave the canner alone until the pressure is zero: no cold water, no fan, weight on. Then write `zero`.", "", a23},
     {"wait", "Take the weight off and wait {limit} before you open the lid, away from you.", "", a23},
-    {"stop-plan", "The plan itself is not a published process. Do not count on this run.", "", a4163}};
-constexpr boiling_point a4165[] = {{0, 212000},
+    {"stop-plan", "The plan itself is not a published process. Do not count on this run.", "", a4166}};
+constexpr boiling_point a4168[] = {{0, 212000},
     {1000, 210200},
     {2000, 208400},
     {5000, 203000},
     {6000, 201100},
     {8000, 197400},
     {10000, 193600}};
-constexpr citation a4166[] = {{"nebraska-unsealed", "", ""}};
-constexpr citation a4167[] = {{"kstate-unsealed", "", ""},
+constexpr citation a4169[] = {{"nebraska-unsealed", "", ""}};
+constexpr citation a4170[] = {{"kstate-unsealed", "", ""},
     {"usda-guide-1", "1", ""}};
-constexpr run_limit a4168[] = {{"reprocess-low-acid-h", 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long.", "", a4166},
-    {"reprocess-acid-h", 24, "The same for acid food.", "", a4167},
+constexpr run_limit a4171[] = {{"reprocess-low-acid-h", 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long.", "", a4169},
+    {"reprocess-acid-h", 24, "The same for acid food.", "", a4170},
     {"unsealed-h", 24, "After the heat is off, a jar that did not seal may be processed again for so long.", "", a3905},
     {"seals-from-h", 12, "Seals are tested after at least so long.", "", a23},
     {"seals-through-h", 24, "And by then.", "", a23}};
-constexpr citation a4169[] = {{"nebraska-unsealed", "", ""},
+constexpr citation a4172[] = {{"nebraska-unsealed", "", ""},
     {"kstate-unsealed", "", ""}};
-constexpr citation a4170[] = {{"usda-guide-1", "1", ""},
+constexpr citation a4173[] = {{"usda-guide-1", "1", ""},
     {"nebraska-unsealed", "", ""}};
-constexpr citation a4171[] = {{"nebraska-unsealed", "", ""},
+constexpr citation a4174[] = {{"nebraska-unsealed", "", ""},
     {"nchfp-safety", "", ""}};
-constexpr citation a4172[] = {{"kstate-unsealed", "", ""}};
-constexpr run_step a4173[] = {{"more-readings", "If you have more readings than the log shows, add them and judge it again. If not, go on.", "common practice, no source", {}},
+constexpr citation a4175[] = {{"kstate-unsealed", "", ""}};
+constexpr run_step a4176[] = {{"more-readings", "If you have more readings than the log shows, add them and judge it again. If not, go on.", "common practice, no source", {}},
     {"run-again", "While the canner is closed and not at zero: heat on again, bring it to {hold}, and run the whole {time}.", "", a23},
-    {"reprocess", "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack.", "", a4169},
-    {"refrigerate", "Or refrigerate all jars, and eat the food within a few days.", "", a4166},
-    {"freeze", "Or freeze it, with 1 1/2 in (38 mm) of headspace.", "", a4170},
-    {"discard-low-acid", "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign.", "", a4171},
-    {"discard-acid", "Later than {at}, throw the food out.", "", a4172},
-    {"discard-untested", "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting.", "", a4172},
+    {"reprocess", "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack.", "", a4172},
+    {"refrigerate", "Or refrigerate all jars, and eat the food within a few days.", "", a4169},
+    {"freeze", "Or freeze it, with 1 1/2 in (38 mm) of headspace.", "", a4173},
+    {"discard-low-acid", "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign.", "", a4174},
+    {"discard-acid", "Later than {at}, throw the food out.", "", a4175},
+    {"discard-untested", "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting.", "", a4175},
     {"cool", "Let the jars stand upright, 1 in apart, out of drafts. Do not tighten the bands.", "", a23},
     {"check-seals", "Test every seal after 12 to 24 h, and write `unsealed` with the number.", "", a23},
     {"liquid-lost", "Jars that lost liquid: do not open them to refill. Sealed, they are used first. If half or more is gone, refrigerate and use in 2 to 3 days.", "first two sentences as in the USDA guide, part 1; half or more: from memory", {}},
     {"reprocess-unsealed", "Unsealed jars: new lid, checked jar, food heated to a boil, and the whole {time} again as hot pack.", "", a3905},
-    {"refrigerate-unsealed", "Unsealed jars: refrigerate them and eat the food within a few days.", "", a4170},
-    {"freeze-unsealed", "Or freeze them, with 1 1/2 in (38 mm) of headspace.", "", a4170},
+    {"refrigerate-unsealed", "Unsealed jars: refrigerate them and eat the food within a few days.", "", a4173},
+    {"freeze-unsealed", "Or freeze them, with 1 1/2 in (38 mm) of headspace.", "", a4173},
     {"broken", "Throw out the food of a broken jar; glass may be in it.", "common practice, no source", {}}};
-constexpr sv a4174[] = {"pie-filling-apple",
+constexpr sv a4177[] = {"pie-filling-apple",
     "pie-filling-blueberry",
     "pie-filling-cherry",
     "pie-filling-green-tomato",
@@ -59271,30 +59274,30 @@ constexpr sv a4174[] = {"pie-filling-apple",
     "mincemeat-pie-filling",
     "pumpkin",
     "squash-winter"};
-constexpr sv a4175[] = {"pressure"};
-constexpr citation a4176[] = {{"usda-guide-1", "1", ""},
+constexpr sv a4178[] = {"pressure"};
+constexpr citation a4179[] = {{"usda-guide-1", "1", ""},
     {"msu-canning-equipment", "", ""}};
-constexpr sv a4177[] = {"boiling-water"};
-constexpr sv a4178[] = {"steam"};
-constexpr sv a4179[] = {"low-temperature"};
-constexpr citation a4180[] = {{"illinois-canner", "", ""}};
-constexpr sv a4181[] = {"steam",
+constexpr sv a4180[] = {"boiling-water"};
+constexpr sv a4181[] = {"steam"};
+constexpr sv a4182[] = {"low-temperature"};
+constexpr citation a4183[] = {{"illinois-canner", "", ""}};
+constexpr sv a4184[] = {"steam",
     "low-temperature"};
-constexpr sv a4182[] = {"pressure",
+constexpr sv a4185[] = {"pressure",
     "boiling-water",
     "steam",
     "low-temperature"};
-constexpr day_minutes a4183[] = {{"heat-up-pressure", "heat-up", a4175, 12, 15, 15, "heat up until steam flows from the open vent", "", a4176},
-    {"heat-up-boiling-water", "heat-up", a4177, 20, 30, 30, "heat up to a full boil with the jars in the water", "", a4176},
-    {"heat-up-steam", "heat-up", a4178, 20, 30, 30, "heat up until a full column of pure steam flows", "the minutes of a boiling-water canner, which has more water to heat; no source", {}},
-    {"heat-up-low-temperature", "heat-up", a4179, 20, 30, 30, "heat the water to the temperature of the process", "the minutes to a full boil, which is hotter; no source", {}},
-    {"come-up", "come-up", a4175, 3, 10, 10, "pressure builds up after the vent is closed", "", a23},
-    {"cool-down", "cool-down", a4175, 20, 60, 60, "the pressure falls to zero by itself", "", a4176},
-    {"rest-pressure", "rest", a4175, 10, 10, 10, "the vent is open, the lid stays on", "", a23},
-    {"rest-boiling-water", "rest", a4177, 5, 5, 5, "the heat is off and the lid is off, the jars stay in", "", a4180},
-    {"rest-steam", "rest", a4181, 5, 5, 5, "the heat is off, the jars stay in", "the minutes of a boiling-water canner; no source", {}},
-    {"next-load", "next-load", a4182, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars", "common practice, no source", {}}};
-constexpr day_number a4184[] = {{"mouth-regular", 2375, "in", "width of a regular mouth, for the room that the headspace takes", "", a23},
+constexpr day_minutes a4186[] = {{"heat-up-pressure", "heat-up", a4178, 12, 15, 15, "heat up until steam flows from the open vent", "", a4179},
+    {"heat-up-boiling-water", "heat-up", a4180, 20, 30, 30, "heat up to a full boil with the jars in the water", "", a4179},
+    {"heat-up-steam", "heat-up", a4181, 20, 30, 30, "heat up until a full column of pure steam flows", "the minutes of a boiling-water canner, which has more water to heat; no source", {}},
+    {"heat-up-low-temperature", "heat-up", a4182, 20, 30, 30, "heat the water to the temperature of the process", "the minutes to a full boil, which is hotter; no source", {}},
+    {"come-up", "come-up", a4178, 3, 10, 10, "pressure builds up after the vent is closed", "", a23},
+    {"cool-down", "cool-down", a4178, 20, 60, 60, "the pressure falls to zero by itself", "", a4179},
+    {"rest-pressure", "rest", a4178, 10, 10, 10, "the vent is open, the lid stays on", "", a23},
+    {"rest-boiling-water", "rest", a4180, 5, 5, 5, "the heat is off and the lid is off, the jars stay in", "", a4183},
+    {"rest-steam", "rest", a4184, 5, 5, 5, "the heat is off, the jars stay in", "the minutes of a boiling-water canner; no source", {}},
+    {"next-load", "next-load", a4185, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars", "common practice, no source", {}}};
+constexpr day_number a4187[] = {{"mouth-regular", 2375, "in", "width of a regular mouth, for the room that the headspace takes", "", a23},
     {"mouth-wide", 3000, "in", "width of a wide mouth, for the room that the headspace takes", "", a23},
     {"smallest-load-quarts", 2000, "jars", "fewest quarts in a pressure canner; good practice of a jar maker, no limit of the USDA", "", a3919},
     {"smallest-load-pints", 4000, "jars", "fewest pints in a pressure canner; good practice of a jar maker, no limit of the USDA", "", a3919},
@@ -59305,130 +59308,130 @@ constexpr day_number a4184[] = {{"mouth-regular", 2375, "in", "width of a regula
     {"keep-years", 1000, "years", "best within so long; a matter of quality, no limit of safety", "", a23},
     {"boil-before-tasting", 10000, "min", "boiled so long before tasting, below 1,000 ft", "", a23},
     {"boil-each-1000-ft", 1000, "min", "and so much longer for each 1,000 ft, a begun thousand counted whole", "", a23}};
-constexpr sv a4185[] = {"apples",
+constexpr sv a4188[] = {"apples",
     "apple"};
-constexpr sv a4186[] = {"apples-sliced"};
-constexpr citation a4187[] = {{"uga-yields", "", ""}};
-constexpr sv a4188[] = {"berries",
+constexpr sv a4189[] = {"apples-sliced"};
+constexpr citation a4190[] = {{"uga-yields", "", ""}};
+constexpr sv a4191[] = {"berries",
     "blackberries",
     "blueberries",
     "raspberries",
     "gooseberries",
     "currants"};
-constexpr sv a4189[] = {"cherries",
+constexpr sv a4192[] = {"cherries",
     "cherry"};
-constexpr sv a4190[] = {"cherries-whole"};
-constexpr sv a4191[] = {"figs",
+constexpr sv a4193[] = {"cherries-whole"};
+constexpr sv a4194[] = {"figs",
     "fig"};
-constexpr sv a4192[] = {"grapes",
+constexpr sv a4195[] = {"grapes",
     "grape"};
-constexpr sv a4193[] = {"grapes-whole"};
-constexpr sv a4194[] = {"nectarines"};
-constexpr sv a4195[] = {"peaches"};
-constexpr sv a4196[] = {"pears"};
-constexpr citation a4197[] = {{"usda-guide-2", "2", ""},
+constexpr sv a4196[] = {"grapes-whole"};
+constexpr sv a4197[] = {"nectarines"};
+constexpr sv a4198[] = {"peaches"};
+constexpr sv a4199[] = {"pears"};
+constexpr citation a4200[] = {{"usda-guide-2", "2", ""},
     {"uga-yields", "", ""}};
-constexpr sv a4198[] = {"pineapple",
+constexpr sv a4201[] = {"pineapple",
     "pineapples"};
-constexpr sv a4199[] = {"tomatoes",
+constexpr sv a4202[] = {"tomatoes",
     "tomato"};
-constexpr sv a4200[] = {"dry beans",
+constexpr sv a4203[] = {"dry beans",
     "dried beans",
     "dry peas",
     "dried peas",
     "white beans",
     "beans"};
-constexpr sv a4201[] = {"beans-dry",
+constexpr sv a4204[] = {"beans-dry",
     "beans-dry-with-sauce",
     "beans-baked"};
-constexpr sv a4202[] = {"lima beans",
+constexpr sv a4205[] = {"lima beans",
     "limas",
     "lima beans in pods"};
-constexpr sv a4203[] = {"green beans",
+constexpr sv a4206[] = {"green beans",
     "snap beans",
     "wax beans",
     "beans"};
-constexpr sv a4204[] = {"corn",
+constexpr sv a4207[] = {"corn",
     "corn in husk",
     "sweet corn"};
-constexpr sv a4205[] = {"peas",
+constexpr sv a4208[] = {"peas",
     "green peas",
     "peas in pods"};
-constexpr sv a4206[] = {"peppers",
+constexpr sv a4209[] = {"peppers",
     "pepper",
     "chiles"};
-constexpr sv a4207[] = {"sweet potatoes",
+constexpr sv a4210[] = {"sweet potatoes",
     "sweet potato"};
-constexpr sv a4208[] = {"potatoes",
+constexpr sv a4211[] = {"potatoes",
     "potato",
     "white potatoes"};
-constexpr sv a4209[] = {"pumpkin",
+constexpr sv a4212[] = {"pumpkin",
     "pumpkins",
     "winter squash",
     "squash"};
-constexpr sv a4210[] = {"pumpkin",
+constexpr sv a4213[] = {"pumpkin",
     "squash-winter"};
-constexpr sv a4211[] = {"greens",
+constexpr sv a4214[] = {"greens",
     "spinach",
     "chard",
     "kale",
     "collards"};
-constexpr day_produce a4212[] = {{"apples", a4185, a4186, "quart", 2500, 3000, 48, 16, 20, "", a4187},
-    {"apples-for-sauce", a4185, a1469, "quart", 2500, 3500, 0, 0, 0, "", a4187},
-    {"apricots", a3607, a3606, "quart", 2000, 2500, 0, 0, 0, "", a4187},
-    {"berries", a4188, a1607, "quart", 1500, 3000, 0, 0, 0, "", a4187},
-    {"cherries", a4189, a4190, "quart", 2000, 2500, 0, 0, 0, "", a4187},
-    {"figs", a4191, a2231, "quart", 2000, 2500, 0, 0, 0, "", a4187},
-    {"grapes", a4192, a4193, "quart", 4000, 4000, 0, 0, 0, "", a4187},
-    {"nectarines", a3688, a4194, "quart", 2000, 3000, 0, 0, 0, "", a4187},
-    {"peaches", a3699, a4195, "quart", 2000, 3000, 50, 16, 25, "", a4187},
-    {"pears", a3702, a4196, "quart", 2000, 3000, 50, 16, 25, "", a4197},
-    {"pineapple", a4198, a1269, "quart", 2500, 2500, 0, 0, 0, "", a4187},
-    {"plums", a3711, a3712, "quart", 2000, 2500, 56, 22, 36, "", a4187},
-    {"rhubarb", a728, a728, "quart", 2000, 2000, 0, 0, 0, "", a4187},
-    {"tomatoes", a4199, a2422, "quart", 2500, 3500, 53, 15, 21, "", a4187},
-    {"tomatoes-for-juice", a4199, a319, "quart", 3000, 3500, 0, 0, 0, "", a4187},
+constexpr day_produce a4215[] = {{"apples", a4188, a4189, "quart", 2500, 3000, 48, 16, 20, "", a4190},
+    {"apples-for-sauce", a4188, a1469, "quart", 2500, 3500, 0, 0, 0, "", a4190},
+    {"apricots", a3607, a3606, "quart", 2000, 2500, 0, 0, 0, "", a4190},
+    {"berries", a4191, a1607, "quart", 1500, 3000, 0, 0, 0, "", a4190},
+    {"cherries", a4192, a4193, "quart", 2000, 2500, 0, 0, 0, "", a4190},
+    {"figs", a4194, a2231, "quart", 2000, 2500, 0, 0, 0, "", a4190},
+    {"grapes", a4195, a4196, "quart", 4000, 4000, 0, 0, 0, "", a4190},
+    {"nectarines", a3688, a4197, "quart", 2000, 3000, 0, 0, 0, "", a4190},
+    {"peaches", a3699, a4198, "quart", 2000, 3000, 50, 16, 25, "", a4190},
+    {"pears", a3702, a4199, "quart", 2000, 3000, 50, 16, 25, "", a4200},
+    {"pineapple", a4201, a1269, "quart", 2500, 2500, 0, 0, 0, "", a4190},
+    {"plums", a3711, a3712, "quart", 2000, 2500, 56, 22, 36, "", a4190},
+    {"rhubarb", a728, a728, "quart", 2000, 2000, 0, 0, 0, "", a4190},
+    {"tomatoes", a4202, a2422, "quart", 2500, 3500, 53, 15, 21, "", a4190},
+    {"tomatoes-for-juice", a4202, a319, "quart", 3000, 3500, 0, 0, 0, "", a4190},
     {"asparagus", a252, a252, "quart", 3500, 3500, 0, 0, 0, "", a636},
-    {"dry-beans", a4200, a4201, "quart", 750, 750, 0, 0, 0, "", a636},
-    {"lima-beans", a4202, a2316, "quart", 4000, 4000, 0, 0, 0, "", a636},
-    {"green-beans", a4203, a2314, "quart", 2000, 2000, 30, 12, 22, "", a636},
+    {"dry-beans", a4203, a4204, "quart", 750, 750, 0, 0, 0, "", a636},
+    {"lima-beans", a4205, a2316, "quart", 4000, 4000, 0, 0, 0, "", a636},
+    {"green-beans", a4206, a2314, "quart", 2000, 2000, 30, 12, 22, "", a636},
     {"beets", a3624, a1502, "quart", 3000, 3000, 0, 0, 0, "", a636},
     {"carrots", a3636, a1504, "quart", 2500, 2500, 0, 0, 0, "", a636},
-    {"corn-for-cream-style", a4204, a2010, "pint", 2250, 2250, 0, 0, 0, "", a636},
-    {"corn", a4204, a1960, "quart", 4500, 4500, 0, 0, 0, "", a636},
+    {"corn-for-cream-style", a4207, a2010, "pint", 2250, 2250, 0, 0, 0, "", a636},
+    {"corn", a4207, a1960, "quart", 4500, 4500, 0, 0, 0, "", a636},
     {"mushrooms", a3686, a2015, "pint", 2000, 2000, 0, 0, 0, "", a636},
     {"okra", a867, a867, "quart", 1500, 1500, 0, 0, 0, "", a636},
-    {"peas", a4205, a2322, "quart", 4500, 4500, 0, 0, 0, "", a636},
-    {"peppers", a4206, a1431, "pint", 1000, 1000, 0, 0, 0, "", a636},
-    {"sweet-potatoes", a4207, a3210, "quart", 2500, 2500, 0, 0, 0, "", a636},
-    {"potatoes", a4208, a2939, "quart", 2500, 3000, 0, 0, 0, "", a636},
-    {"pumpkin", a4209, a4210, "quart", 2250, 2250, 0, 0, 0, "", a636},
-    {"greens", a4211, a1582, "quart", 4000, 4000, 0, 0, 0, "", a636}};
-constexpr citation a4213[] = {{"usda-guide-1", "1", ""},
+    {"peas", a4208, a2322, "quart", 4500, 4500, 0, 0, 0, "", a636},
+    {"peppers", a4209, a1431, "pint", 1000, 1000, 0, 0, 0, "", a636},
+    {"sweet-potatoes", a4210, a3210, "quart", 2500, 2500, 0, 0, 0, "", a636},
+    {"potatoes", a4211, a2939, "quart", 2500, 3000, 0, 0, 0, "", a636},
+    {"pumpkin", a4212, a4213, "quart", 2250, 2250, 0, 0, 0, "", a636},
+    {"greens", a4214, a1582, "quart", 4000, 4000, 0, 0, 0, "", a636}};
+constexpr citation a4216[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-steam-canner", "", ""}};
-constexpr citation a4214[] = {{"usda-guide-1", "1", ""},
+constexpr citation a4217[] = {{"usda-guide-1", "1", ""},
     {"iowa-canner-load", "", ""}};
-constexpr citation a4215[] = {{"wisconsin-steam-canner", "", ""}};
-constexpr citation a4216[] = {{"uaf-fish-quarts", "", ""}};
-constexpr sv a4217[] = {"dial"};
-constexpr sv a4218[] = {"weighted"};
-constexpr sv a4219[] = {"any"};
-constexpr citation a4220[] = {{"nchfp-steam-canner", "", ""}};
-constexpr citation a4221[] = {{"nal-leftovers", "", ""},
+constexpr citation a4218[] = {{"wisconsin-steam-canner", "", ""}};
+constexpr citation a4219[] = {{"uaf-fish-quarts", "", ""}};
+constexpr sv a4220[] = {"dial"};
+constexpr sv a4221[] = {"weighted"};
+constexpr sv a4222[] = {"any"};
+constexpr citation a4223[] = {{"nchfp-steam-canner", "", ""}};
+constexpr citation a4224[] = {{"nal-leftovers", "", ""},
     {"missouri-leftovers", "", ""}};
-constexpr citation a4222[] = {{"nal-leftovers", "", ""}};
-constexpr citation a4223[] = {{"kstate-odd-jars", "", ""},
+constexpr citation a4225[] = {{"nal-leftovers", "", ""}};
+constexpr citation a4226[] = {{"kstate-odd-jars", "", ""},
     {"nchfp-jar-sizes", "", ""}};
-constexpr day_text a4224[] = {{"check-canner", "step", "", a4175, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge.", "common practice, no source", {}},
+constexpr day_text a4227[] = {{"check-canner", "step", "", a4178, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge.", "common practice, no source", {}},
     {"wash-jars", "step", "", {}, {}, {}, "Wash {jars} jars and look for chips and cracks.", "", a23},
     {"sterilize-jars", "step", "sterilize", {}, {}, {}, "Boil the empty jars for {sterilize} minutes; the process is too short to do it.", "", a23},
-    {"jars-hot", "step", "", {}, {}, {}, "Keep the jars hot until they are filled.", "", a4213},
+    {"jars-hot", "step", "", {}, {}, {}, "Keep the jars hot until they are filled.", "", a4216},
     {"lids-ready", "step", "", {}, {}, {}, "Lay out new flat lids and sound bands; make the lids ready as their maker says.", "", a23},
-    {"canner-water-own", "step", "own-water", a4175, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say.", "", a4128},
-    {"canner-water", "step", "usual-water", a4175, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F.", "", a23},
-    {"canner-water-boiling", "step", "", a4177, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F.", "", a23},
-    {"canner-water-steam", "step", "", a4178, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it.", "common practice, no source", {}},
-    {"canner-water-low", "step", "", a4179, {}, {}, "Fill the canner half with water of 120 to 140 F.", "", a4162},
+    {"canner-water-own", "step", "own-water", a4178, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say.", "", a4131},
+    {"canner-water", "step", "usual-water", a4178, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F.", "", a23},
+    {"canner-water-boiling", "step", "", a4180, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F.", "", a23},
+    {"canner-water-steam", "step", "", a4181, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it.", "common practice, no source", {}},
+    {"canner-water-low", "step", "", a4182, {}, {}, "Fill the canner half with water of 120 to 140 F.", "", a4165},
     {"food", "step", "conditions", {}, {}, {}, "Prepare the food by the directions of its process:", "", a23},
     {"acid", "step", "acid", {}, {}, {}, "Put acid into each jar: {acid}.", "", a3776},
     {"fill-hot", "step", "", {}, a80, {}, "Fill the hot food into hot {jar} jars and leave {headspace} of headspace.", "", a23},
@@ -59436,56 +59439,56 @@ constexpr day_text a4224[] = {{"check-canner", "step", "", a4175, {}, {}, "Look 
     {"bubbles", "step", "", {}, {}, {}, "Take out air bubbles with a tool that is not metal; measure the headspace again and correct it.", "", a23},
     {"rims", "step", "", {}, {}, {}, "Wipe the rims clean.", "", a23},
     {"lids-on", "step", "", {}, {}, {}, "Put on the flat lids and screw the bands on fingertip tight.", "", a23},
-    {"load", "step", "", {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water.", "", a4214},
-    {"cover-water", "step", "up-to-30-min", a4177, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on.", "", a23},
-    {"cover-water-long", "step", "over-30-min", a4177, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on.", "from memory of the 2015 guide; 1 inch is the least", {}},
-    {"cover-water-low", "step", "", a4179, {}, {}, "Add hot water until it stands 1 inch over the lids.", "", a4162},
-    {"close-lid", "step", "", a4175, {}, {}, "Lock the lid. Leave the weight off or the petcock open.", "", a23},
-    {"close-lid-steam", "step", "", a4178, {}, {}, "Put the lid on.", "", a4215},
-    {"own-heat-up", "step", "own-heat-up", a4175, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily.", "", a4216},
-    {"vent", "step", "", a4175, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes.", "", a3820},
-    {"close-vent", "step", "", a4175, {}, {}, "Put the weight on or close the petcock.", "", a23},
-    {"start-dial", "step", "", a4175, {}, a4217, "When the dial shows {pressure}, start the timer. Not before.", "", a23},
-    {"start-weight", "step", "", a4175, {}, a4218, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before.", "", a23},
-    {"start-pressure", "step", "", a4175, {}, a4219, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before.", "", a23},
-    {"start-boil", "step", "", a4177, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before.", "", a23},
-    {"start-steam", "step", "", a4178, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before.", "", a4215},
-    {"start-low", "step", "", a4179, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before.", "", a4162},
-    {"hold-pressure", "step", "", a4175, {}, {}, "Hold it at or a little above {pressure} for {time}.", "", a23},
-    {"hold-boil", "step", "", a4177, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water.", "", a23},
-    {"hold-steam", "step", "", a4178, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water.", "", a4220},
-    {"hold-low", "step", "", a4179, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer.", "", a4162},
-    {"heat-off-pressure", "step", "", a4175, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent.", "", a23},
-    {"rest-pressure", "step", "", a4175, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you.", "", a23},
-    {"rest-boiling", "step", "", a4177, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes.", "", a4180},
-    {"rest-other", "step", "", a4181, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you.", "the minutes of a boiling-water canner; no source", {}},
+    {"load", "step", "", {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water.", "", a4217},
+    {"cover-water", "step", "up-to-30-min", a4180, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on.", "", a23},
+    {"cover-water-long", "step", "over-30-min", a4180, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on.", "from memory of the 2015 guide; 1 inch is the least", {}},
+    {"cover-water-low", "step", "", a4182, {}, {}, "Add hot water until it stands 1 inch over the lids.", "", a4165},
+    {"close-lid", "step", "", a4178, {}, {}, "Lock the lid. Leave the weight off or the petcock open.", "", a23},
+    {"close-lid-steam", "step", "", a4181, {}, {}, "Put the lid on.", "", a4218},
+    {"own-heat-up", "step", "own-heat-up", a4178, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily.", "", a4219},
+    {"vent", "step", "", a4178, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes.", "", a3820},
+    {"close-vent", "step", "", a4178, {}, {}, "Put the weight on or close the petcock.", "", a23},
+    {"start-dial", "step", "", a4178, {}, a4220, "When the dial shows {pressure}, start the timer. Not before.", "", a23},
+    {"start-weight", "step", "", a4178, {}, a4221, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before.", "", a23},
+    {"start-pressure", "step", "", a4178, {}, a4222, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before.", "", a23},
+    {"start-boil", "step", "", a4180, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before.", "", a23},
+    {"start-steam", "step", "", a4181, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before.", "", a4218},
+    {"start-low", "step", "", a4182, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before.", "", a4165},
+    {"hold-pressure", "step", "", a4178, {}, {}, "Hold it at or a little above {pressure} for {time}.", "", a23},
+    {"hold-boil", "step", "", a4180, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water.", "", a23},
+    {"hold-steam", "step", "", a4181, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water.", "", a4223},
+    {"hold-low", "step", "", a4182, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer.", "", a4165},
+    {"heat-off-pressure", "step", "", a4178, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent.", "", a23},
+    {"rest-pressure", "step", "", a4178, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you.", "", a23},
+    {"rest-boiling", "step", "", a4180, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes.", "", a4183},
+    {"rest-other", "step", "", a4184, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you.", "the minutes of a boiling-water canner; no source", {}},
     {"lift", "step", "", {}, {}, {}, "Lift the jars straight up, set them 1 inch apart on a rack or towel, out of draughts. Do not tighten the bands.", "", a23},
     {"cool", "step", "", {}, {}, {}, "Let them stand {cool_least} to {cool_most} hours at room temperature.", "", a23},
     {"check", "step", "", {}, {}, {}, "Take the bands off and test every seal.", "", a23},
     {"label", "step", "", {}, {}, {}, "Wash and dry the jars, label them.", "", a23},
     {"store", "step", "", {}, {}, {}, "Store them without bands, clean, cool, dark and dry, best at 50 to 70 F, never above 95 F.", "", a23},
-    {"pressure-lost", "caution", "", a4175, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning.", "", a23},
-    {"pressure-over", "caution", "", a4175, {}, {}, "More pressure is no reason for less time.", "", a23},
-    {"boil-lost", "caution", "", a4177, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning.", "from memory of the 2015 guide", {}},
-    {"steam-lost", "caution", "", a4178, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning.", "", a4215},
-    {"low-lost", "caution", "", a4179, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles.", "", a4162},
-    {"jars-wait", "caution", "", {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled.", "", a4221},
+    {"pressure-lost", "caution", "", a4178, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning.", "", a23},
+    {"pressure-over", "caution", "", a4178, {}, {}, "More pressure is no reason for less time.", "", a23},
+    {"boil-lost", "caution", "", a4180, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning.", "from memory of the 2015 guide", {}},
+    {"steam-lost", "caution", "", a4181, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning.", "", a4218},
+    {"low-lost", "caution", "", a4182, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles.", "", a4165},
+    {"jars-wait", "caution", "", {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled.", "", a4224},
     {"water-each-load", "caution", "", {}, {}, {}, "Check the water in the canner before every load.", "from memory, no page found", {}},
     {"clock-is-a-plan", "caution", "", {}, {}, {}, "The clock is a plan. The process time counts from the real moment on, by a timer, and is never cut to keep to the clock.", "", a23},
-    {"remainder", "left", "", {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it.", "", a4222},
-    {"smaller-jar", "left", "", {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar.", "", a4223},
+    {"remainder", "left", "", {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it.", "", a4225},
+    {"smaller-jar", "left", "", {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar.", "", a4226},
     {"half-full", "half-full", "", {}, {}, {}, "Half full or less; put jars of water into the spare places.", "", a3919},
     {"one-load", "mixed", "", {}, {}, {}, "Jars of several kinds stand in this load: all get the longest time and the highest pressure. One food and one size in a load is better.", "", a23},
     {"seal-centre", "check", "", {}, {}, {}, "Press the middle of each lid: it must be curved down and not spring.", "", a23},
     {"seal-ring", "check", "", {}, {}, {}, "Tap the lid with a spoon: a sealed one rings clear.", "", a23},
-    {"unsealed", "check", "", {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack.", "", a4170},
+    {"unsealed", "check", "", {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack.", "", a4173},
     {"liquid-lost", "check", "", {}, {}, {}, "A sealed jar that lost liquid is used first; do not open it to refill. If half or more is gone, refrigerate it and use it in 2 to 3 days.", "first sentence as in the USDA guide, part 1; half or more: from memory", {}},
     {"bands-off", "check", "", {}, {}, {}, "Take the bands off, wash and dry the jars.", "", a23},
     {"look-first", "opening", "", {}, {}, {}, "Before opening, look: a swollen, loose or leaking lid, streaks of dried food, rising bubbles, a strange colour. On opening: spurting liquid, a bad smell, mould. Never taste to find out.", "", a23},
     {"boil-first", "opening", "boil-first", {}, {}, {}, "Where any doubt about the process remains, boil the food {boil} minutes before tasting, at this altitude. It may be left out only where the process was the tested one, the gauge was right, the lid was sealed and nothing leaked or spurted.", "", a23},
     {"use-first", "opening", "", {}, {}, {}, "Use within {years} year for the best quality; that is no limit of safety.", "", a23}};
 
-constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a95, a163, a164, {a165, a166, a167, a168, a169, a170, a171, a172, a173, a174, a175, a176, a177, a178, a179, a180, a181, a182}, a1416, a3389, a3390, a3392, a3599, a3746, a4144, a4150, a4158, {a4159, a4164, a4165, "published figures of a space agency, read in a copy", {}}, {a4168, a4173, a4174, "", a4166}, {a4183, a4184, a4212, a4224}};
+constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a95, a163, a164, {a165, a166, a167, a168, a169, a170, a171, a172, a173, a174, a175, a176, a177, a178, a179, a180, a181, a182}, a1416, a3389, a3390, a3392, a3599, a3746, a4147, a4153, a4161, {a4162, a4167, a4168, "published figures of a space agency, read in a copy", {}}, {a4171, a4176, a4177, "", a4169}, {a4186, a4187, a4215, a4227}};
 
 }  // namespace
 

@@ -98,6 +98,28 @@ TEST_CASE("how the jars are filled is read") {
             .verdict == verdict::accepted);
 }
 
+TEST_CASE("a fraction sign, a hyphen and the pressure of the lowest kitchens are read") {
+  // Part 4, page 4-18: 1 inch of headspace, 75 min in quarts; 15 psi above 1,000 ft.
+  for (const char* step : {"Leave ¼ inch headspace.", "Leave ¾ inch headspace.", "Process ¾ hour.",
+                           "Fill 2-quart jars."}) {
+    CAPTURE(std::string(step));
+    CHECK(soup_by(step).verdict == verdict::incomplete);
+    CHECK(has(soup_by(step), "steps-against-plan"));
+  }
+  for (const char* step :
+       {"Leave 1 inch headspace.", "Leave 99999 inches headspace.", "Fill 2 quart jars."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+  const jarproof::report low = soup_by("Process at 10 psi for 75 minutes.");
+  const jarproof::finding* f = finding_of(low, "step-pressure-lower");
+  REQUIRE(f != nullptr);
+  CHECK(f->level == jarproof::level::warning);
+  CHECK(f->required == "15 psi");
+  CHECK(low.verdict == verdict::accepted);
+  CHECK_FALSE(has(soup_by("Process at 15 psi for 75 minutes."), "step-pressure-lower"));
+}
+
 TEST_CASE("numbers among words are read as a whole") {
   const auto sixtieths = [](const char* text) {
     std::size_t at = 0;
@@ -106,6 +128,9 @@ TEST_CASE("numbers among words are read as a whole") {
   CHECK(sixtieths("75 minutes") == 4500);
   CHECK(sixtieths("1 1/4 hours") == 75);
   CHECK(sixtieths("1½ hours") == 90);
+  CHECK(sixtieths("¼ inch") == 15);
+  CHECK(sixtieths("1¾ hours") == 105);
+  CHECK(sixtieths("99999 99999 hours") == -1);
   CHECK(sixtieths("1/0 hours") == -1);
   CHECK(sixtieths("many hours") == -1);
 }
@@ -118,8 +143,9 @@ TEST_CASE("times in words and in Spanish are read") {
     CAPTURE(std::string(step));
     CHECK(has(soup_by(step), "steps-against-plan"));
   }
-  for (const char* step : {"Process the jars for seventy-five minutes.", "Procese 75 minutos.",
-                           "Cook the beans in a pressure cooker for 20 minutes."}) {
+  for (const char* step :
+       {"Process the jars for seventy-five minutes.", "Process for an hour and a half.",
+        "Procese 75 minutos.", "Cook the beans in a pressure cooker for 20 minutes."}) {
     CAPTURE(std::string(step));
     CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
   }

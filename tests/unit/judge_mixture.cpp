@@ -58,7 +58,8 @@ TEST_CASE("a heading without a colon is no ingredient") {
                    "2 lb carrots, peeled and sliced", "3 qt beef broth"};
   CHECK(judged(hot_plan(list, soup_words)).verdict == verdict::accepted);
   // What may be an ingredient stays one: with a ban, with an amount, at the end of the list.
-  for (const char* line : {"Cream sauce", "1 quart soup", "Gravy", "Alfredo sauce", "Flour"}) {
+  for (const char* line : {"Cream sauce", "1 quart soup", "Gravy", "Alfredo sauce", "Flour",
+                           "Beans", "Beans & meat", "Hot sauce", "Vegetables"}) {
     CAPTURE(std::string(line));
     lines with = list;
     with[0] = line;

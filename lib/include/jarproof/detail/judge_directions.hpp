@@ -135,9 +135,13 @@ inline void judge_numbers(judging& j, const word& step, const std::vector<line_t
   const bool lowest = *psi == 10 || *psi == 11;
   const method* canner = find(j.rules.methods, "pressure");
   const bool too_high = canner != nullptr && *psi > canner->highest_psi;
-  if ((*psi < *needed.pressure_psi && !lowest) || too_high)
-    against("They name " + std::to_string(*psi) + " psi.",
-            std::to_string(*needed.pressure_psi) + " psi");
+  const std::string found = "They name " + std::to_string(*psi) + " psi.";
+  const std::string required = std::to_string(*needed.pressure_psi) + " psi";
+  if ((*psi < *needed.pressure_psi && !lowest) || too_high) {
+    against(found, required);
+  } else if (*psi < *needed.pressure_psi) {
+    j.say("step-pressure-lower", place_of("steps", step), {step.text, required, found, {}, {}});
+  }
 }
 
 /// Says what the directions have against the plan. `own` is the plan's method, or null.
@@ -147,6 +151,12 @@ inline void judge_directions(judging& j, const method* own) {
           {step.text, std::move(required), std::move(reason), {}, {}});
   };
   for (const word& step : j.what.steps) {
+    // `2-quart jars` are half-gallons; `2 quart jars` are two quarts, and as words they are alike.
+    const std::string as_written = folded(step.text);
+    for (const std::string_view size : {"2-quart", "two-quart", "2-qt", "two-qt"}) {
+      if (j.what.jar && as_written.find(size) != std::string::npos)
+        against(step, "They name \"" + std::string(size) + "\" jars.", j.what.jar->text);
+    }
     for (const std::vector<line_token>& sentence : sentences_of(step.text)) {
       const std::vector<line_token> s = in_digits(sentence);
       if (own != nullptr) {

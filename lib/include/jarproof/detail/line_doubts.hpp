@@ -51,6 +51,11 @@ class doubts {
       if (s_.uses[i] == use::name || s_.uses[i] == use::other) continue;
       if (changes(i)) s_.out.strange.push_back(s_.text(i));
     }
+    // `1 box potato` is dried and comes in flakes.
+    for (const std::string_view unit : {"box", "packet", "package", "pkg", "envelope"}) {
+      if (potato_ && s_.out.amount_text.find(unit) != std::string::npos)
+        s_.out.strange.emplace_back(unit);
+    }
     // `1 slab of pork`: what is counted names the piece.
     for (const std::string_view unit : {"slab", "stick", "sheet", "link", "ring", "pat", "head"}) {
       if (meat_ && s_.out.amount_text.find(unit) != std::string::npos)
@@ -94,9 +99,11 @@ class doubts {
     if ((solid_ || broth_ || tomato_) && is_dense(i)) return true;
     if (starchy_ && is_meal(w, i)) return true;
     if (plant_ && is_soft(w, i)) return true;
-    if ((potato_ || tomato_ || corn_ || legume_ || food_.id == "green-pea") &&
+    if ((potato_ || onion_ || tomato_ || corn_ || legume_ || food_.id == "green-pea") &&
         one_of(w, {"leaf", "leaves", "stems", "stalk", "stalks", "tops", "vines"}) && s_.is_free(i))
       return true;
+    if (food_.id == "green-pea" && one_of(w, {"pod", "pods"}))
+      return !said({"shelled", "shell", "shucked"});
     if (meat_ && is_other_meat(w, i)) return true;
     if (meat_ && is_too_large(w)) return true;
     if ((meat_ || broth_) && is_old(w, i)) return true;
@@ -126,7 +133,7 @@ class doubts {
     if (one_of(w, meal)) return true;
     if (w == "grain") return before(i) != "whole";
     if (legume_ && one_of(w, {"hard", "firm", "chewy"})) return true;
-    if ((corn_ || potato_) && w == "grated") return true;
+    if ((corn_ || potato_) && one_of(w, {"grated", "shredded"})) return true;
     if (potato_ && one_of(w, {"stick", "ring", "baked"})) return true;
     return corn_ && one_of(w, {"round", "rounds", "triangles", "strips", "stick", "sticks",
                                "sheets", "stack", "scraped", "worked"});
@@ -134,7 +141,7 @@ class doubts {
 
   /// A vegetable that is no longer in pieces.
   [[nodiscard]] bool is_soft(const std::string& w, std::size_t i) const {
-    if (one_of(w, {"melted", "worked", "crumbled", "flaked"})) return true;
+    if (one_of(w, {"melted", "worked", "crumbled", "flaked", "wrapped", "bundled"})) return true;
     if (w == "pressed") return food_.id.find("garlic") == std::string_view::npos;
     if (onion_ && one_of(w, {"crisp", "ball", "balls", "toasted", "powdered"})) return true;
     if (w == "bits") return before(i) == "to";

@@ -26,13 +26,13 @@ inline void drop_shares(std::vector<line_token>& words, const std::optional<meas
                        one_of(words[end - 2].text, {"each", "every"}) &&
                        one_of(words[end - 3].text, {"in", "for", "to"}) &&
                        take_number(first, n) == number_fault::none && first.empty();
-    const measure_unit* u = share ? unit_named(words[end - 4].text) : nullptr;
-    const std::optional<measured> part = u != nullptr ? measure_of(n, n, *u) : std::nullopt;
-    // `1 or 2 for each jar` of things that are counted.
+    // Behind the number stands its unit, or nothing: `1 or 2 for each jar` of things counted.
     std::string_view last = share ? std::string_view(words[end - 4].text) : std::string_view();
-    const bool counted = share && whole->kind == measure_kind::count &&
-                         take_number(last, n) == number_fault::none && last.empty();
-    if (counted || (part && part->kind == whole->kind && part->high <= whole->high)) {
+    const bool counted = take_number(last, n) == number_fault::none && last.empty();
+    const measure_unit* u =
+        share ? unit_named(counted ? whole->counts : words[end - 4].text) : nullptr;
+    const std::optional<measured> part = u != nullptr ? measure_of(n, n, *u) : std::nullopt;
+    if (part && part->kind == whole->kind && part->high <= whole->high) {
       words.erase(words.begin() + static_cast<std::ptrdiff_t>(from),
                   words.begin() + static_cast<std::ptrdiff_t>(end));
     } else {

@@ -27,7 +27,10 @@ inline void find_negations(state& s, name_index& names) {
       continue;
     // `no fat removed`: all of it is there.
     constexpr std::string_view taken[] = {"removed", "trimmed", "skimmed", "drained"};
-    if (s.text(i) == "no" && i + 2 < s.segment_end(i) && one_of(s.text(i + 2), taken)) continue;
+    bool still_there = false;
+    for (std::size_t k = i + 2; k < s.segment_end(i); ++k)
+      still_there = still_there || one_of(s.text(k), taken);
+    if (s.text(i) == "no" && still_there) continue;
     const bool state_of = s.text(i) == "not" || s.text(i) == "never";
     bool joined = true;
     bool known_only = false;
@@ -242,7 +245,12 @@ inline void find_gone(state& s) {
     there = there || (behind && first > begin && one_of(s.text(first - 1), {"no", "without"}));
     for (std::size_t k = end; k < s.segment_end(i); ++k)
       there = there || one_of(s.text(k), {"then", "back", "returned", "added", "chopped"});
-    if ((!behind && !before) || kept || kept2 || there) continue;
+    // `no fat was removed`: all of it is there.
+    bool denied = false;
+    for (std::size_t k = end; k < s.segment_end(i); ++k)
+      denied = denied || is_listed(s.rules.phrases.removed, s.text(k));
+    denied = denied && before && s.text(first - 1) == "no";
+    if ((!behind && !before) || kept || kept2 || there || denied) continue;
     s.claim(before ? first - 1 : first, end, use::word);
     i = end - 1;
   }

@@ -92,10 +92,18 @@ struct plan_line {
   const std::string plain = plain_line(lines[at].text);
   std::string_view rest = plain;
   if (take_amount(rest).found || plain.find_first_of(",(") != std::string::npos) return false;
-  const ingredient* named = ingredient_named(rules, plain);
-  if (named != nullptr && !ban_on(rules, *named).empty()) return false;
+  // `Beans` or `Hot sauce` may be an ingredient whose amount was forgotten; `Soup`, `Pickles` and
+  // `Syrup` name what is made.
+  const auto may_be_food = [&](const ingredient* i) {
+    if (i == nullptr) return false;
+    const bool low_acid = i->kind == acidity::low_acid || i->kind == acidity::borderline;
+    return !ban_on(rules, *i).empty() || is_a(rules, *i, "condiment") ||
+           (low_acid && !is_a(rules, *i, "made-dish"));
+  };
+  if (may_be_food(ingredient_named(rules, plain))) return false;
   const auto is_known = [&](const line_token& t) {
-    return rules.heading_words.contains(std::string_view(t.text)) || t.text == "&";
+    return t.text == "&" || (rules.heading_words.contains(std::string_view(t.text)) &&
+                             !may_be_food(ingredient_named(rules, t.text)));
   };
   if (!is_known(words.back())) return false;
   return std::all_of(words.begin(), words.end(), [&](const line_token& t) {

@@ -51,7 +51,9 @@ namespace jarproof::detail {
   };
   constexpr phrase phrases[] = {{"three quarters of an hour", "45 min"},
                                 {"quarter of an hour", "15 min"},
-                                {"hour and a half", "90 min"},
+                                {"an hour and a half", "90 min"},
+                                {"one hour and a half", "90 min"},
+                                {"1 hour and a half", "90 min"},
                                 {"half an hour", "30 min"},
                                 {"half hour", "30 min"},
                                 {"media hora", "30 min"},
@@ -76,10 +78,7 @@ namespace jarproof::detail {
       return true;
     });
     if (found != std::end(phrases)) {
-      // `an hour and a half` is no hour before its half.
       const std::size_t cut = found->digits.find(' ');
-      if (found->digits.substr(0, 2) == "90" && !out.empty() && out.back().text == "an")
-        out.pop_back();
       out.push_back({std::string(found->digits.substr(0, cut)), s[at].segment});
       out.push_back({std::string(found->digits.substr(cut + 1)), s[at].segment});
       at += 1 + static_cast<std::size_t>(std::count(found->words.begin(), found->words.end(), ' '));
@@ -136,7 +135,8 @@ namespace jarproof::detail {
     return std::nullopt;
   const std::optional<int> sixtieths = largest_before(s, {"inch", "inches", "in", "\"", "pulgada"});
   if (!sixtieths) return std::nullopt;
-  return *sixtieths * 1'000 / 60;
+  // Whoever leaves feet of it has no jar: the figure only has to stay a number.
+  return std::min(*sixtieths, 60 * 1'000) * 50 / 3;
 }
 
 /// The highest pressure that a sentence names, in psi.
@@ -160,8 +160,6 @@ namespace jarproof::detail {
 /// A jar larger than a quart that a sentence names, or empty: `64 oz jars`, `3 liter jars`.
 [[nodiscard]] inline std::string large_jar_in(const std::vector<line_token>& s) {
   for (std::size_t i = 0; i + 1 < s.size(); ++i) {
-    if (s[i].text == "2-quart" && line::one_of(s[i + 1].text, {"jar", "jars"}))
-      return "2-quart jars";
     std::size_t at = i;
     const std::optional<int> number = sixtieths_at(s, at);
     if (!number || at + 1 >= s.size() || *number <= 0) continue;

@@ -3,45 +3,33 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string_view>
 #include <vector>
 
 #include "jarproof/detail/line_text.hpp"
-#include "jarproof/detail/words.hpp"
+#include "jarproof/quantity.hpp"
 
 namespace jarproof::detail {
 
 /// The number that begins at word `at`, in sixtieths, so that hours with fractions stay whole:
-/// `75`, `1 1/2`, `1½`. Moves `at` behind it; nothing where no number stands there.
+/// `75`, `1 1/2`, `1¾`. Moves `at` behind it; nothing where no number stands there, or one that no
+/// kitchen has.
 [[nodiscard]] inline std::optional<int> sixtieths_at(const std::vector<line_token>& words,
                                                      std::size_t& at) {
-  std::optional<int> sum;
+  constexpr std::int64_t most = 60 * 100'000;
+  std::int64_t sum = 0;
+  const std::size_t first = at;
   for (; at < words.size(); ++at) {
     std::string_view text = words[at].text;
-    int part = 0;
-    if (text.size() >= 2 && text.substr(text.size() - 2) == "\u00BD") {
-      part += 30;
-      text.remove_suffix(2);
-    }
-    int over = 0;
-    int under = 0;
-    bool slash = false;
-    bool number = text.size() <= 5 && (part > 0 || !text.empty());
-    for (const char c : text) {
-      if (c == '/' && !slash) {
-        slash = true;
-      } else if (is_digit(c)) {
-        int& side = slash ? under : over;
-        side = side * 10 + (c - '0');
-      } else {
-        number = false;
-      }
-    }
-    if (!number || (slash && under == 0)) break;
-    sum = sum.value_or(0) + part + (slash ? over * 60 / under : over * 60);
+    number n;
+    if (take_number(text, n) != number_fault::none || !text.empty()) break;
+    sum += n.over * 60 / n.under;
+    if (sum > most) return std::nullopt;
   }
-  return sum;
+  if (at == first) return std::nullopt;
+  return static_cast<int>(sum);
 }
 
 }  // namespace jarproof::detail
