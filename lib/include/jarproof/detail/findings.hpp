@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/words.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/plan.hpp"
 #include "jarproof/report.hpp"
@@ -90,28 +91,20 @@ inline void cite_first(const edition& rules, list<citation> cited, finding& f) {
 
 [[nodiscard]] inline std::string filled(std::string_view sentence, const sentence_facts& facts,
                                         const plan_words& words, std::string_view field) {
-  std::string out;
-  while (!sentence.empty()) {
-    const std::size_t open = sentence.find('{');
-    out += sentence.substr(0, open);
-    if (open == std::string_view::npos) break;
-    sentence.remove_prefix(open + 1);
-    const std::size_t close = sentence.find('}');
-    const std::string_view name = sentence.substr(0, close);
-    if (name == "found") out += facts.found;
-    if (name == "required") out += facts.required;
-    if (name == "reason") out += facts.reason;
-    if (name == "instead") out += facts.instead;
-    if (name == "choices") out += facts.choices;
-    if (name == "food") out += words.food;
-    if (name == "jar") out += words.jar;
-    if (name == "pack") out += words.pack;
-    if (name == "gauge") out += words.gauge;
-    if (name == "altitude") out += words.altitude;
-    if (name == "method") out += words.method;
-    if (name == "field") out += field;
-    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
-  }
+  std::string out = with_words(sentence, [&](std::string_view name) -> std::string_view {
+    if (name == "found") return facts.found;
+    if (name == "required") return facts.required;
+    if (name == "reason") return facts.reason;
+    if (name == "instead") return facts.instead;
+    if (name == "choices") return facts.choices;
+    if (name == "food") return words.food;
+    if (name == "jar") return words.jar;
+    if (name == "pack") return words.pack;
+    if (name == "gauge") return words.gauge;
+    if (name == "altitude") return words.altitude;
+    if (name == "method") return words.method;
+    return name == "field" ? field : std::string_view();
+  });
   for (std::size_t at = out.find("  "); at != std::string::npos; at = out.find("  ", at)) {
     out.erase(at, 1);  // an empty word between two blanks
   }

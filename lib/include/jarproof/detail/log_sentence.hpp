@@ -7,6 +7,8 @@
 #include <string>
 #include <string_view>
 
+#include "jarproof/detail/words.hpp"
+
 namespace jarproof::detail {
 
 /// Words that the sentences of a run may use; the loader refuses any other.
@@ -32,21 +34,12 @@ struct log_sentence_facts {
 
 [[nodiscard]] inline std::string filled(std::string_view sentence,
                                         const log_sentence_facts& facts) {
-  std::string out;
-  while (!sentence.empty()) {
-    const std::size_t open = sentence.find('{');
-    out += sentence.substr(0, open);
-    if (open == std::string_view::npos) break;
-    sentence.remove_prefix(open + 1);
-    const std::size_t close = sentence.find('}');
-    const std::string_view name = sentence.substr(0, close);
-    if (name == "hold") out += facts.hold;
-    if (name == "time") out += facts.time;
-    if (name == "at") out += facts.at;
-    if (name == "limit") out += facts.limit;
-    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
-  }
-  return out;
+  return with_words(sentence, [&](std::string_view name) -> std::string_view {
+    if (name == "hold") return facts.hold;
+    if (name == "time") return facts.time;
+    if (name == "at") return facts.at;
+    return name == "limit" ? std::string_view(facts.limit) : std::string_view();
+  });
 }
 
 }  // namespace jarproof::detail

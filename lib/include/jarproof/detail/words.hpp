@@ -223,4 +223,20 @@ template <class Words>
   return std::string_view::npos;
 }
 
+/// The sentence with each `{word}` replaced by what `word_for(word)` gives.
+template <class WordFor>
+[[nodiscard]] std::string with_words(std::string_view sentence, WordFor&& word_for) {
+  std::string out;
+  while (!sentence.empty()) {
+    const std::size_t open = sentence.find('{');
+    out += sentence.substr(0, open);
+    if (open == std::string_view::npos) break;
+    sentence.remove_prefix(open + 1);
+    const std::size_t close = sentence.find('}');
+    out += word_for(sentence.substr(0, close));
+    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
+  }
+  return out;
+}
+
 }  // namespace jarproof::detail
