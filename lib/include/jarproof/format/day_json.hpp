@@ -163,14 +163,7 @@ inline void write_load(json_writer& w, const day_plan& d, const day_load& l) {
                                           const edition& rules,
                                           const std::optional<shelf_today>& shelf = std::nullopt) {
   detail::json_writer w(4);
-  w.begin('{');
-  w.member("format", "jarproof-day/1");
-  w.member("library", library_version);
-  w.key("edition");
-  w.begin('{');
-  w.member("name", rules.name);
-  w.member("version", rules.version);
-  w.end('}');
+  begin_document(w, "jarproof-day/1", rules);
   w.member("verdict", name_of(unreadable.empty() ? day.verdict : verdict::unreadable));
   w.key("plans");
   w.begin('[');

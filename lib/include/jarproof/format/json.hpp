@@ -219,19 +219,24 @@ inline void write_report(json_writer& w, const report& r) {
 
 namespace detail {
 
-/// The object of one run; `more` writes what stands behind its other members.
-template <class More>
-[[nodiscard]] std::string run_text(const std::vector<report>& reports, const edition& rules,
-                                   More&& more) {
-  json_writer w(5);
+/// Opens the object that a command writes: its layout, the library and the rules behind it.
+inline void begin_document(json_writer& w, std::string_view format, const edition& rules) {
   w.begin('{');
-  w.member("format", report_format);
+  w.member("format", format);
   w.member("library", library_version);
   w.key("edition");
   w.begin('{');
   w.member("name", rules.name);
   w.member("version", rules.version);
   w.end('}');
+}
+
+/// The object of one run; `more` writes what stands behind its other members.
+template <class More>
+[[nodiscard]] std::string run_text(const std::vector<report>& reports, const edition& rules,
+                                   More&& more) {
+  json_writer w(5);
+  begin_document(w, report_format, rules);
   w.key("plans");
   w.begin('[');
   for (const report& r : reports) write_report(w, r);

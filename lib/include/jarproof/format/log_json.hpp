@@ -58,14 +58,7 @@ inline void write_decimal(json_writer& w, std::string_view key, std::optional<do
 [[nodiscard]] inline std::string log_json(const log_report& r, const edition& rules) {
   using namespace detail;
   json_writer w(4);
-  w.begin('{');
-  w.member("format", log_format);
-  w.member("library", library_version);
-  w.key("edition");
-  w.begin('{');
-  w.member("name", rules.name);
-  w.member("version", rules.version);
-  w.end('}');
+  begin_document(w, log_format, rules);
   w.member("source", r.source);
   w.member("verdict", name_of(r.verdict));
   if (r.verdict != verdict::unreadable) {
