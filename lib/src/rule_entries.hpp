@@ -8,14 +8,14 @@
 #include <utility>
 #include <vector>
 
-#include "day_entries.hpp"
 #include "jarproof/detail/ingredient_facts.hpp"
 #include "jarproof/quantity.hpp"
+#include "vocabulary_entries.hpp"
 
 namespace jarproof {
 
 /// One function for each kind of entry. What an entry refers to is checked when all files are read.
-class rule_entries : public day_entries {
+class rule_entries : public vocabulary_entries {
  protected:
   void read_edition(const node& root) {
     only(root, {"name", "version", "scope", "caution", "extends"});
@@ -156,60 +156,14 @@ class rule_entries : public day_entries {
   void read_vocabulary(const node& root) {
     only(root, {"forms", "prepared", "plain_words", "heading_words", "acid_words", "cut_words",
                 "line_words", "telling_words", "step_words", "spellings", "phrases"});
-    edition_.line_words = words(root, "line_words");
-    edition_.heading_words = words(root, "heading_words");
-    edition_.acid_words = words(root, "acid_words");
-    edition_.cut_words = words(root, "cut_words");
     edition_.plain_words = words(root, "plain_words", !extends_);
-    if (jarproof::find(root, "telling_words") != nullptr)
-      edition_.telling_words =
-          entries<telling_word>(root, "telling_words", &rule_entries::read_telling, false);
-    if (jarproof::find(root, "step_words") != nullptr)
-      edition_.step_words =
-          entries<telling_word>(root, "step_words", &rule_entries::read_step_word, false);
-    if (jarproof::find(root, "spellings") != nullptr)
-      edition_.spellings =
-          entries<spelling>(root, "spellings", &rule_entries::read_spelling, false);
-    if (const node* phrases = jarproof::find(root, "phrases")) read_phrases(*phrases);
+    read_recipe_words(root);
     // An edition of its own needs the lists; an addition brings what it has.
     if (!extends_ || jarproof::find(root, "forms") != nullptr)
       edition_.forms = entries<form_word>(root, "forms", &rule_entries::read_form, false);
     if (!extends_ || jarproof::find(root, "prepared") != nullptr)
       edition_.prepared =
           entries<prepared_word>(root, "prepared", &rule_entries::read_prepared, false);
-  }
-  void read_phrases(const node& n) {
-    std::vector<std::string_view> keys;
-    for (const phrase_list& l : phrase_lists) {
-      keys.push_back(l.key);
-      edition_.phrases.*l.words = words(n, l.key);
-    }
-    only(n, keys);
-  }
-  [[nodiscard]] telling_word read_telling(const node& n) {
-    only(n, {"id", "check", "unless"});
-    return {
-        text(n, "id"), reference(n, "check", &edition::checks, true), words(n, "unless"), {}, {}};
-  }
-  [[nodiscard]] telling_word read_step_word(const node& n) {
-    only(n, {"id", "check", "unless", "beside", "pack"});
-    return {text(n, "id"), reference(n, "check", &edition::checks, true), words(n, "unless"),
-            words(n, "beside"),
-            find(n, "pack") == nullptr ? std::string_view() : one_of(n, "pack", {"raw", "hot"})};
-  }
-  [[nodiscard]] spelling read_spelling(const node& n) {
-    only(n, {"id", "meant"});
-    const spelling out{text(n, "id"), text(n, "meant")};
-    if (out.id.find(' ') != std::string_view::npos || out.meant.find(' ') != std::string_view::npos)
-      fault(n, "a spelling is of one word",
-            "write one word for each; names of foods may be longer");
-    // A word that names a food by itself is no slip of the pen.
-    later_.push_back([this, file = file_, out, line = n.line, column = n.column] {
-      if (detail::ingredient_named(edition_, out.id) != nullptr)
-        fault(file, line, column, "`" + std::string(out.id) + "` is the name of an ingredient",
-              "remove it here");
-    });
-    return out;
   }
   [[nodiscard]] seasoning_limit read_seasoning(const node& n) {
     only(n, {"id", "says", "trait", "foods", "unit", "per_quart", "evidence"});
