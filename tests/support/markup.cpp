@@ -224,4 +224,18 @@ std::string words_of_page(std::string_view page) {
   return out;
 }
 
+std::string one_line(const std::string& text) {
+  std::string out;
+  for (const char c : text) {
+    if (c == '`') continue;
+    const char plain = c == '\n' ? ' ' : c;
+    if (plain != ' ' || (!out.empty() && out.back() != ' ')) out += plain;
+  }
+  return out;
+}
+
+bool stands_in(const std::string& text, const std::string& what) {
+  return text.find(what) != std::string::npos;
+}
+
 }  // namespace fixtures

@@ -20,4 +20,11 @@ std::vector<std::string> faults_of_markup(std::string_view markup);
 /// The page without its tags, texts as they are read.
 std::string words_of_page(std::string_view page);
 
+/// A text on one line and without backticks: lines end elsewhere in a page, and backticks have
+/// become elements.
+std::string one_line(const std::string& text);
+
+/// True where `what` stands in the text.
+bool stands_in(const std::string& text, const std::string& what);
+
 }  // namespace fixtures

@@ -24,21 +24,6 @@ namespace fs = std::filesystem;
 using strings = std::vector<std::string>;
 const jarproof::edition& rules = jarproof::builtin_edition();
 
-bool has(const std::string& text, const std::string& what) {
-  return text.find(what) != std::string::npos;
-}
-
-/// Lines end elsewhere in a page, and backticks have become elements.
-std::string one_line(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    if (c == '`') continue;
-    const char plain = c == '\n' ? ' ' : c;
-    if (plain != ' ' || (!out.empty() && out.back() != ' ')) out += plain;
-  }
-  return out;
-}
-
 struct judged_run {
   jarproof::run_log log;
   jarproof::log_report report;
@@ -92,19 +77,19 @@ TEST_CASE("every run of tests/logs is a page with all that was found and is to b
     const std::string page = page_of(run);
     CHECK(fixtures::faults_of_page(page) == strings{});
     CHECK(page == page_of(run));
-    const std::string words = one_line(fixtures::words_of_page(page));
+    const std::string words = fixtures::one_line(fixtures::words_of_page(page));
     for (const jarproof::log_finding& f : run.report.findings) {
-      CHECK(has(words, one_line(f.message)));
-      CHECK(has(words, one_line(f.fix)));
-      CHECK(has(words, f.check));
+      CHECK(fixtures::stands_in(words, fixtures::one_line(f.message)));
+      CHECK(fixtures::stands_in(words, fixtures::one_line(f.fix)));
+      CHECK(fixtures::stands_in(words, f.check));
     }
     for (const jarproof::to_do& t : run.report.now) {
-      CHECK(has(words, one_line(t.what)));
-      CHECK(has(words, t.until));
+      CHECK(fixtures::stands_in(words, fixtures::one_line(t.what)));
+      CHECK(fixtures::stands_in(words, t.until));
     }
-    for (const std::string& e : run.report.explains) CHECK(has(words, e));
+    for (const std::string& e : run.report.explains) CHECK(fixtures::stands_in(words, e));
     for (const auto& row : jarproof::detail::rows_of_run(run.report, rules))
-      CHECK(has(words, row.value));
+      CHECK(fixtures::stands_in(words, row.value));
     ++count;
   }
   CHECK(count >= 60);
@@ -112,49 +97,52 @@ TEST_CASE("every run of tests/logs is a page with all that was found and is to b
 
 TEST_CASE("a drop: what to do first, the drop marked, the line of what was asked for") {
   const std::string page = page_of_log("dial-drop.log");
-  const std::string words = one_line(fixtures::words_of_page(page));
-  CHECK(has(page, "<b>REJECTED</b> The run did not deliver the published process."));
+  const std::string words = fixtures::one_line(fixtures::words_of_page(page));
+  CHECK(
+      fixtures::stands_in(page, "<b>REJECTED</b> The run did not deliver the published process."));
   CHECK(page.find("class=\"now\"") < page.find("<svg class=\"drawing\""));
-  CHECK(has(page, "<title id=\"run-title\">Pressure over time</title>"));
-  CHECK(has(page, "class=\"failing\""));
+  CHECK(fixtures::stands_in(page, "<title id=\"run-title\">Pressure over time</title>"));
+  CHECK(fixtures::stands_in(page, "class=\"failing\""));
   // The dial at 4,600 ft: 13 psi (USDA Complete Guide, 2015, guide 4, page 4-8).
-  CHECK(has(words, "13 psi or more must be on this gauge all the time"));
-  CHECK(has(words, "24 min to 26 min: Pressure dropped, 12.5 psi"));
-  CHECK(has(words, "26 min to 36 min: held 10 min"));
-  CHECK(has(words, "36 min: heat-off"));
+  CHECK(fixtures::stands_in(words, "13 psi or more must be on this gauge all the time"));
+  CHECK(fixtures::stands_in(words, "24 min to 26 min: Pressure dropped, 12.5 psi"));
+  CHECK(fixtures::stands_in(words, "26 min to 36 min: held 10 min"));
+  CHECK(fixtures::stands_in(words, "36 min: heat-off"));
 }
 
 TEST_CASE("a dial that reads high has its line that much higher") {
   // 13 psi as above, and 1 psi for the dial.
-  CHECK(has(fixtures::words_of_page(page_of_log("error-high-good.log")), "14 psi or more"));
+  CHECK(fixtures::stands_in(fixtures::words_of_page(page_of_log("error-high-good.log")),
+                            "14 psi or more"));
 }
 
 TEST_CASE("a run that is going on: stop, or go on, and never the look of what is accepted") {
   const std::string stop = page_of_log("running-lost.log");
-  CHECK(has(stop, "class=\"label rejected\""));
-  CHECK(has(stop, "<b>STOP</b> Do this now."));
-  CHECK(has(stop, "until <b>minute 44</b>"));
+  CHECK(fixtures::stands_in(stop, "class=\"label rejected\""));
+  CHECK(fixtures::stands_in(stop, "<b>STOP</b> Do this now."));
+  CHECK(fixtures::stands_in(stop, "until <b>minute 44</b>"));
   const std::string on = page_of_log("running-counting.log");
-  CHECK(has(on, "<b>RUNNING</b> Go on like this."));
-  CHECK(has(on, "So far, to minute 24: 12 min to go, to minute 36."));
-  for (const std::string& page : {stop, on}) CHECK_FALSE(has(page, "class=\"label accepted\""));
+  CHECK(fixtures::stands_in(on, "<b>RUNNING</b> Go on like this."));
+  CHECK(fixtures::stands_in(on, "So far, to minute 24: 12 min to go, to minute 36."));
+  for (const std::string& page : {stop, on})
+    CHECK_FALSE(fixtures::stands_in(page, "class=\"label accepted\""));
 }
 
 TEST_CASE("a run without readings shows the rows that say whether it was held") {
   const std::string page = page_of_log("weight-stood-still.log");
-  const std::string words = one_line(fixtures::words_of_page(page));
-  CHECK(has(page, "<title id=\"run-title\">The run over time</title>"));
-  CHECK(has(page, "class=\"spot\""));
-  CHECK(has(words, "above held, below lost."));
-  CHECK_FALSE(has(page, "class=\"course\""));
+  const std::string words = fixtures::one_line(fixtures::words_of_page(page));
+  CHECK(fixtures::stands_in(page, "<title id=\"run-title\">The run over time</title>"));
+  CHECK(fixtures::stands_in(page, "class=\"spot\""));
+  CHECK(fixtures::stands_in(words, "above held, below lost."));
+  CHECK_FALSE(fixtures::stands_in(page, "class=\"course\""));
 }
 
 TEST_CASE("jars counted the next day do not squeeze the run") {
   const std::string page = page_of_log("dial-all-faults.log");
-  const std::string words = one_line(fixtures::words_of_page(page));
-  CHECK(has(words, "From 0 min to 40 min."));
-  CHECK(has(words, "opened; found: Cooling forced"));
-  CHECK(has(words, "1 jar did not seal."));
+  const std::string words = fixtures::one_line(fixtures::words_of_page(page));
+  CHECK(fixtures::stands_in(words, "From 0 min to 40 min."));
+  CHECK(fixtures::stands_in(words, "opened; found: Cooling forced"));
+  CHECK(fixtures::stands_in(words, "1 jar did not seal."));
 }
 
 TEST_CASE("stretches that were missed end where it was held again") {
@@ -177,8 +165,8 @@ TEST_CASE("a log and a plan that cannot be read are pages too") {
       rules);
   const std::string page = jarproof::html_of(r, {}, rules);
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "<b>UNREADABLE</b>"));
-  CHECK_FALSE(has(page, "<svg class=\"drawing\""));
+  CHECK(fixtures::stands_in(page, "<b>UNREADABLE</b>"));
+  CHECK_FALSE(fixtures::stands_in(page, "<svg class=\"drawing\""));
   jarproof::log_report without = r;
   without.plan = fixtures::bare_report(jarproof::verdict::unreadable);
   CHECK(fixtures::faults_of_page(jarproof::html_of(without, {}, rules)) == strings{});
@@ -216,13 +204,13 @@ TEST_CASE("the worked day: jars, loads, clock, card, label") {
   const jarproof::day_plan d = day_in("examples/days/soup.yaml");
   const std::string page = page_of(d);
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "<h1>Canning day 2026-11-21: Venison and white bean soup</h1>"));
-  CHECK(has(page, "id=\"plan1-jar\""));
-  CHECK(has(page, "id=\"day\""));
-  CHECK(has(page, "<h2>3 loads: 8 + 8 + 7</h2>"));
-  CHECK(has(page, "<li>Load 3: 7 pint jars (the canner holds 9)</li>"));
-  CHECK(has(page, "<td>60</td>\n<td>09:35</td>\n<td>12:40</td>\n<td>15:45</td>"));
-  CHECK(has(page, "class=\"jar-label\""));
+  CHECK(fixtures::stands_in(page, "<h1>Canning day 2026-11-21: Venison and white bean soup</h1>"));
+  CHECK(fixtures::stands_in(page, "id=\"plan1-jar\""));
+  CHECK(fixtures::stands_in(page, "id=\"day\""));
+  CHECK(fixtures::stands_in(page, "<h2>3 loads: 8 + 8 + 7</h2>"));
+  CHECK(fixtures::stands_in(page, "<li>Load 3: 7 pint jars (the canner holds 9)</li>"));
+  CHECK(fixtures::stands_in(page, "<td>60</td>\n<td>09:35</td>\n<td>12:40</td>\n<td>15:45</td>"));
+  CHECK(fixtures::stands_in(page, "class=\"jar-label\""));
 }
 
 TEST_CASE("the page of a day has every sentence of its text") {
@@ -231,24 +219,27 @@ TEST_CASE("the page of a day has every sentence of its text") {
     const jarproof::day_plan d = day_in(file);
     const std::string page = page_of(d);
     CHECK(fixtures::faults_of_page(page) == strings{});
-    const std::string words = one_line(fixtures::words_of_page(page));
+    const std::string words = fixtures::one_line(fixtures::words_of_page(page));
     for (const jarproof::day_batch& b : d.batches) {
       for (const auto* steps : {&b.steps, &b.cautions, &b.left, &b.check_after, &b.opening}) {
         for (const jarproof::day_step& s : *steps) {
           CAPTURE(s.id);
-          CHECK(has(words, one_line(s.says)));
-          for (const std::string& part : s.parts) CHECK(has(words, one_line(part)));
+          CHECK(fixtures::stands_in(words, fixtures::one_line(s.says)));
+          for (const std::string& part : s.parts)
+            CHECK(fixtures::stands_in(words, fixtures::one_line(part)));
         }
       }
-      for (const jarproof::day_label_line& l : b.label) CHECK(has(words, l.value));
-      for (const auto& row : jarproof::detail::rows_of_jars(b)) CHECK(has(words, row.value));
-      for (const std::string& text : b.unsaid) CHECK(has(words, text));
+      for (const jarproof::day_label_line& l : b.label) CHECK(fixtures::stands_in(words, l.value));
+      for (const auto& row : jarproof::detail::rows_of_jars(b))
+        CHECK(fixtures::stands_in(words, row.value));
+      for (const std::string& text : b.unsaid) CHECK(fixtures::stands_in(words, text));
     }
-    for (const auto& row : jarproof::detail::rows_of_day(d)) CHECK(has(words, one_line(row.value)));
+    for (const auto& row : jarproof::detail::rows_of_day(d))
+      CHECK(fixtures::stands_in(words, fixtures::one_line(row.value)));
     for (const jarproof::day_load& l : d.loads) {
-      CHECK(has(words, jarproof::detail::heading_of_load(d, l)));
-      for (const jarproof::day_step& s : l.remarks) CHECK(has(words, s.says));
-      for (const jarproof::day_stage& s : l.stages) CHECK(has(words, s.what));
+      CHECK(fixtures::stands_in(words, jarproof::detail::heading_of_load(d, l)));
+      for (const jarproof::day_step& s : l.remarks) CHECK(fixtures::stands_in(words, s.says));
+      for (const jarproof::day_stage& s : l.stages) CHECK(fixtures::stands_in(words, s.what));
     }
   }
 }
@@ -261,11 +252,12 @@ TEST_CASE("a plan that is not accepted has its findings, and no card, no loads, 
   const std::string page =
       jarproof::html_of(d, {fixtures::bare_report(jarproof::verdict::unreadable)}, rules);
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "pressure-too-low"));
-  CHECK(has(page, "No step card and no loads"));
+  CHECK(fixtures::stands_in(page, "pressure-too-low"));
+  CHECK(fixtures::stands_in(page, "No step card and no loads"));
   for (const char* none : {"Step card", "id=\"day\"", "class=\"jar-label\""}) {
     CAPTURE(none);
-    CHECK_FALSE(has(page, none == std::string("Step card") ? "<h2>Step card" : none));
+    CHECK_FALSE(
+        fixtures::stands_in(page, none == std::string("Step card") ? "<h2>Step card" : none));
   }
 }
 
@@ -276,7 +268,7 @@ TEST_CASE("a day without a clock counts from its start") {
                        rules);
   const std::string page = page_of(d);
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "<th scope=\"col\">after</th>"));
+  CHECK(fixtures::stands_in(page, "<th scope=\"col\">after</th>"));
 }
 
 TEST_SUITE_END();

@@ -30,21 +30,6 @@ jarproof::found_ways ways_of(const std::string& yaml) {
   return out;
 }
 
-bool has(const std::string& text, const std::string& what) {
-  return text.find(what) != std::string::npos;
-}
-
-/// Lines end elsewhere in a page than in the text, and backticks have become elements.
-std::string one_line(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    if (c == '`') continue;
-    const char plain = c == '\n' ? ' ' : c;
-    if (plain != ' ' || (!out.empty() && out.back() != ' ')) out += plain;
-  }
-  return out;
-}
-
 const std::string stew =
     "ingredients: |\n  3 lb venison shoulder, cut in cubes\n  8 cups cooked white beans\n"
     "  4 cups chopped onion\n  2 qt beef broth\n  1/4 cup flour\n  1 cup cream\n"
@@ -57,14 +42,15 @@ TEST_SUITE_BEGIN("html");
 TEST_CASE("an accepted plan: label, large numbers, boxes to tick, pictures") {
   const std::string page = page_of(fixtures::plan_text(fixtures::beans(), {{"title", "Beans"}}));
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "<title>Beans: accepted</title>"));
-  CHECK(has(page, "<h1>Beans</h1>"));
-  CHECK(has(page, "<b>ACCEPTED</b> The plan matches a published process."));
-  CHECK(has(page, "<strong>15 psi (103 kPa)</strong>"));
-  CHECK(has(page, "<strong>20 min</strong> counted from when the pressure is reached"));
-  CHECK(has(page, "<ul class=\"steps\">"));
-  CHECK(has(page, "id=\"plan1-bands\""));
-  CHECK(has(page, "id=\"plan1-jar\""));
+  CHECK(fixtures::stands_in(page, "<title>Beans: accepted</title>"));
+  CHECK(fixtures::stands_in(page, "<h1>Beans</h1>"));
+  CHECK(fixtures::stands_in(page, "<b>ACCEPTED</b> The plan matches a published process."));
+  CHECK(fixtures::stands_in(page, "<strong>15 psi (103 kPa)</strong>"));
+  CHECK(fixtures::stands_in(page,
+                            "<strong>20 min</strong> counted from when the pressure is reached"));
+  CHECK(fixtures::stands_in(page, "<ul class=\"steps\">"));
+  CHECK(fixtures::stands_in(page, "id=\"plan1-bands\""));
+  CHECK(fixtures::stands_in(page, "id=\"plan1-jar\""));
 }
 
 TEST_CASE("a plan that is not accepted has no large numbers and no boxes") {
@@ -72,8 +58,8 @@ TEST_CASE("a plan that is not accepted has no large numbers and no boxes") {
     const std::string page =
         page_of(fixtures::plan_text(fixtures::beans(), {{"pressure", pressure}}));
     CHECK(fixtures::faults_of_page(page) == strings{});
-    CHECK_FALSE(has(page, "<strong>"));
-    CHECK_FALSE(has(page, "class=\"steps\""));
+    CHECK_FALSE(fixtures::stands_in(page, "<strong>"));
+    CHECK_FALSE(fixtures::stands_in(page, "class=\"steps\""));
   }
 }
 
@@ -85,20 +71,22 @@ TEST_CASE("the page has every sentence of the text report") {
         std::string("food: white beans\nmethod: oven\n")}) {
     const jarproof::report r = fixtures::judged(plan);
     const jarproof::edition& rules = jarproof::builtin_edition();
-    const std::string words = one_line(fixtures::words_of_page(jarproof::html_of({r}, rules)));
+    const std::string words =
+        fixtures::one_line(fixtures::words_of_page(jarproof::html_of({r}, rules)));
     for (const jarproof::finding& f : r.findings) {
       if (f.check == "step-reminder") continue;
       CAPTURE(f.message);
-      CHECK(has(words, one_line(f.message)));
-      CHECK(has(words, one_line(f.fix)));
-      CHECK(has(words, f.check));
-      if (f.outcome != jarproof::outcome::none) CHECK(has(words, one_line(f.why)));
+      CHECK(fixtures::stands_in(words, fixtures::one_line(f.message)));
+      CHECK(fixtures::stands_in(words, fixtures::one_line(f.fix)));
+      CHECK(fixtures::stands_in(words, f.check));
+      if (f.outcome != jarproof::outcome::none)
+        CHECK(fixtures::stands_in(words, fixtures::one_line(f.why)));
     }
     if (!r.required) continue;
     for (const jarproof::detail::named_value& row : jarproof::detail::rows_of_process(r, rules))
-      CHECK(has(words, row.value));
+      CHECK(fixtures::stands_in(words, row.value));
     for (const std::string& step : jarproof::detail::steps_of_process(r))
-      CHECK(has(words, one_line(step)));
+      CHECK(fixtures::stands_in(words, fixtures::one_line(step)));
   }
 }
 
@@ -110,16 +98,17 @@ TEST_CASE("several plans: a table of them, one h1, no id twice") {
       fixtures::beans_with({{"altitude", ""}})};
   const std::string page = jarproof::html_of(reports, jarproof::builtin_edition());
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "<caption>4 plans, 1 accepted.</caption>"));
-  CHECK(has(page, "<a href=\"#plan2\">Two</a><div class=\"small\">Pressure too low</div>"));
-  CHECK(has(page, "id=\"plan4\""));
+  CHECK(fixtures::stands_in(page, "<caption>4 plans, 1 accepted.</caption>"));
+  CHECK(fixtures::stands_in(
+      page, "<a href=\"#plan2\">Two</a><div class=\"small\">Pressure too low</div>"));
+  CHECK(fixtures::stands_in(page, "id=\"plan4\""));
 }
 
 TEST_CASE("no plan is a page too, and says so") {
   const std::string page =
       jarproof::html_of(std::vector<jarproof::report>{}, jarproof::builtin_edition());
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "0 plans, 0 accepted."));
+  CHECK(fixtures::stands_in(page, "0 plans, 0 accepted."));
 }
 
 TEST_CASE("what stands in a plan stays text") {
@@ -141,7 +130,7 @@ TEST_CASE("what stands in a plan stays text") {
     r.verdict = v;
     const std::string page = jarproof::html_of({r}, fixtures::small_edition);
     CHECK(fixtures::faults_of_page(page) == strings{});
-    CHECK_FALSE(has(page, "<b>\x1b"));
+    CHECK_FALSE(fixtures::stands_in(page, "<b>\x1b"));
   }
   CHECK(fixtures::faults_of_page(jarproof::html_of({r, r}, fixtures::small_edition)) == strings{});
 }
@@ -153,8 +142,9 @@ TEST_CASE("rules of one's own are named on the label") {
   r.process = &own;
   r.verdict = jarproof::verdict::accepted;
   r.findings.clear();
-  CHECK(has(jarproof::html_of({r}, fixtures::small_edition),
-            "<b>ACCEPTED</b> by rules of the mountain kitchen, which are not the built-in ones."));
+  CHECK(fixtures::stands_in(
+      jarproof::html_of({r}, fixtures::small_edition),
+      "<b>ACCEPTED</b> by rules of the mountain kitchen, which are not the built-in ones."));
 }
 
 TEST_CASE("ways as a page") {
@@ -162,16 +152,16 @@ TEST_CASE("ways as a page") {
   const jarproof::found_ways found = ways_of(stew);
   const std::string page = jarproof::html_of(std::vector{found}, rules);
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "<h1>Tested ways for Stew</h1>"));
-  const std::string words = one_line(fixtures::words_of_page(page));
+  CHECK(fixtures::stands_in(page, "<h1>Tested ways for Stew</h1>"));
+  const std::string words = fixtures::one_line(fixtures::words_of_page(page));
   for (const jarproof::way& w : found.ways) {
-    CHECK(has(words, w.title));
-    for (const std::string& c : w.changes) CHECK(has(words, one_line(c)));
-    for (const std::string& n : w.notes) CHECK(has(words, one_line(n)));
-    for (const jarproof::way_part& p : w.parts) CHECK(has(words, p.title));
+    CHECK(fixtures::stands_in(words, w.title));
+    for (const std::string& c : w.changes) CHECK(fixtures::stands_in(words, fixtures::one_line(c)));
+    for (const std::string& n : w.notes) CHECK(fixtures::stands_in(words, fixtures::one_line(n)));
+    for (const jarproof::way_part& p : w.parts) CHECK(fixtures::stands_in(words, p.title));
   }
-  CHECK(has(page, "id=\"plan1-way1-jar\""));
-  CHECK(has(page, "id=\"plan1-way1-bands\""));
+  CHECK(fixtures::stands_in(page, "id=\"plan1-way1-jar\""));
+  CHECK(fixtures::stands_in(page, "id=\"plan1-way1-bands\""));
 }
 
 TEST_CASE("ways of several plans, of one without altitude, of one that cannot be read") {
@@ -183,8 +173,8 @@ TEST_CASE("ways of several plans, of one without altitude, of one that cannot be
   unreadable.unreadable = fixtures::bare_report(jarproof::verdict::unreadable);
   const std::string page = jarproof::html_of(std::vector{ways_of(stew), open, unreadable}, rules);
   CHECK(fixtures::faults_of_page(page) == strings{});
-  CHECK(has(page, "No numbers: the plan does not say the altitude."));
-  CHECK(has(page, "id=\"plan3\""));
+  CHECK(fixtures::stands_in(page, "No numbers: the plan does not say the altitude."));
+  CHECK(fixtures::stands_in(page, "id=\"plan3\""));
 }
 
 TEST_SUITE_END();
