@@ -115,19 +115,20 @@ inline void judge_numbers(judging& j, const word& step, const std::vector<line_t
   };
   const std::optional<int> minutes = longest_minutes(s);
   if (minutes && is_about_processing(s) && *minutes < needed.time_min)
-    against("They process for " + std::to_string(*minutes) + " min.",
+    against("The directions process for " + std::to_string(*minutes) + " min.",
             std::to_string(needed.time_min) + " min");
   const bool vents = has_one_of(s, {"vent", "venting", "exhaust"}) ||
                      (has_one_of(s, {"steam"}) && has_one_of(s, {"escape", "escapes"}));
   if (minutes && vents && needed.vent_min && *minutes < *needed.vent_min)
-    against("They vent for " + std::to_string(*minutes) + " min.",
+    against("The directions vent for " + std::to_string(*minutes) + " min.",
             std::to_string(*needed.vent_min) + " min");
   if (waits_warm(s) && !j.what.held)
     j.say("standing-unsaid", place_of("steps", step),
-          {step.text, "none of it", "They let it wait.", {}, {}});
+          {step.text, "none of it", "The directions let it wait.", {}, {}});
   const std::optional<int> headspace = headspace_in(s);
   if (headspace && *headspace + 1 < needed.headspace_thousandths_in)
-    against("They leave less headspace.", headspace_text(needed.headspace_thousandths_in));
+    against("The directions leave less headspace.",
+            headspace_text(needed.headspace_thousandths_in));
   const std::optional<int> psi = pressure_in(s);
   if (!psi || !needed.pressure_psi) return;
   // Recipes print the pressure of the lowest band, 10 psi on a weighted and 11 on a dial gauge;
@@ -135,7 +136,7 @@ inline void judge_numbers(judging& j, const word& step, const std::vector<line_t
   const bool lowest = *psi == 10 || *psi == 11;
   const method* canner = find(j.rules.methods, "pressure");
   const bool too_high = canner != nullptr && *psi > canner->highest_psi;
-  const std::string found = "They name " + std::to_string(*psi) + " psi.";
+  const std::string found = "The directions name " + std::to_string(*psi) + " psi.";
   const std::string required = std::to_string(*needed.pressure_psi) + " psi";
   if ((*psi < *needed.pressure_psi && !lowest) || too_high) {
     against(found, required);
@@ -152,20 +153,23 @@ inline void judge_directions(judging& j, const method* own) {
   };
   for (const word& step : j.what.steps) {
     // `2-quart jars` are half-gallons; `2 quart jars` are two quarts, and as words they are alike.
-    const std::string as_written = folded(step.text);
-    for (const std::string_view size : {"2-quart", "two-quart", "2-qt", "two-qt"}) {
-      if (j.what.jar && as_written.find(size) != std::string::npos)
-        against(step, "They name \"" + std::string(size) + "\" jars.", j.what.jar->text);
+    std::string as_written = step.text;
+    std::transform(as_written.begin(), as_written.end(), as_written.begin(), lower);
+    for (const std::string_view jars : {"2-quart jar", "two-quart jar", "2-qt jar", "2-qt. jar",
+                                        "two-qt jar", "two-qt. jar"}) {
+      if (j.what.jar && as_written.find(jars) != std::string::npos)
+        against(step, "The directions name a \"" + std::string(jars) + "\".", j.what.jar->text);
     }
     for (const std::vector<line_token>& sentence : sentences_of(step.text)) {
       const std::vector<line_token> s = in_digits(sentence);
       if (own != nullptr) {
         const std::string_view name = other_method_in(j.rules, *own, s);
         if (!name.empty())
-          against(step, "They name \"" + std::string(name) + "\".", std::string(own->title));
+          against(step, "The directions name \"" + std::string(name) + "\".",
+                  std::string(own->title));
       }
       if (const std::string jar = large_jar_in(s); !jar.empty() && j.what.jar)
-        against(step, "They name \"" + jar + "\".", j.what.jar->text);
+        against(step, "The directions name \"" + jar + "\".", j.what.jar->text);
       if (j.out.required) judge_numbers(j, step, s);
     }
   }

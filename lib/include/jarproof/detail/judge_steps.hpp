@@ -219,7 +219,12 @@ class step_reader {
         if (!decides(j_.what, s, t)) continue;
         if (t.check == "low-acid-puree" && acid_) continue;
         j_.say(t.check, place_of(field, text),
-               {text.text, "none of it", "They say \"" + std::string(t.id) + "\".", {}, {}});
+               {text.text,
+                "none of it",
+                (field == "title" ? "The title says \"" : "The directions say \"") +
+                    std::string(t.id) + "\".",
+                {},
+                {}});
       }
     }
   }
