@@ -155,8 +155,8 @@ inline void judge_directions(judging& j, const method* own) {
     // `2-quart jars` are half-gallons; `2 quart jars` are two quarts, and as words they are alike.
     std::string as_written = step.text;
     std::transform(as_written.begin(), as_written.end(), as_written.begin(), lower);
-    for (const std::string_view jars : {"2-quart jar", "two-quart jar", "2-qt jar", "2-qt. jar",
-                                        "two-qt jar", "two-qt. jar"}) {
+    for (const std::string_view jars :
+         {"2-quart jar", "two-quart jar", "2-qt jar", "2-qt. jar", "two-qt jar", "two-qt. jar"}) {
       if (j.what.jar && as_written.find(jars) != std::string::npos)
         against(step, "The directions name a \"" + std::string(jars) + "\".", j.what.jar->text);
     }
