@@ -27,9 +27,9 @@ constexpr const char* usage =
     "Exit status: 0 all accepted, 1 some rejected, 2 some untested or incomplete, 3 not done.\n";
 
 /// Where a dish may not be canned as planned, `ways` shows how else; said once for each file.
-[[nodiscard]] std::string ways_hint(const std::vector<report>& reports,
-                                    const std::vector<plan_entry>& plans) {
-  std::string out;
+[[nodiscard]] std::vector<std::string> ways_hints(const std::vector<report>& reports,
+                                                  const std::vector<plan_entry>& plans) {
+  std::vector<std::string> out;
   const std::string* last = nullptr;
   for (std::size_t i = 0; i < reports.size(); ++i) {
     const report& r = reports[i];
@@ -37,9 +37,9 @@ constexpr const char* usage =
     if (!refused || r.mixture_class.empty()) continue;
     if (last != nullptr && *last == plans[i].file) continue;
     last = &plans[i].file;
-    out += "Tested ways for this dish: jarproof ways " + *last + "\n";
+    out.push_back("Tested ways for this dish: jarproof ways " + *last);
   }
-  return out.empty() ? out : out + "\n";
+  return out;
 }
 
 /// How many plans are judged at once; nothing, with a complaint, where the option is wrong.
@@ -112,7 +112,9 @@ constexpr const char* usage =
     out +=
         std::to_string(reports.size()) + " plans, " + std::to_string(accepted) + " accepted.\n\n";
   }
-  out += ways_hint(reports, plans);
+  const std::vector<std::string> hints = ways_hints(reports, plans);
+  for (const std::string& hint : hints) out += hint + "\n";
+  if (!hints.empty()) out += "\n";
   if (today) out += shelf_text(*today, style) + "\n";
   return out + caution_text(rules, style);
 }
@@ -175,7 +177,7 @@ exit_code run_check(const arguments& args) {
   } else if (format == "jsonl") {
     for (const report& r : reports) out += json_line_of(r) + "\n";
   } else if (format == "html") {
-    out = html_of(reports, rules);
+    out = html_of(reports, rules, {ways_hints(reports, given->plans), today});
   } else {
     out = as_text(reports, given->plans, rules, today);
   }

@@ -70,12 +70,13 @@ exit_code run_day(const arguments& args) {
   }
 
   const std::string format = (*p.values)["format"].as<std::string>();
-  if (shelf && format != "text" && format != "json") {
-    complain("--shelf goes with --format text or json");
+  if (shelf && format == "ical") {
+    complain("--shelf goes with --format text, json or html");
     return not_done;
   }
   if (format == "json") return print(day_json(day, unreadable, rules, shelf)) ? status : not_done;
-  if (format == "html") return print(html_of(day, unreadable, rules)) ? status : not_done;
+  if (format == "html")
+    return print(html_of(day, unreadable, rules, {{}, shelf})) ? status : not_done;
   if (format == "ical") {
     std::string refused;
     for (const report& r : unreadable) refused += text_of(r, rules);

@@ -13030,10 +13030,10 @@ constexpr jar_minutes a186[] = {{"half-pint", a30},
     {"pint", a30},
     {"quart", a185}};
 constexpr table a187[] = {{a184, "hot", "cooked down apple pulp with cider, vinegar, sugar, spice", 250, a186, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a188[] = {{"Keep to the printed recipe: the cider and the 5 % vinegar are half and half of its liquid and may not be cut. Sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the apples soft in the cider and vinegar and press them through a sieve.", {}, "strained", "", false, false, {}, {}, false},
-    {"Cook the pulp with the sugar and spices, stirring often, until it mounds on a spoon.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars while it is hot.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a188[] = {{"Keep to the printed recipe: the cider and the 5 % vinegar are half and half of its liquid and may not be cut. Sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the apples soft in the cider and vinegar and press them through a sieve.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Cook the pulp with the sugar and spices, stirring often, until it mounds on a spoon.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars while it is hot.", {}, "", "", false, false, {}, {}, false, true}};
 constexpr sv a189[] = {"apple"};
 constexpr sv a190[] = {"apple-cider"};
 constexpr sv a191[] = {"sugar"};
@@ -13063,9 +13063,9 @@ constexpr jar_minutes a201[] = {{"pint", a30},
     {"quart", a30},
     {"half-gallon", a185}};
 constexpr table a202[] = {{a200, "hot", "clear strained juice", 250, a201, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a203[] = {{"Let the juice settle 24 to 48 hours in the refrigerator and pour it off the sediment.", {}, "settled cold", "", false, false, {}, {}, false},
-    {"Strain the clear juice.", {}, "strained", "", false, false, {}, {}, false},
-    {"Heat it just to boiling and fill the jars at once.", {}, "boiled before filling", "", false, false, {}, {}, false}};
+constexpr condition a203[] = {{"Let the juice settle 24 to 48 hours in the refrigerator and pour it off the sediment.", {}, "settled cold", "", false, false, {}, {}, false, false},
+    {"Strain the clear juice.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Heat it just to boiling and fill the jars at once.", {}, "boiled before filling", "", false, false, {}, {}, false, false}};
 constexpr sv a204[] = {"spiced apple rings",
     "spiced apple ring",
     "apple rings",
@@ -13074,13 +13074,13 @@ constexpr sv a204[] = {"spiced apple rings",
 constexpr jar_minutes a205[] = {{"half-pint", a185},
     {"pint", a185}};
 constexpr table a206[] = {{a184, "hot", "1/2-inch rings of firm tart apples, at most 2 1/2 inches across, in spiced syrup with vinegar", 500, a205, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a207[] = {{"Keep to the printed recipe: the 5 % vinegar may not be cut and the water may not be raised. Sugar, spices and coloring may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Use firm tart apples at most 2 1/2 inches across.", {}, "", "", false, false, {}, {}, false},
-    {"Peel and core them and cut rings 1/2 inch thick.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Bring the syrup of sugar, water, vinegar and spices to a boil and put the drained rings in.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Cook the rings in it 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot rings and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a207[] = {{"Keep to the printed recipe: the 5 % vinegar may not be cut and the water may not be raised. Sugar, spices and coloring may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use firm tart apples at most 2 1/2 inches across.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel and core them and cut rings 1/2 inch thick.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Bring the syrup of sugar, water, vinegar and spices to a boil and put the drained rings in.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Cook the rings in it 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot rings and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a208[] = {"water"};
 constexpr sv a209[] = {"whole-cloves"};
 constexpr sv a210[] = {"cinnamon-candy"};
@@ -13120,12 +13120,12 @@ constexpr citation a222[] = {{"usda-guide-2", "2", "2-31"},
     {"usda-guide-2", "2", "2-32"}};
 constexpr table a223[] = {{a217, "hot", "peeled, cored slices in water or syrup", 500, a219, "", "", "boiling-water-4", {}, "seen", 2, true, "Raw apples give poor quality and have no table; old timetables with 15 min for pints are out of date."},
     {a217, "hot", "peeled, cored slices in water or syrup", 500, a221, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a224[] = {{"Peel and core the apples and slice them.", {}, "peeled", "", false, false, {}, {}, false},
-    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Put the slices in water or syrup, about a pint to 5 lb, and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a224[] = {{"Peel and core the apples and slice them.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put the slices in water or syrup, about a pint to 5 lb, and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a225[] = {{"usda-guide-2", "2", "2-7"}};
 constexpr sv a226[] = {"applesauce",
     "apple sauce",
@@ -13151,10 +13151,10 @@ constexpr jar_minutes a232[] = {{"pint", a220},
     {"quart", a231}};
 constexpr table a233[] = {{a228, "hot", "smooth or chunk style", 500, a230, "", "", "boiling-water-4", {}, "seen", 2, true, "At 3,001 to 6,000 ft pints take 20 min and not 25; two copies agree."},
     {a228, "hot", "smooth or chunk style", 500, a232, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a234[] = {{"Peel and core the apples.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Cook them tender; press them through a sieve, or leave the sauce in pieces.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Sugar may be added or left out.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the sauce back to a boil and fill the jars while it is boiling hot.", {}, "reheated to a boil", "", false, false, {}, {}, false}};
+constexpr condition a234[] = {{"Peel and core the apples.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Cook them tender; press them through a sieve, or leave the sauce in pieces.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Sugar may be added or left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the sauce back to a boil and fill the jars while it is boiling hot.", {}, "reheated to a boil", "", false, false, {}, {}, false, true}};
 constexpr sv a235[] = {"apricots",
     "apricot",
     "apricot halves",
@@ -13187,12 +13187,12 @@ constexpr table a242[] = {{a236, "hot", "halved or sliced", 500, a238, "", "", "
     {a236, "raw", "halved or sliced", 500, a241, "", "", "boiling-water-4", {}, "seen", 2, true, "A raw pack is allowed, but of poor quality."},
     {a236, "raw", "halved or sliced", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, "A raw pack is allowed, but of poor quality."}};
 constexpr sv a243[] = {"raw"};
-constexpr condition a244[] = {{"Take out the pits and cut the apricots in halves or slices; the skins may stay on.", {}, "unpeeled", "", false, false, {}, {}, false},
-    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Put the fruit in water, apple juice, white grape juice or very light to medium syrup and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot fruit and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars with raw fruit and cover with hot water, juice or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a244[] = {{"Take out the pits and cut the apricots in halves or slices; the skins may stay on.", {}, "unpeeled", "", false, false, {}, {}, false, false},
+    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put the fruit in water, apple juice, white grape juice or very light to medium syrup and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot fruit and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars with raw fruit and cover with hot water, juice or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a245[] = {{"usda-guide-2", "2", "2-9"}};
 constexpr sv a246[] = {"pickled asparagus",
     "asparagus pickles",
@@ -13206,11 +13206,11 @@ constexpr jar_minutes a248[] = {{"12-oz", a185}};
 constexpr jar_minutes a249[] = {{"pint", a185}};
 constexpr table a250[] = {{a247, "raw", "whole spears cut to jar height, blunt ends down", 500, a248, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-13."},
     {a247, "raw", "whole spears cut to jar height, blunt ends down", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, "The batch is printed for wide-mouth pints."}};
-constexpr condition a251[] = {{"Wash the asparagus and cut the spears to the height of the jar; leave them whole.", {}, "", "", false, false, {}, {}, false},
-    {"Put one clove of garlic in each jar and the spears on it, blunt ends down; one small hot pepper may go in.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is equal parts of vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the spears with the boiling brine.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer spears. Not allowed: less vinegar, more water or more asparagus.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a251[] = {{"Wash the asparagus and cut the spears to the height of the jar; leave them whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put one clove of garlic in each jar and the spears on it, blunt ends down; one small hot pepper may go in.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is equal parts of vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the spears with the boiling brine.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer spears. Not allowed: less vinegar, more water or more asparagus.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a252[] = {"asparagus"};
 constexpr sv a253[] = {"garlic"};
 constexpr sv a254[] = {"small-hot-pepper"};
@@ -13246,11 +13246,11 @@ constexpr jar_minutes a265[] = {{"pint", a263},
     {"quart", a264}};
 constexpr table a266[] = {{a262, "hot", "spears, whole or cut in 1-inch pieces", 1000, a265, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One state copy covers with the cooking liquid; the guide uses boiling water. Older charts with 25 and 30 min are out of date."},
     {a262, "raw", "spears, whole or cut in 1-inch pieces", 1000, a265, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Older charts with 25 and 30 min are out of date."}};
-constexpr condition a267[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false, false, {}, {}, false},
-    {"Boil them 2 to 3 minutes in water.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false},
-    {"Fill the jars tightly, without crushing the spears.", a243, "packed tightly", "", false, false, {}, {}, false},
-    {"Cover with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a267[] = {{"Use spears of 4 to 6 inches with tight tips, whole or in 1-inch pieces.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil them 2 to 3 minutes in water.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Fill the jars tightly, without crushing the spears.", a243, "packed tightly", "", false, false, {}, {}, false, true},
+    {"Cover with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a268[] = {{"usda-guide-4", "4", "4-5"}};
 constexpr sv a269[] = {"pickled baby carrots",
     "baby carrot pickles",
@@ -13267,12 +13267,12 @@ constexpr jar_minutes a274[] = {{"half-pint", a272}};
 constexpr citation a275[] = {{"missouri-pickled-baby-carrots", "", ""}};
 constexpr table a276[] = {{a271, "hot", "whole peeled baby carrots, simmered to half-cooked", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once. The table names pints only."},
     {a271, "hot", "whole peeled baby carrots, simmered to half-cooked", 500, a274, "", "", "boiling-water-3", a275, "seen", 2, true, "All its numbers were read, once, on an Extension page that lists half-pints with the pint times; other copies of the USDA table name pints only."}};
-constexpr condition a277[] = {{"Peel the carrots; leave baby carrots whole.", {}, "peeled", "", false, false, {}, {}, false},
-    {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the carrots in the pickling liquid until they are half-cooked.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the carrots to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer carrots, more sugar. Not allowed: less vinegar, more water or more carrots.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a277[] = {{"Peel the carrots; leave baby carrots whole.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the carrots in the pickling liquid until they are half-cooked.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the carrots to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false, true},
+    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer carrots, more sugar. Not allowed: less vinegar, more water or more carrots.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a278[] = {"baby-carrot"};
 constexpr sv a279[] = {"mustard-seed"};
 constexpr sv a280[] = {"celery-seed"};
@@ -13296,13 +13296,13 @@ constexpr int a287[] = {75};
 constexpr jar_minutes a288[] = {{"pint", a286},
     {"quart", a287}};
 constexpr table a289[] = {{a184, "hot", "rehydrated dry beans baked in molasses sauce", 1000, a288, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One state copy allows the tomato sauces here too; the guide bakes in molasses sauce."}};
-constexpr condition a290[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false},
-    {"Pour the soaking water away.", {}, "drained", "", false, false, {}, {}, false},
-    {"Heat the beans to a boil in fresh water.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Cover them with the printed molasses sauce and bake 4 to 5 hours at 350 F, adding water about every hour so that they stay covered.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"At most seven 3/4-inch pieces of pork, ham or bacon go into a batch.", {}, "", "", false, false, {}, {}, false},
-    {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false, false, {}, {}, false},
-    {"Fill the jars hot.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a290[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false, false},
+    {"Pour the soaking water away.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Heat the beans to a boil in fresh water.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Cover them with the printed molasses sauce and bake 4 to 5 hours at 350 F, adding water about every hour so that they stay covered.", {}, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"At most seven 3/4-inch pieces of pork, ham or bacon go into a batch.", {}, "", "", false, false, {}, {}, false, false},
+    {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false, false, {}, {}, false, false},
+    {"Fill the jars hot.", {}, "", "", false, false, {}, {}, false, true}};
 constexpr sv a291[] = {"dried-bean"};
 constexpr sv a292[] = {"pork",
     "ham",
@@ -13345,11 +13345,11 @@ constexpr sv a301[] = {"pickled beans",
 constexpr sv a302[] = {"4-inch-lengths"};
 constexpr jar_minutes a303[] = {{"pint", a30}};
 constexpr table a304[] = {{a302, "raw", "green or yellow beans trimmed to 4 inch lengths, upright in jar", 500, a303, "", "", "boiling-water-3", {}, "seen", 2, true, "One of the two readings was a copy that does not name its publisher; its numbers are those of the USDA table as remembered."}};
-constexpr condition a305[] = {{"Wash the beans and trim them to lengths of 4 inches.", {}, "", "", false, false, {}, {}, false},
-    {"Put 1 or 2 fresh dill heads in each pint, and a clove of garlic if wanted; stand the beans upright.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is equal parts of vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the beans with the hot pickling liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Green and yellow beans may replace each other. Allowed: more vinegar, fewer beans. Not allowed: less vinegar, more water or more beans.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a305[] = {{"Wash the beans and trim them to lengths of 4 inches.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put 1 or 2 fresh dill heads in each pint, and a clove of garlic if wanted; stand the beans upright.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is equal parts of vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the beans with the hot pickling liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Green and yellow beans may replace each other. Allowed: more vinegar, fewer beans. Not allowed: less vinegar, more water or more beans.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a306[] = {"green-bean",
     "yellow-bean"};
 constexpr sv a307[] = {"dill-head"};
@@ -13380,14 +13380,14 @@ constexpr sv a312[] = {"beans in tomato sauce",
 constexpr sv a313[] = {"whole",
     "in-sauce"};
 constexpr table a314[] = {{a313, "hot", "rehydrated dry beans in hot thin tomato or molasses sauce", 1000, a288, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Copies differ on whether 3 quarts of bean cooking liquid follow the tomato sauce; no process number depends on it."}};
-constexpr condition a315[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false},
-    {"Pour the soaking water away.", {}, "drained", "", false, false, {}, {}, false},
-    {"Heat the beans to a boil in fresh water and keep that water for the sauce.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Make one of the printed sauces, no thicker than printed, and heat it to a boil.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Fill the jars three quarters full of hot beans and add at most one 3/4-inch cube of pork, ham or bacon.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot sauce.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"This time is shorter than that of plain dried beans and holds with the printed sauces only.", {}, "", "", false, false, {}, {}, false},
-    {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false, false, {}, {}, false}};
+constexpr condition a315[] = {{"Pour 3 cups of water over each cup of dry beans, boil 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false, false},
+    {"Pour the soaking water away.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Heat the beans to a boil in fresh water and keep that water for the sauce.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Make one of the printed sauces, no thicker than printed, and heat it to a boil.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Fill the jars three quarters full of hot beans and add at most one 3/4-inch cube of pork, ham or bacon.", {}, "", "", false, false, {}, {}, false, true},
+    {"Cover with the hot sauce.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"This time is shorter than that of plain dried beans and holds with the printed sauces only.", {}, "", "", false, false, {}, {}, false, false},
+    {"Leave the beans whole: mashed beans have no tested process.", {}, "", "low-acid-puree", false, false, {}, {}, false, false}};
 constexpr recipe_part a316[] = {{a291, "lb", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
     {a292, "piece", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, true, false, "", "", "3/4 inch cubes"}};
 constexpr recipe_part a317[] = {{a291, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::free, part_role::low_acid, true, false, false, "", "", "dry weight"},
@@ -13522,11 +13522,11 @@ constexpr int a332[] = {90};
 constexpr jar_minutes a333[] = {{"pint", a287},
     {"quart", a332}};
 constexpr table a334[] = {{a271, "hot", "mature dry seeds of any variety, fully rehydrated and pre-boiled", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One Extension copy asks for the long soak in the refrigerator, the guide for a cool place. An equipment maker's copy drops the 1-hour stand of the short soak; not used."}};
-constexpr condition a335[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false},
-    {"Pour the soaking water away.", {}, "drained", "", false, false, {}, {}, false},
-    {"Cover with fresh water and boil 30 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot beans and cover with the hot cooking water.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Leave the beans whole: mashed or refried beans have no tested process.", {}, "", "low-acid-puree", false, false, {}, {}, false}};
+constexpr condition a335[] = {{"Soak the dry beans 12 to 18 hours in a cool place, best in the refrigerator; or boil them 2 minutes, take them off the heat and let them stand 1 hour.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false, false},
+    {"Pour the soaking water away.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Cover with fresh water and boil 30 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot beans and cover with the hot cooking water.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Leave the beans whole: mashed or refried beans have no tested process.", {}, "", "low-acid-puree", false, false, {}, {}, false, false}};
 constexpr sv a336[] = {"fresh lima beans",
     "fresh lima bean",
     "green lima beans",
@@ -13559,12 +13559,12 @@ constexpr table a345[] = {{a338, "hot", "shelled green seeds", 1000, a340, "low-
     {a338, "raw", "shelled green seeds, small or large", 1000, a341, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""},
     {a342, "raw", "shelled green seeds, small beans", 1500, a343, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "An equipment maker's copy asks 1 1/4 in for every quart; the guide asks 1 1/2 in for small beans."},
     {a344, "raw", "shelled green seeds, large beans", 1250, a343, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a346[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the beans to a boil in water.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false},
-    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a243, "", "", false, false, {}, {}, false},
-    {"Cover with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a346[] = {{"Use fresh green beans out of the pod, not dried ones.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the beans to a boil in water.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Fill the jars loosely; do not press or shake the beans down, for they swell.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"In raw quarts small beans need more headspace than large ones, and both more than pints.", a243, "", "", false, false, {}, {}, false, false},
+    {"Cover with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a347[] = {{"usda-guide-4", "4", "4-7"}};
 constexpr sv a348[] = {"green beans",
     "green bean",
@@ -13601,13 +13601,13 @@ constexpr jar_minutes a353[] = {{"pint", a351},
     {"quart", a352}};
 constexpr table a354[] = {{a350, "hot", "whole or cut in 1-inch pieces", 1000, a353, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."},
     {a350, "raw", "whole or cut in 1-inch pieces", 1000, a353, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Blog copies with 1/2 in headspace are not used."}};
-constexpr condition a355[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the beans to a boil in water.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with the boiling cooking liquid or with boiling water.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars tightly.", a243, "packed tightly", "", false, false, {}, {}, false},
-    {"Cover with boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a355[] = {{"Leave the pods whole or cut them in 1-inch pieces.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the beans to a boil in water.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with the boiling cooking liquid or with boiling water.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars tightly.", a243, "packed tightly", "", false, false, {}, {}, false, true},
+    {"Cover with boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a356[] = {{"usda-guide-4", "4", "4-8"}};
 constexpr sv a357[] = {"no-sugar-added pickled beets",
     "no sugar pickled beets",
@@ -13625,15 +13625,15 @@ constexpr sv a358[] = {"sliced",
     "whole"};
 constexpr jar_minutes a359[] = {{"pint", a240}};
 constexpr table a360[] = {{a358, "hot", "cooked beets 2 to 2-1/2 inch across, 1/4 inch slices; or whole baby beets", 500, a359, "", "", "boiling-water-4", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a361[] = {{"Cook the beets and pour their cooking water away.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Slip the skins off.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Take beets 2 to 2 1/2 inches across and cut them in 1/4-inch slices; only baby beets stay whole.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is 2 parts of vinegar to 1 part of fresh water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"At most 6 onions of 2 to 2 1/2 inches go with 7 lb of beets; they may be left out.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the beets and onions in the liquid and fill the jars hot; take the spice bag out.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Pint jars or smaller: no quart process is printed for this recipe.", {}, "", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer beets or onions. Not allowed: less vinegar, more water, more beets or onions.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a361[] = {{"Cook the beets and pour their cooking water away.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Slip the skins off.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Take beets 2 to 2 1/2 inches across and cut them in 1/4-inch slices; only baby beets stay whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is 2 parts of vinegar to 1 part of fresh water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"At most 6 onions of 2 to 2 1/2 inches go with 7 lb of beets; they may be left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the beets and onions in the liquid and fill the jars hot; take the spice bag out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Pint jars or smaller: no quart process is printed for this recipe.", {}, "", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer beets or onions. Not allowed: less vinegar, more water, more beets or onions.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a362[] = {"beet"};
 constexpr sv a363[] = {"granular-sucralose"};
 constexpr recipe_part a364[] = {{a362, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 2-1/2 inch across, cooked, 1/4 inch slices"},
@@ -13668,14 +13668,14 @@ constexpr sv a367[] = {"pickled beets",
 constexpr jar_minutes a368[] = {{"pint", a240},
     {"quart", a240}};
 constexpr table a369[] = {{a358, "hot", "cooked beets 2 to 2-1/2 inch across, 1/4 inch slices; or whole baby beets 1 to 1-1/2 inch", 500, a368, "", "", "boiling-water-4", {}, "seen", 2, true, "One copy of the 1994 text prints 45 minutes at 1,001 to 3,000 ft; four others print 35, so 45 is a slip."}};
-constexpr condition a370[] = {{"Cook the beets and pour their cooking water away.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Slip the skins off.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Take beets 2 to 2 1/2 inches across and cut them in 1/4-inch slices; only baby beets of 1 to 1 1/2 inches stay whole.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is 2 parts of vinegar to 1 part of fresh water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"At most 6 onions of 2 to 2 1/2 inches go with 7 lb of beets; they may be left out.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the beets and onions in the liquid and fill the jars hot; take the spice bag out.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer beets or onions, more sugar. Not allowed: less vinegar, more water, more beets or onions.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a370[] = {{"Cook the beets and pour their cooking water away.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Slip the skins off.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Take beets 2 to 2 1/2 inches across and cut them in 1/4-inch slices; only baby beets of 1 to 1 1/2 inches stay whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is 2 parts of vinegar to 1 part of fresh water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"At most 6 onions of 2 to 2 1/2 inches go with 7 lb of beets; they may be left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the beets and onions in the liquid and fill the jars hot; take the spice bag out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer beets or onions, more sugar. Not allowed: less vinegar, more water, more beets or onions.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a371[] = {{a362, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 2-1/2 inch across, cooked, 1/4 inch slices"},
     {a113, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
     {a255, "tsp", {15, 10}, {15, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", ""},
@@ -13703,11 +13703,11 @@ constexpr int a376[] = {35};
 constexpr jar_minutes a377[] = {{"pint", a263},
     {"quart", a376}};
 constexpr table a378[] = {{a375, "hot", "small whole, or 1/2-inch cubes or slices", 1000, a377, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Some copies of the 1994 text head the weighted table \"hot and raw\"; a misprint, no raw directions exist."}};
-constexpr condition a379[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Peel them and trim off stems and roots.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave only small beets whole, best 1 to 2 inches across; cut the others in 1/2-inch cubes or slices, and halve or quarter very large slices.", {}, "", "", false, false, {}, {}, false},
-    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false, false, {}, {}, false},
-    {"Cover the beets with it.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a379[] = {{"Boil the beets 15 to 25 minutes, with the root and an inch of stem on, until the skins slip.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Peel them and trim off stems and roots.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave only small beets whole, best 1 to 2 inches across; cut the others in 1/2-inch cubes or slices, and halve or quarter very large slices.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false, false, {}, {}, false, true},
+    {"Cover the beets with it.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a380[] = {{"usda-guide-4", "4", "4-9"}};
 constexpr sv a381[] = {"pickled bell peppers",
     "pickled bell pepper",
@@ -13729,12 +13729,12 @@ constexpr sv a383[] = {"strips"};
 constexpr jar_minutes a384[] = {{"half-pint", a30},
     {"pint", a30}};
 constexpr table a385[] = {{a383, "hot", "bell peppers in strips, brought to a boil in the solution", 500, a384, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a386[] = {{"Wash the peppers, take out cores and seeds and cut them in strips.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is equal parts of vinegar and water, boiled with the sugar; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the peppers to a boil in the liquid.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Put at most 1/2 clove of garlic in a half-pint and 1 clove in a pint.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers or garlic, more sugar. Not allowed: less vinegar, more water or more peppers or garlic.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a386[] = {{"Wash the peppers, take out cores and seeds and cut them in strips.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is equal parts of vinegar and water, boiled with the sugar; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the peppers to a boil in the liquid.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Put at most 1/2 clove of garlic in a half-pint and 1 clove in a pint.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer peppers or garlic, more sugar. Not allowed: less vinegar, more water or more peppers or garlic.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a387[] = {"bell-pepper"};
 constexpr recipe_part a388[] = {{a387, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "strips"},
     {a191, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
@@ -13779,13 +13779,13 @@ constexpr table a393[] = {{a271, "hot", "whole berries in juice, water or syrup"
     {a271, "hot", "whole berries in juice, water or syrup", 500, a221, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""},
     {a271, "raw", "whole berries in juice, water or syrup", 500, a230, "", "", "boiling-water-4", {}, "seen", 2, true, ""},
     {a271, "raw", "whole berries in juice, water or syrup", 500, a232, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a394[] = {{"Only the berries named for this table: elderberries are low-acid and have no process, and mulberries can be over pH 4.6; freeze both.", {}, "", "", false, false, {}, {}, false},
-    {"Strawberries are not in this table.", {}, "", "", false, false, {}, {}, false},
-    {"Only blueberries, currants, gooseberries and huckleberries are meant for the hot pack; pack the other berries raw.", a80, "", "", false, false, {}, {}, false},
-    {"Heat them 30 seconds in boiling water and drain.", a80, "blanched", "", false, false, {}, {}, false},
-    {"Put 1/2 cup of hot water, juice or syrup in each jar and fill it with the berries.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with hot water, juice or syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a394[] = {{"Only the berries named for this table: elderberries are low-acid and have no process, and mulberries can be over pH 4.6; freeze both.", {}, "", "", false, false, {}, {}, false, false},
+    {"Strawberries are not in this table.", {}, "", "", false, false, {}, {}, false, false},
+    {"Only blueberries, currants, gooseberries and huckleberries are meant for the hot pack; pack the other berries raw.", a80, "", "", false, false, {}, {}, false, false},
+    {"Heat them 30 seconds in boiling water and drain.", a80, "blanched", "", false, false, {}, {}, false, false},
+    {"Put 1/2 cup of hot water, juice or syrup in each jar and fill it with the berries.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with hot water, juice or syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a395[] = {{"usda-guide-2", "2", "2-10"},
     {"minnesota-elderberries", "", ""}};
 constexpr sv a396[] = {"berry syrup",
@@ -13798,11 +13798,11 @@ constexpr sv a396[] = {"berry syrup",
     "jarabe de frambuesa",
     "jarabe de fresa"};
 constexpr table a397[] = {{a184, "hot", "juice of blueberries, cherries, grapes, raspberries or strawberries with sugar; may hold 1 to 2 cups of whole fruit", 500, a205, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a398[] = {{"Use only blueberries, cherries, grapes, raspberries or strawberries, fresh or frozen. No acid is added, so no other fruit may take their place; elderberries have no process.", {}, "", "", false, false, {}, {}, false},
-    {"Crush the fruit, simmer it soft and strain the juice; 6 1/2 cups of fruit give 4 1/2 to 5 cups.", {}, "strained", "", false, false, {}, {}, false},
-    {"Simmer the juice with the sugar 1 minute, and skim it.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Of the fruit, 1 or 2 cups may be saved and simmered whole in the syrup.", {}, "", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a398[] = {{"Use only blueberries, cherries, grapes, raspberries or strawberries, fresh or frozen. No acid is added, so no other fruit may take their place; elderberries have no process.", {}, "", "", false, false, {}, {}, false, false},
+    {"Crush the fruit, simmer it soft and strain the juice; 6 1/2 cups of fruit give 4 1/2 to 5 cups.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Simmer the juice with the sugar 1 minute, and skim it.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Of the fruit, 1 or 2 cups may be saved and simmered whole in the syrup.", {}, "", "", false, false, {}, {}, false, false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a399[] = {"blueberry",
     "cherry",
     "grape",
@@ -13821,13 +13821,13 @@ constexpr sv a404[] = {"pickled cantaloupe",
     "cantaloupe pickle",
     "pickled cantaloupe cubes"};
 constexpr table a405[] = {{a184, "hot", "1-inch cubes of under-ripe cantaloupe in vinegar with heat-stable sweetener", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "Read in two text copies of the 2015 guide: the recipe has no table of its own and follows that of the cantaloupe pickles above it."}};
-constexpr condition a406[] = {{"Plain cantaloupe and other melons have no process; only the pickled cubes of the printed recipe do.", {}, "", "", false, false, {}, {}, false},
-    {"Use cantaloupe that is still under-ripe and firm, in 1-inch cubes.", {}, "under-ripe", "", false, false, {}, {}, false},
-    {"Let the cubes stand about 18 hours in the refrigerator in the spiced vinegar and water.", {}, "", "", false, false, {}, {}, false},
-    {"The 5 % cider vinegar may not be cut, and the water and melon may not be raised; spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the cubes in the vinegar with the sweetener and fill the jars while they are hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Cover the cubes with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a406[] = {{"Plain cantaloupe and other melons have no process; only the pickled cubes of the printed recipe do.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cantaloupe that is still under-ripe and firm, in 1-inch cubes.", {}, "under-ripe", "", false, false, {}, {}, false, false},
+    {"Let the cubes stand about 18 hours in the refrigerator in the spiced vinegar and water.", {}, "", "", false, false, {}, {}, false, false},
+    {"The 5 % cider vinegar may not be cut, and the water and melon may not be raised; spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the cubes in the vinegar with the sweetener and fill the jars while they are hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Cover the cubes with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a407[] = {"cantaloupe"};
 constexpr sv a408[] = {"ground-ginger"};
 constexpr recipe_part a409[] = {{a407, "lb", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1 inch cubes, full size but nearly fully green, firm"},
@@ -13845,14 +13845,14 @@ constexpr sv a412[] = {"cantaloupe pickles",
     "spiced cantaloupe pickles",
     "cantaloupe pickles with sugar"};
 constexpr table a413[] = {{a184, "hot", "1-inch cubes of under-ripe cantaloupe in vinegar syrup", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "Read in two text copies of the 2015 guide, page 2-12: minutes, jar, headspace and recipe. Pieces are filled to 1 inch and syrup to 1/2 inch. Other pages print 10 or 20 min for recipes of their own; not used."}};
-constexpr condition a414[] = {{"Plain cantaloupe and other melons have no process; only the pickled cubes of the printed recipe do.", {}, "", "", false, false, {}, {}, false},
-    {"Use cantaloupe that is full size but nearly all green, firm and under-ripe.", {}, "under-ripe", "", false, false, {}, {}, false},
-    {"Cut it in 1-inch cubes.", {}, "", "", false, false, {}, {}, false},
-    {"Let the cubes stand about 18 hours in the refrigerator in the spiced vinegar and water.", {}, "", "", false, false, {}, {}, false},
-    {"The 5 % cider vinegar may not be cut, and the water and melon may not be raised; spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the cubes in the vinegar with the sugar and fill the jars while they are hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Cover the cubes with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a414[] = {{"Plain cantaloupe and other melons have no process; only the pickled cubes of the printed recipe do.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cantaloupe that is full size but nearly all green, firm and under-ripe.", {}, "under-ripe", "", false, false, {}, {}, false, false},
+    {"Cut it in 1-inch cubes.", {}, "", "", false, false, {}, {}, false, false},
+    {"Let the cubes stand about 18 hours in the refrigerator in the spiced vinegar and water.", {}, "", "", false, false, {}, {}, false, false},
+    {"The 5 % cider vinegar may not be cut, and the water and melon may not be raised; spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the cubes in the vinegar with the sugar and fill the jars while they are hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Cover the cubes with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a415[] = {{a407, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1 inch cubes, full size but nearly fully green, firm"},
     {a308, "tsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
     {a211, "piece", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "1 inch"},
@@ -13872,13 +13872,13 @@ constexpr sv a417[] = {"pickled carrots",
 constexpr citation a418[] = {{"missouri-pickled-carrots", "", ""}};
 constexpr table a419[] = {{a217, "hot", "peeled carrots in rounds about 1/2 inch thick, simmered to half-cooked", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once. The table names pints only."},
     {a217, "hot", "peeled carrots in rounds about 1/2 inch thick, simmered to half-cooked", 500, a274, "", "", "boiling-water-3", a418, "seen", 1, true, "All its numbers were read, once, on an Extension page that lists half-pints with the pint times; the USDA table names pints only."}};
-constexpr condition a420[] = {{"Wash and peel the carrots.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Cut them in rounds about 1/2 inch thick.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the carrots in the pickling liquid until they are half-cooked.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the carrots to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer carrots, more sugar. Not allowed: less vinegar, more water or more carrots.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a420[] = {{"Wash and peel the carrots.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Cut them in rounds about 1/2 inch thick.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the carrots in the pickling liquid until they are half-cooked.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the carrots to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false, true},
+    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer carrots, more sugar. Not allowed: less vinegar, more water or more carrots.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a421[] = {"carrot"};
 constexpr recipe_part a422[] = {{a421, "lb", {275, 100}, {275, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled weight, rounds 1/2 inch"},
     {a113, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
@@ -13900,13 +13900,13 @@ constexpr jar_minutes a426[] = {{"pint", a352},
     {"quart", a263}};
 constexpr table a427[] = {{a425, "hot", "peeled, sliced or diced", 1000, a426, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""},
     {a425, "raw", "peeled, sliced or diced", 1000, a426, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "An undated bulletin lets the liquid reach within 1/2 in; the guide asks 1 in."}};
-constexpr condition a428[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Slice or dice them; roots of 1 to 1 1/4 inches across are best.", {}, "", "", false, false, {}, {}, false},
-    {"Bring them to a boil in water.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Simmer them 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Cover with the hot cooking liquid or with hot water.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars tightly.", a243, "packed tightly", "", false, false, {}, {}, false},
-    {"Cover with hot water.", a243, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a428[] = {{"Wash the carrots, peel them and wash them again.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Slice or dice them; roots of 1 to 1 1/4 inches across are best.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring them to a boil in water.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Simmer them 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Cover with the hot cooking liquid or with hot water.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars tightly.", a243, "packed tightly", "", false, false, {}, {}, false, true},
+    {"Cover with hot water.", a243, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a429[] = {{"usda-guide-4", "4", "4-10"}};
 constexpr sv a430[] = {"pickled cauliflower",
     "cauliflower pickles",
@@ -13924,13 +13924,13 @@ constexpr sv a430[] = {"pickled cauliflower",
 constexpr sv a431[] = {"cauliflower-flowerets",
     "brussels-sprouts-whole"};
 constexpr table a432[] = {{a431, "hot", "cauliflower flowerets 1 to 2 inch (boiled 3 min in salt water) or small Brussels sprouts (boiled 4 min)", 500, a205, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a433[] = {{"Break the cauliflower in flowerets of 1 to 2 inches; take small Brussels sprouts and leave them whole.", {}, "", "", false, false, {}, {}, false},
-    {"Boil them in salt water, flowerets 3 minutes and sprouts 4 minutes.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false},
-    {"Bring vinegar, sugar, onion, red pepper and spices to a boil.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars and cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Cauliflower and sprouts may replace each other, 12 cups in all. Allowed: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water, more vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a433[] = {{"Break the cauliflower in flowerets of 1 to 2 inches; take small Brussels sprouts and leave them whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil them in salt water, flowerets 3 minutes and sprouts 4 minutes.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring vinegar, sugar, onion, red pepper and spices to a boil.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Cauliflower and sprouts may replace each other, 12 cups in all. Allowed: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water, more vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a434[] = {"cauliflower",
     "brussels-sprouts"};
 constexpr sv a435[] = {"red-bell-pepper"};
@@ -13962,19 +13962,19 @@ constexpr sv a441[] = {"hot sauce",
     "salsa picante",
     "salsa de chile picante"};
 constexpr table a442[] = {{a184, "hot", "hot peppers, onions and canned diced tomatoes, pureed", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a443[] = {{"Use canned diced tomatoes with their liquid.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes.", {}, "", "", false, false, {}, {}, false},
-    {"Peppers of any kind may be used, their total weight unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Use no more fresh cilantro than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable.", {}, "", "", false, false, {}, {}, false},
-    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Boil everything 1 hour, then simmer 1 hour.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Puree the sauce.", {}, "", "", false, false, {}, {}, false},
-    {"Heat it again just to a boil and fill the jars hot.", {}, "reheated to a boil", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a443[] = {{"Use canned diced tomatoes with their liquid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peppers of any kind may be used, their total weight unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no more fresh cilantro than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil everything 1 hour, then simmer 1 hour.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Puree the sauce.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat it again just to a boil and fill the jars hot.", {}, "reheated to a boil", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a444[] = {"hot-pepper"};
 constexpr sv a445[] = {"fresh-cilantro"};
 constexpr sv a446[] = {"canned-diced-tomato"};
@@ -13998,13 +13998,13 @@ constexpr sv a450[] = {"chayote and jicama slaw",
     "ensalada de chayote y jicama",
     "ensalada de chayote y jícama"};
 constexpr table a451[] = {{a184, "hot", "julienned jicama and chayote with chopped peppers", 500, a274, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a452[] = {{"Wash and peel the chayote and the jicama.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Cut them in thin strips, and chop the peppers fine.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is equal parts of cider vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the slaw to a boil in the liquid and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process exists for a larger jar.", {}, "", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, more water or more vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a452[] = {{"Wash and peel the chayote and the jicama.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Cut them in thin strips, and chop the peppers fine.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is equal parts of cider vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the slaw to a boil in the liquid and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint jars only: no process exists for a larger jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, more water or more vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a453[] = {"jicama"};
 constexpr sv a454[] = {"chayote"};
 constexpr recipe_part a455[] = {{a453, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "julienned"},
@@ -14039,12 +14039,12 @@ constexpr table a460[] = {{a458, "hot", "whole, pitted or not", 500, a230, "", "
     {a458, "hot", "whole, pitted or not", 500, a232, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""},
     {a458, "raw", "whole, pitted or not", 500, a459, "", "", "boiling-water-4", {}, "seen", 2, true, ""},
     {a458, "raw", "whole, pitted or not", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a461[] = {{"Stem the cherries; take the pits out or leave them in.", {}, "", "", false, false, {}, {}, false},
-    {"Prick cherries that keep their pits, so that they do not burst.", {}, "pricked", "", false, false, {}, {}, false},
-    {"Heat the cherries with 1/2 cup of water, apple juice, white grape juice or syrup to the quart, covered, to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot cherries and their hot liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Put 1/2 cup of hot water, juice or syrup in each jar, fill it with raw cherries and cover with more of it.", a243, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a461[] = {{"Stem the cherries; take the pits out or leave them in.", {}, "", "", false, false, {}, {}, false, false},
+    {"Prick cherries that keep their pits, so that they do not burst.", {}, "pricked", "", false, false, {}, {}, false, false},
+    {"Heat the cherries with 1/2 cup of water, apple juice, white grape juice or syrup to the quart, covered, to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot cherries and their hot liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Put 1/2 cup of hot water, juice or syrup in each jar, fill it with raw cherries and cover with more of it.", a243, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a462[] = {"chicken with bones",
     "bone-in chicken",
     "chicken on the bone",
@@ -14072,18 +14072,18 @@ constexpr sv a464[] = {"with-bones",
     "pieces"};
 constexpr table a465[] = {{a464, "hot", "pieces cut to fit the jar, with bones", 1250, a288, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
     {a464, "raw", "pieces cut to fit the jar, with bones", 1250, a288, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr condition a466[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false},
-    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false, false, {}, {}, false},
-    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false},
-    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a466[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false, false, {}, {}, false, false},
+    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false, false}};
 constexpr citation a467[] = {{"usda-guide-5", "5", "5-5"}};
 constexpr sv a468[] = {"chicken without bones",
     "boneless chicken",
@@ -14102,18 +14102,18 @@ constexpr sv a469[] = {"without-bones",
     "pieces"};
 constexpr table a470[] = {{a469, "hot", "pieces cut to fit the jar, without bones", 1250, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."},
     {a469, "raw", "pieces cut to fit the jar, without bones", 1250, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Blog copies print 1 in headspace; the guide asks 1 1/4 in."}};
-constexpr condition a471[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false},
-    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false},
-    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a471[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Chill a dressed chicken 6 to 12 hours.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Soak a dressed rabbit 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false, false}};
 constexpr sv a472[] = {"chile con carne",
     "chili con carne",
     "chilli con carne",
@@ -14125,15 +14125,15 @@ constexpr sv a473[] = {"chili",
     "chilli"};
 constexpr jar_minutes a474[] = {{"pint", a287}};
 constexpr table a475[] = {{a184, "hot", "ground beef, beans, tomatoes; fixed USDA recipe, 9 pints", 1000, a474, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Blogs and private lists with 90 min for quarts are not published tests. One Extension page stresses that the time belongs to the printed recipe, not to a chili of one's own."}};
-constexpr condition a476[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false, false, {}, {}, false},
-    {"Soak the dried beans 12 to 18 hours in cold water in a cool place and simmer them 30 minutes in fresh water.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false},
-    {"Pour away the soaking water and the water they were cooked in.", {}, "drained", "", false, false, {}, {}, false},
-    {"Brown the ground beef with the onions and peppers.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Drain off the fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Add the tomatoes, the beans and the seasoning and bring to a simmer.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Simmer 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Do not thicken it.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a476[] = {{"Keep to the printed recipe: a chili of your own has no tested process.", {}, "", "", false, false, {}, {}, false, false},
+    {"Soak the dried beans 12 to 18 hours in cold water in a cool place and simmer them 30 minutes in fresh water.", {}, "beans rehydrated", "beans-not-rehydrated", true, false, {}, {}, false, false},
+    {"Pour away the soaking water and the water they were cooked in.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Brown the ground beef with the onions and peppers.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Drain off the fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Add the tomatoes, the beans and the seasoning and bring to a simmer.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Simmer 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Do not thicken it.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a477[] = {"ground-beef"};
 constexpr sv a478[] = {"dried-pinto-bean",
     "dried-red-kidney-bean"};
@@ -14162,10 +14162,10 @@ constexpr sv a487[] = {"chutney",
     "fruit chutney"};
 constexpr jar_minutes a488[] = {{"half-pint", a185}};
 constexpr table a489[] = {{a184, "hot", "simmered chutney", 500, a488, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a490[] = {{"Keep to the printed recipe: the 5 % vinegar and the orange juice may not be cut, and no more onion, raisins or fresh ginger may go in. Dried spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Bring everything to a boil and simmer until the cranberries are tender, about 15 minutes; take the cinnamon out.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars while it is hot.", {}, "", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process exists for larger ones.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a490[] = {{"Keep to the printed recipe: the 5 % vinegar and the orange juice may not be cut, and no more onion, raisins or fresh ginger may go in. Dried spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring everything to a boil and simmer until the cranberries are tender, about 15 minutes; take the cinnamon out.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars while it is hot.", {}, "", "", false, false, {}, {}, false, true},
+    {"Half-pint jars only: no process exists for larger ones.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a491[] = {"cranberry"};
 constexpr sv a492[] = {"golden-raisin"};
 constexpr sv a493[] = {"orange-juice"};
@@ -14187,13 +14187,13 @@ constexpr sv a498[] = {"mango chutney",
     "unripe mango chutney",
     "chutney de mango"};
 constexpr table a499[] = {{a184, "hot", "chopped unripe hard mango with onion, vinegar, sugar, raisins", 500, a205, "", "", "boiling-water-3", {}, "seen", 2, true, "The times were read in a copy whose 1/4 inch of headspace comes from the text of mango sauce, pasted in by mistake; the 1/2 inch and the 10 min for pints were read on a page of a state program."}};
-constexpr condition a500[] = {{"Use only mango that is hard and unripe; ripe mango is low-acid and does not belong in this recipe.", {}, "under-ripe", "", false, false, {}, {}, false},
-    {"Wear gloves: raw green mango can irritate the skin like poison ivy.", {}, "", "", false, false, {}, {}, false},
-    {"Peel and chop the mango.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Keep to the printed recipe: the 5 % white vinegar may not be cut, and no more onion, garlic, fresh ginger or raisins may go in. Sugar and dried spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Boil the vinegar and sugar 5 minutes, add the rest, bring back to a boil and simmer 25 minutes, stirring often.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars while it is hot.", {}, "", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a500[] = {{"Use only mango that is hard and unripe; ripe mango is low-acid and does not belong in this recipe.", {}, "under-ripe", "", false, false, {}, {}, false, false},
+    {"Wear gloves: raw green mango can irritate the skin like poison ivy.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel and chop the mango.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Keep to the printed recipe: the 5 % white vinegar may not be cut, and no more onion, garlic, fresh ginger or raisins may go in. Sugar and dried spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil the vinegar and sugar 5 minutes, add the rest, bring back to a boil and simmer 25 minutes, stirring often.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars while it is hot.", {}, "", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a501[] = {"green-mango"};
 constexpr recipe_part a502[] = {{a501, "cup", {11, 1}, {11, 1}, "lb", {4, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, unripe, chopped"},
     {a320, "cup", {25, 10}, {25, 10}, "lb", {75, 100}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
@@ -14221,15 +14221,15 @@ constexpr int a508[] = {70};
 constexpr jar_minutes a509[] = {{"half-pint", a507},
     {"pint", a508}};
 constexpr table a510[] = {{a506, "hot", "whole or minced meats", 1000, a509, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a511[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false, false, {}, {}, false},
-    {"Scrub them, steam 5 minutes and take out the meat; save the juice.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Wash the meat in water with 1 tsp of salt to the quart and rinse it.", {}, "", "", false, false, {}, {}, false},
-    {"Boil the meat 2 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"That water holds 2 tbsp of lemon juice or 1/2 tsp of citric acid to the gallon.", {}, "boiled in acidified water", "", false, false, {}, {}, false},
-    {"Drain it; for minced clams grind it.", {}, "drained", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with hot clam juice, and boiling water if it runs short.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a511[] = {{"Keep the clams alive on ice until you can them.", {}, "", "", false, false, {}, {}, false, false},
+    {"Scrub them, steam 5 minutes and take out the meat; save the juice.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Wash the meat in water with 1 tsp of salt to the quart and rinse it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil the meat 2 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"That water holds 2 tbsp of lemon juice or 1/2 tsp of citric acid to the gallon.", {}, "boiled in acidified water", "", false, false, {}, {}, false, false},
+    {"Drain it; for minced clams grind it.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with hot clam juice, and boiling water if it runs short.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a512[] = {{"usda-guide-5", "5", "5-9"}};
 constexpr sv a513[] = {"cream style corn",
     "cream-style corn",
@@ -14246,12 +14246,12 @@ constexpr sv a515[] = {"cream-style"};
 constexpr int a516[] = {85};
 constexpr jar_minutes a517[] = {{"pint", a516}};
 constexpr table a518[] = {{a515, "hot", "kernels cut at mid-depth plus cob scrapings", 1000, a517, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Copies of the 1994 text add a raw row of 95 min to the weighted table alone, without directions; left out. One state sheet prints 55 min in its dial table; every other copy has 85, which stands."}};
-constexpr condition a519[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Cut the kernels off through the middle and scrape the cobs.", {}, "", "", false, false, {}, {}, false},
-    {"Add 2 cups of boiling water to each quart of corn and scrapings.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Heat it to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Only corn, water and, if liked, salt go in: no milk, cream, flour or starch.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"No quart process exists: such thick food heats too slowly in the middle of a large jar.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a519[] = {{"Scald the husked ears 4 minutes in boiling water.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Cut the kernels off through the middle and scrape the cobs.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add 2 cups of boiling water to each quart of corn and scrapings.", {}, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"Heat it to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Only corn, water and, if liked, salt go in: no milk, cream, flour or starch.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"No quart process exists: such thick food heats too slowly in the middle of a large jar.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a520[] = {"whole kernel corn",
     "whole-kernel corn",
     "corn kernels",
@@ -14266,13 +14266,13 @@ constexpr jar_minutes a523[] = {{"pint", a522},
     {"quart", a516}};
 constexpr table a524[] = {{a521, "hot", "kernels cut at about 3/4 depth, cob not scraped", 1000, a523, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "An undated bulletin prints 2/3 depth and 2 cups of water to the quart; the guide has 3/4 and 1 cup."},
     {a521, "raw", "kernels cut at about 3/4 depth, cob not scraped", 1000, a523, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a525[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Cut the kernels off at about 3/4 of their depth; never scrape the cob.", {}, "", "", false, false, {}, {}, false},
-    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Simmer it 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars with the corn and its cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars without shaking or pressing down.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with fresh boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a525[] = {{"Scald the husked ears 3 minutes in boiling water.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Cut the kernels off at about 3/4 of their depth; never scrape the cob.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add 1 cup of hot water to each quart of kernels and heat it to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Simmer it 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the corn and its cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars without shaking or pressing down.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with fresh boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a526[] = {{"usda-guide-4", "4", "4-11"}};
 constexpr sv a527[] = {"spiced crab apples",
     "spiced crabapples",
@@ -14283,13 +14283,13 @@ constexpr sv a527[] = {"spiced crab apples",
     "crabapple pickles"};
 constexpr jar_minutes a528[] = {{"pint", a218}};
 constexpr table a529[] = {{a184, "hot", "whole crab apples in spiced vinegar syrup", 500, a528, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
-constexpr condition a530[] = {{"Keep to the printed recipe: the 5 % vinegar may not be cut and the water may not be raised. Sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Leave the stems on and prick the skin of each crab apple.", {}, "pricked", "", false, false, {}, {}, false},
-    {"Boil the crab apples 2 minutes in the vinegar syrup, a third of them at a time.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Let them stand overnight, covered, in the hot syrup with the spice bag; then take the bag out.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the syrup back to a boil.", {}, "reheated to a boil", "", false, false, {}, {}, false},
-    {"Fill the jars with the crab apples and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a530[] = {{"Keep to the printed recipe: the 5 % vinegar may not be cut and the water may not be raised. Sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Leave the stems on and prick the skin of each crab apple.", {}, "pricked", "", false, false, {}, {}, false, false},
+    {"Boil the crab apples 2 minutes in the vinegar syrup, a third of them at a time.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Let them stand overnight, covered, in the hot syrup with the spice bag; then take the bag out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the syrup back to a boil.", {}, "reheated to a boil", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the crab apples and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Pint jars and smaller only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a531[] = {"crab-apple"};
 constexpr recipe_part a532[] = {{a531, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "whole, pricked"},
     {a113, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "printed as apple vinegar"},
@@ -14313,14 +14313,14 @@ constexpr int a536[] = {80};
 constexpr jar_minutes a537[] = {{"half-pint", a508},
     {"pint", a536}};
 constexpr table a538[] = {{a535, "hot", "cooked picked meat, hot water added", 1000, a537, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The table has no column for the pack: cooked meat covered with hot water is written as hot."}};
-constexpr condition a539[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the crabs 20 minutes in water with 1/4 cup of lemon juice and 2 tbsp of salt (up to 1 cup) to the gallon; cool them and pick the meat.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Soak the meat 2 minutes in cold water with 2 cups of lemon juice or 4 cups of white vinegar, and 2 tbsp of salt (up to 1 cup), to the gallon.", {}, "", "", false, false, {}, {}, false},
-    {"Drain it and squeeze the water out.", {}, "drained", "", false, false, {}, {}, false},
-    {"Put 6 oz of meat in a half-pint or 12 oz in a pint.", {}, "", "", false, false, {}, {}, false},
-    {"Citric acid or lemon juice goes into every jar.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with hot water.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a539[] = {{"Only king crab and Dungeness crab; freeze blue crab.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the crabs 20 minutes in water with 1/4 cup of lemon juice and 2 tbsp of salt (up to 1 cup) to the gallon; cool them and pick the meat.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Soak the meat 2 minutes in cold water with 2 cups of lemon juice or 4 cups of white vinegar, and 2 tbsp of salt (up to 1 cup), to the gallon.", {}, "", "", false, false, {}, {}, false, false},
+    {"Drain it and squeeze the water out.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Put 6 oz of meat in a half-pint or 12 oz in a pint.", {}, "", "", false, false, {}, {}, false, true},
+    {"Citric acid or lemon juice goes into every jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with hot water.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr acid_choice a540[] = {{"citric-acid", 1000, "1 tsp citric acid for a pint, 1/2 tsp for a half-pint"},
     {"bottled-lemon-juice", 12000, "4 tbsp bottled lemon juice for a pint, 2 tbsp for a half-pint"}};
 constexpr sv a541[] = {"fermented dill pickles",
@@ -14361,13 +14361,13 @@ constexpr sv a542[] = {"pickles",
 constexpr jar_minutes a543[] = {{"pint", a185},
     {"quart", a272}};
 constexpr table a544[] = {{a271, "raw", "whole pickling cucumbers 4 inch, fully fermented, packed with the brine boiled and simmered 5 min", 500, a543, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a545[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Use the full salt, 1/2 cup to 4 lb of cucumbers and 8 cups of water: less is not tested. No salt substitute and no reduced-sodium salt.", {}, "", "", false, false, {}, {}, false},
-    {"Keep the cucumbers under the brine and take scum off while they ferment, 3 to 4 weeks at 70 to 75 F or 5 to 6 weeks at 55 to 65 F; not above 80 F.", {}, "", "", false, false, {}, {}, false},
-    {"Only fully fermented pickles may be canned.", {}, "fully fermented", "", true, false, {}, {}, false},
-    {"Discard pickles that are soft, slimy or smell bad.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the brine slowly to a boil, simmer it 5 minutes and strain it.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars with the pickles and cover with the hot brine.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a545[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Use the full salt, 1/2 cup to 4 lb of cucumbers and 8 cups of water: less is not tested. No salt substitute and no reduced-sodium salt.", {}, "", "", false, false, {}, {}, false, false},
+    {"Keep the cucumbers under the brine and take scum off while they ferment, 3 to 4 weeks at 70 to 75 F or 5 to 6 weeks at 55 to 65 F; not above 80 F.", {}, "", "", false, false, {}, {}, false, false},
+    {"Only fully fermented pickles may be canned.", {}, "fully fermented", "", true, false, {}, {}, false, false},
+    {"Discard pickles that are soft, slimy or smell bad.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the brine slowly to a boil, simmer it 5 minutes and strain it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the pickles and cover with the hot brine.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a546[] = {"pickling-cucumber"};
 constexpr sv a547[] = {"dried-red-pepper"};
 constexpr sv a548[] = {"mixed-pickling-spice"};
@@ -14388,17 +14388,17 @@ constexpr sv a552[] = {"easy hot sauce",
     "serrano sauce",
     "salsa de chile serrano"};
 constexpr table a553[] = {{a184, "hot", "canned diced tomatoes and Serrano peppers, milled", 250, a488, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a554[] = {{"Use canned diced tomatoes with their liquid.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more Serrano peppers than printed, nor fewer tomatoes; take the seeds out of the peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Add no onion, garlic or other vegetable.", {}, "", "", false, false, {}, {}, false},
-    {"Use white vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Spices and salt are flavor; change or leave them out.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer everything 20 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Put it through a food mill.", {}, "sieved", "", false, false, {}, {}, false},
-    {"Boil the sauce 15 minutes and fill the jars hot.", {}, "reheated to a boil", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a554[] = {{"Use canned diced tomatoes with their liquid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more Serrano peppers than printed, nor fewer tomatoes; take the seeds out of the peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no onion, garlic or other vegetable.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use white vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Spices and salt are flavor; change or leave them out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer everything 20 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Put it through a food mill.", {}, "sieved", "", false, false, {}, {}, false, false},
+    {"Boil the sauce 15 minutes and fill the jars hot.", {}, "reheated to a boil", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a555[] = {"serrano-pepper"};
 constexpr recipe_part a556[] = {{a446, "cup", {8, 1}, {8, 1}, "oz", {64, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "undrained"},
     {a555, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "seeded, chopped"},
@@ -14426,13 +14426,13 @@ constexpr int a561[] = {50,
 constexpr jar_minutes a562[] = {{"pint", a560},
     {"quart", a561}};
 constexpr table a563[] = {{a271, "hot", "whole, firm ripe, uncracked, in light syrup", 500, a562, "", "", "boiling-water-4", {}, "seen", 2, true, "Old advice is out of date: 5 psi without lemon juice, or 1 tbsp of lemon juice to a quart with 80 to 90 min."}};
-constexpr condition a564[] = {{"Use firm ripe figs without cracks, and neither peel nor cut them.", {}, "unpeeled", "", false, false, {}, {}, false},
-    {"Cover them with water and boil 2 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"Boil them gently 5 minutes in light syrup.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice or citric acid into every jar: figs by themselves are over pH 4.6.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot figs and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Figs are canned whole only: fig puree has no process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a564[] = {{"Use firm ripe figs without cracks, and neither peel nor cut them.", {}, "unpeeled", "", false, false, {}, {}, false, false},
+    {"Cover them with water and boil 2 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Boil them gently 5 minutes in light syrup.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice or citric acid into every jar: figs by themselves are over pH 4.6.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot figs and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Figs are canned whole only: fig puree has no process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr acid_choice a565[] = {{"bottled-lemon-juice", 3000, "1 tbsp of bottled lemon juice per pint, 2 tbsp per quart"},
     {"citric-acid", 250, "1/4 tsp of citric acid per pint, 1/2 tsp per quart"}};
 constexpr citation a566[] = {{"usda-guide-2", "2", "2-14"},
@@ -14465,12 +14465,12 @@ constexpr jar_minutes a571[] = {{"half-pint", a570},
 constexpr jar_minutes a572[] = {{"pint", a570}};
 constexpr table a573[] = {{a569, "raw", "3.5 inch lengths, bone-in", 1000, a571, "low-acid-dial", "low-acid-weighted", "", {}, "seen-part", 2, true, "Read: half-pint and 12 oz jars take the pint time; the pressures near sea level. Carried over from the pint table: the pressures of the higher bands."},
     {a569, "raw", "3.5 inch lengths, bone-in", 1000, a572, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Newer text adds halibut, skin and bones taken out."}};
-constexpr condition a574[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Use fish that is not smoked: smoked fish has its own, longer process.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Take off head, tail, fins and scales; the bones may stay. Halibut loses skin and bones.", {}, "", "", false, false, {}, {}, false},
-    {"Cut it in lengths of 3 1/2 inches.", {}, "", "", false, false, {}, {}, false},
-    {"The fish goes in raw.", {}, "meat not precooked", "", false, false, {}, {}, false},
-    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a574[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Use fish that is not smoked: smoked fish has its own, longer process.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Take off head, tail, fins and scales; the bones may stay. Halibut loses skin and bones.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut it in lengths of 3 1/2 inches.", {}, "", "", false, false, {}, {}, false, false},
+    {"The fish goes in raw.", {}, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false, false}};
 constexpr citation a575[] = {{"usda-guide-5", "5", "5-10"}};
 constexpr sv a576[] = {"fish in quart jars",
     "fish in quarts",
@@ -14483,13 +14483,13 @@ constexpr sv a577[] = {"fillets",
 constexpr int a578[] = {160};
 constexpr jar_minutes a579[] = {{"quart", a578}};
 constexpr table a580[] = {{a577, "raw", "jar-length fillets or chunks, packed solid", 1000, a579, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 5-12."}};
-constexpr condition a581[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Use fish that is not smoked.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Use straight-sided wide-mouth quart jars.", {}, "", "", false, false, {}, {}, false},
-    {"Pack fillets or chunks as long as the jar solidly, raw.", {}, "meat not precooked", "", false, false, {}, {}, false},
-    {"No liquid is needed; halibut may take up to 4 tbsp of oil in a jar.", {}, "no liquid added", "", false, false, {}, {}, false},
-    {"Put 2 to 3 inches of water, about 3 quarts, in the canner.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the canner on high for 20 minutes with the vent open; once steam flows steadily, vent 10 minutes more. Heating and venting together never take less than 30 minutes.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a581[] = {{"Gut the fish within 2 hours of the catch and keep it on ice; thaw frozen fish in the refrigerator.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Use fish that is not smoked.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Use straight-sided wide-mouth quart jars.", {}, "", "", false, false, {}, {}, false, false},
+    {"Pack fillets or chunks as long as the jar solidly, raw.", {}, "meat not precooked", "", false, false, {}, {}, false, true},
+    {"No liquid is needed; halibut may take up to 4 tbsp of oil in a jar.", {}, "no liquid added", "", false, false, {}, {}, false, false},
+    {"Put 2 to 3 inches of water, about 3 quarts, in the canner.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the canner on high for 20 minutes with the vent open; once steam flows steadily, vent 10 minutes more. Heating and venting together never take less than 30 minutes.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a582[] = {{"usda-guide-5", "5", "5-11"},
     {"uaf-fish-quarts", "", ""}};
 constexpr sv a583[] = {"smoked fish",
@@ -14517,13 +14517,13 @@ constexpr jar_minutes a587[] = {{"half-pint", a586},
     {"pint", a586}};
 constexpr table a588[] = {{a585, "raw", "pieces standing upright in the jar", 1000, a587, "low-acid-dial", "", "", {}, "seen-part", 1, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: the altitude bands and, in a university bulletin, 110 min for pints; half-pints may take the pint time. From memory: the pressures of the dial bands. A recipe page with 100 min is not used."},
     {a585, "raw", "pieces standing upright in the jar", 1000, a587, "", "low-acid-weighted", "", {}, "seen-part", 2, true, "The table has no column for the pack; the fish goes in cold, so it is written as raw. Read: 110 min at 10 psi in a university bulletin, 10 and 15 psi in an equipment maker's copy; half-pints may take the pint time."}};
-constexpr condition a589[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false, false, {}, {}, false},
-    {"Can it at once, or after at most 1 day in the refrigerator; do not taste it before.", {}, "", "", false, false, {}, {}, false},
-    {"Use a pressure canner of 16 to 22 quarts, never a smaller one.", {}, "", "", false, false, {}, {}, false},
-    {"Put 4 quarts of cool tap water in the canner, no less, and do not heat it beforehand.", {}, "", "", false, false, {}, {}, false},
-    {"Stand the pieces upright in the jar, loosely or tightly.", {}, "", "", false, false, {}, {}, false},
-    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only, no quarts, no tin cans; freeze other smoked seafood.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a589[] = {{"Smoke the fish lightly only, by a tested method.", {}, "lightly smoked", "", false, false, {}, {}, false, false},
+    {"Can it at once, or after at most 1 day in the refrigerator; do not taste it before.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use a pressure canner of 16 to 22 quarts, never a smaller one.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put 4 quarts of cool tap water in the canner, no less, and do not heat it beforehand.", {}, "", "", false, false, {}, {}, false, false},
+    {"Stand the pieces upright in the jar, loosely or tightly.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false, false},
+    {"Half-pint and pint jars only, no quarts, no tin cans; freeze other smoked seafood.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a590[] = {{"usda-guide-5", "5", "5-13"},
     {"nchfp-smoked-fish", "", ""},
     {"pnw-450", "", ""}};
@@ -14536,15 +14536,15 @@ constexpr sv a591[] = {"fruit cocktail",
 constexpr jar_minutes a592[] = {{"half-pint", a218},
     {"pint", a218}};
 constexpr table a593[] = {{a184, "raw", "1/2-inch cubes of peaches and pears, whole under-ripe seedless grapes, a few maraschino cherries, syrup", 500, a592, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
-constexpr condition a594[] = {{"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false},
-    {"Use ordinary European pears; Asian pears are low-acid and do not belong in this recipe.", {}, "", "", false, false, {}, {}, false},
-    {"Use seedless green grapes that are slightly under-ripe.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other fruit: no acid is added, so every fruit in the jar has to be acid by itself.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the peaches and pears and cut them in 1/2-inch cubes.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Drain the mixed fruit.", {}, "drained", "", false, false, {}, {}, false},
-    {"Put 1/2 cup of hot syrup in each jar and a few cherries; fill gently with the raw fruit and cover with more hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"The syrup may be sweetened less.", {}, "", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a594[] = {{"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false, false},
+    {"Use ordinary European pears; Asian pears are low-acid and do not belong in this recipe.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use seedless green grapes that are slightly under-ripe.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other fruit: no acid is added, so every fruit in the jar has to be acid by itself.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the peaches and pears and cut them in 1/2-inch cubes.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Drain the mixed fruit.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Put 1/2 cup of hot syrup in each jar and a few cherries; fill gently with the raw fruit and cover with more hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"The syrup may be sweetened less.", {}, "", "", false, false, {}, {}, false, false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a595[] = {"peach"};
 constexpr sv a596[] = {"pear"};
 constexpr sv a597[] = {"grape"};
@@ -14581,12 +14581,12 @@ constexpr jar_minutes a604[] = {{"pint", a272},
     {"quart", a272}};
 constexpr table a605[] = {{a603, "hot", "strained cooked pulp, sugar optional", 250, a604, "", "", "boiling-water-3", {}, "seen", 2, true, "The list of excluded fruits grows with the years: figs and tomatoes in 1994, six kinds in the guide of 2015, more on the national center's page and in Extension advice of 2022. The longest list is used. Old timetables with 10 min are out of date."},
     {a603, "hot", "strained cooked pulp, sugar optional", 250, a221, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a606[] = {{"No process exists for purees of bananas, figs, Asian pears, cantaloupe and other melons, papaya, mangoes, coconut, dates, elderberries or persimmons; tomatoes have tables of their own.", {}, "", "", false, false, {}, {}, false},
-    {"Of peaches and nectarines only yellow-fleshed ones: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false},
-    {"Peel and pit the fruit where needed and cook it slowly with a little water until it is soft.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Press it through a sieve or food mill. Run a blender in short pulses only, for air whipped in may stay in the jar.", {}, "strained", "", false, false, {}, {}, false},
-    {"Sugar may be added or left out.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the pulp back to a boil and fill the jars while it is hot.", {}, "reheated to a boil", "", false, false, {}, {}, false}};
+constexpr condition a606[] = {{"No process exists for purees of bananas, figs, Asian pears, cantaloupe and other melons, papaya, mangoes, coconut, dates, elderberries or persimmons; tomatoes have tables of their own.", {}, "", "", false, false, {}, {}, false, false},
+    {"Of peaches and nectarines only yellow-fleshed ones: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false, false},
+    {"Peel and pit the fruit where needed and cook it slowly with a little water until it is soft.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Press it through a sieve or food mill. Run a blender in short pulses only, for air whipped in may stay in the jar.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Sugar may be added or left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the pulp back to a boil and fill the jars while it is hot.", {}, "reheated to a boil", "", false, false, {}, {}, false, true}};
 constexpr citation a607[] = {{"usda-guide-2", "2", "2-14"},
     {"nchfp-fruit-puree", "", ""},
     {"kstate-fruit-purees", "", ""},
@@ -14600,10 +14600,10 @@ constexpr sv a608[] = {"grape juice",
     "zumo de uva",
     "mosto de uva"};
 constexpr table a609[] = {{a200, "hot", "strained juice", 250, a201, "", "", "boiling-water-3", {}, "seen", 2, true, "Private pages print other times, and grapes in sugar water instead of juice; not used."}};
-constexpr condition a610[] = {{"Heat the grapes slowly until they are soft, and strain the juice.", {}, "strained", "", false, false, {}, {}, false},
-    {"Let the juice settle 24 to 48 hours in the refrigerator and pour it off the sediment.", {}, "settled cold", "", false, false, {}, {}, false},
-    {"Sugar may be added to taste.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the juice until it just begins to boil and fill the jars at once.", {}, "boiled before filling", "", false, false, {}, {}, false}};
+constexpr condition a610[] = {{"Heat the grapes slowly until they are soft, and strain the juice.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Let the juice settle 24 to 48 hours in the refrigerator and pour it off the sediment.", {}, "settled cold", "", false, false, {}, {}, false, false},
+    {"Sugar may be added to taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the juice until it just begins to boil and fill the jars at once.", {}, "boiled before filling", "", false, false, {}, {}, false, false}};
 constexpr citation a611[] = {{"usda-guide-2", "2", "2-15"}};
 constexpr sv a612[] = {"grapefruit and orange sections",
     "grapefruit sections",
@@ -14623,11 +14623,11 @@ constexpr jar_minutes a614[] = {{"pint", a185},
 constexpr table a615[] = {{a613, "hot", "peeled sections, grapefruit alone or equal parts with orange", 500, a221, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, "The pressure tables list a hot pack, the boiling-water table only a raw one. An appliance manual prints 10 min here for the weighted gauge; the guide prints 8."},
     {a613, "raw", "peeled sections, grapefruit alone or equal parts with orange", 500, a614, "", "", "boiling-water-3", a611, "seen", 2, true, "Two appliance manuals print 5/10/15 min in a shifted column; wrong."},
     {a613, "raw", "peeled sections, grapefruit alone or equal parts with orange", 500, a232, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a616[] = {{"Use grapefruit alone, or with an equal part of orange; orange alone is not described.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the fruit, take off the white skin and part it into sections.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Heat the sections to a boil in water, citrus juice or very light to medium syrup.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars and cover with hot water, citrus juice or very light to medium syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a616[] = {{"Use grapefruit alone, or with an equal part of orange; orange alone is not described.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the fruit, take off the white skin and part it into sections.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Heat the sections to a boil in water, citrus juice or very light to medium syrup.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover with hot water, citrus juice or very light to medium syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a617[] = {{"usda-guide-2", "2", "2-31"}};
 constexpr sv a618[] = {"grapes",
     "grape",
@@ -14645,10 +14645,10 @@ constexpr jar_minutes a620[] = {{"pint", a619},
     {"quart", a619}};
 constexpr table a621[] = {{a271, "hot", "whole seedless in syrup", 1000, a620, "", "", "boiling-water-4", {}, "seen", 2, true, "All numbers were read in copies that differ: those of the 1994 text print 10/15/20/25 min, those of the texts from 2009 on 10/15/15/20. The newest is used; the longer times are the safer ones."},
     {a271, "raw", "whole seedless in syrup", 1000, a230, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
-constexpr condition a622[] = {{"Use unripe, tight-skinned seedless grapes, green ones at best; stem and wash them.", {}, "", "", false, false, {}, {}, false},
-    {"Blanch the grapes 30 seconds in boiling water.", a80, "blanched", "", false, false, {}, {}, false},
-    {"Drain them.", a80, "drained", "", false, false, {}, {}, false},
-    {"Fill the jars and cover with hot very light or light syrup.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a622[] = {{"Use unripe, tight-skinned seedless grapes, green ones at best; stem and wash them.", {}, "", "", false, false, {}, {}, false, false},
+    {"Blanch the grapes 30 seconds in boiling water.", a80, "blanched", "", false, false, {}, {}, false, false},
+    {"Drain them.", a80, "drained", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover with hot very light or light syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a623[] = {"sweet pickled green tomatoes",
     "pickled sweet green tomatoes",
     "pickled green tomatoes",
@@ -14658,11 +14658,11 @@ constexpr sv a623[] = {"sweet pickled green tomatoes",
     "green tomato pickle",
     "jitomates verdes encurtidos"};
 constexpr table a624[] = {{a217, "hot", "sliced green tomatoes and onions, salted 4-6 h, simmered in sweet vinegar", 500, a543, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-25."}};
-constexpr condition a625[] = {{"Wash and slice the green tomatoes and the onions; green, unripe tomatoes only.", {}, "", "", false, false, {}, {}, false},
-    {"Mix with the salt, let stand 4 to 6 hours and drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the slices in the sweet vinegar with the spice bag, then take the bag out.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars and cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a625[] = {{"Wash and slice the green tomatoes and the onions; green, unripe tomatoes only.", {}, "", "", false, false, {}, {}, false, false},
+    {"Mix with the salt, let stand 4 to 6 hours and drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the slices in the sweet vinegar with the spice bag, then take the bag out.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a626[] = {"green-tomato"};
 constexpr sv a627[] = {"whole-allspice"};
 constexpr recipe_part a628[] = {{a626, "lb", {10, 1}, {11, 1}, "cup", {16, 1}, part_limit::between, part_role::acid_food, true, false, false, "", "", "sliced"},
@@ -14696,12 +14696,12 @@ constexpr sv a632[] = {"leaves"};
 constexpr jar_minutes a633[] = {{"pint", a508},
     {"quart", a332}};
 constexpr table a634[] = {{a632, "hot", "wilted leaves, tough stems and midribs removed", 1000, a633, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "A web copy carries a stray 100 min footnote that belongs to soup with seafood."}};
-constexpr condition a635[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false, false, {}, {}, false},
-    {"Steam them 3 to 5 minutes, 1 lb at a time.", {}, "blanched", "", false, false, {}, {}, false},
-    {"All leaves must be well wilted before they are filled.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Use fresh boiling water, not the water of the steamer.", {}, "fresh water used", "", false, false, {}, {}, false},
-    {"Cover the leaves with it.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a635[] = {{"Use fresh leaves and take out tough stems and midribs.", {}, "", "", false, false, {}, {}, false, false},
+    {"Steam them 3 to 5 minutes, 1 lb at a time.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"All leaves must be well wilted before they are filled.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Use fresh boiling water, not the water of the steamer.", {}, "fresh water used", "", false, false, {}, {}, false, true},
+    {"Cover the leaves with it.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a636[] = {{"usda-guide-4", "4", ""}};
 constexpr sv a637[] = {"ground meat",
     "chopped meat",
@@ -14765,12 +14765,12 @@ constexpr sv a639[] = {"patties",
     "links",
     "loose"};
 constexpr table a640[] = {{a639, "hot", "patties, balls, links or loose ground meat", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Copies differ on the salt, 1 or 2 tsp to the quart; it is flavor only."}};
-constexpr condition a641[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false, false, {}, {}, false},
-    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Cook it until lightly browned.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Drain off excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a641[] = {{"Use fresh meat and fresh sausage, never cured, brined, corned or smoked.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false, false, {}, {}, false, false},
+    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Cook it until lightly browned.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Drain off excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a642[] = {{"usda-guide-5", "5", "5-6"}};
 constexpr sv a643[] = {"pickled hot peppers",
     "pickled hot pepper",
@@ -14810,13 +14810,13 @@ constexpr sv a644[] = {"pickled peppers",
 constexpr sv a645[] = {"whole",
     "quartered"};
 constexpr table a646[] = {{a645, "raw", "hot long peppers with sweet peppers, peeled, small ones whole and slit, large ones quartered", 500, a205, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a647[] = {{"Leave small peppers whole and cut slits in each.", {}, "slit", "", false, false, {}, {}, false},
-    {"Quarter large peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Take the skins off.", {}, "peeled", "", false, false, {}, {}, false},
-    {"The liquid is 5 parts of vinegar to 1 part of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the garlic in the liquid and take it out before filling.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the peppers with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers, more sugar. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a647[] = {{"Leave small peppers whole and cut slits in each.", {}, "slit", "", false, false, {}, {}, false, false},
+    {"Quarter large peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Take the skins off.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"The liquid is 5 parts of vinegar to 1 part of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the garlic in the liquid and take it out before filling.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the peppers with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer peppers, more sugar. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a648[] = {"hot-long-pepper"};
 constexpr sv a649[] = {"red-bell-pepper",
     "green-bell-pepper"};
@@ -14869,12 +14869,12 @@ constexpr sv a654[] = {"pickled peppers",
     "pickled hot pepper rings"};
 constexpr sv a655[] = {"rings"};
 constexpr table a656[] = {{a655, "raw", "rings 1/4 inch thick, limed 12-24 h and rinsed", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-23. The table prints the style as hot, although the rings go in raw."}};
-constexpr condition a657[] = {{"Cut the peppers in rings 1/4 inch thick and discard the stem ends.", {}, "", "", false, false, {}, {}, false},
-    {"Soak the rings 12 to 24 hours in the lime water and drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"Take the lime out again, for what stays in uses up the acid: rinse, soak 1 hour in fresh water and drain, three times in all.", {}, "lime rinsed out", "", true, false, {}, {}, false},
-    {"The liquid is 7 1/2 cups of cider vinegar to 1 3/4 cups of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the rings fully with the boiling brine.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a657[] = {{"Cut the peppers in rings 1/4 inch thick and discard the stem ends.", {}, "", "", false, false, {}, {}, false, false},
+    {"Soak the rings 12 to 24 hours in the lime water and drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Take the lime out again, for what stays in uses up the acid: rinse, soak 1 hour in fresh water and drain, three times in all.", {}, "lime rinsed out", "", true, false, {}, {}, false, false},
+    {"The liquid is 7 1/2 cups of cider vinegar to 1 3/4 cups of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the rings fully with the boiling brine.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer peppers. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a658[] = {"jalapeno-pepper"};
 constexpr sv a659[] = {"pickling-lime"};
 constexpr recipe_part a660[] = {{a658, "lb", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1/4 inch rings"},
@@ -14904,11 +14904,11 @@ constexpr sv a664[] = {"jam",
     "jam with pectin",
     "jam with added pectin"};
 constexpr table a665[] = {{a184, "hot", "with powdered pectin", 250, a384, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a666[] = {{"Wash ripe blueberries and crush them.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the fruit with lemon juice, spice, water and pectin to a full rolling boil, add the sugar and boil again.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Use powdered pectin in the printed amount, and no more water than printed.", {}, "", "", false, false, {}, {}, false},
-    {"The lemon juice may not be cut.", {}, "", "", false, false, {}, {}, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a666[] = {{"Wash ripe blueberries and crush them.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the fruit with lemon juice, spice, water and pectin to a full rolling boil, add the sugar and boil again.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Use powdered pectin in the printed amount, and no more water than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"The lemon juice may not be cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a667[] = {"blueberry"};
 constexpr sv a668[] = {"lemon-juice"};
 constexpr sv a669[] = {"ground-nutmeg",
@@ -14937,11 +14937,11 @@ constexpr sv a675[] = {"jam",
     "jam with pectin",
     "jam with added pectin"};
 constexpr table a676[] = {{a184, "hot", "with liquid pectin", 250, a384, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a677[] = {{"Peel and core the pears and apples and chop them fine.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, 1/3 cup to the batch; it may not be cut.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the fruit with lemon juice and cinnamon, then boil it with the sugar; add the pectin as printed.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Use liquid pectin in the printed amount.", {}, "", "", false, false, {}, {}, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a677[] = {{"Peel and core the pears and apples and chop them fine.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, 1/3 cup to the batch; it may not be cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the fruit with lemon juice and cinnamon, then boil it with the sugar; add the pectin as printed.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Use liquid pectin in the printed amount.", {}, "", "", false, false, {}, {}, false, false},
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a678[] = {"bottled-lemon-juice"};
 constexpr sv a679[] = {"liquid-pectin"};
 constexpr recipe_part a680[] = {{a596, "cup", {2, 1}, {2, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, finely chopped"},
@@ -14987,14 +14987,14 @@ constexpr sv a684[] = {"jam",
     "berry jam",
     "mixed berry jam"};
 constexpr table a685[] = {{a184, "hot", "crushed fruit and sugar boiled to the jellying point", 250, a384, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a686[] = {{"Only yellow-flesh peaches; white ones may be too low in acid, and no jam process covers them.", {}, "yellow flesh", "", false, false, {}, {}, false},
-    {"Only the fruit of the printed table; pumpkin, melon and other low-acid fruit do not belong in it.", {}, "", "", false, false, {}, {}, false},
-    {"Wash and crush the fruit; follow one printed line whole.", {}, "", "", false, false, {}, {}, false},
-    {"The lemon juice of apricot and peach jam may not be cut.", {}, "", "", false, false, {}, {}, false},
-    {"Boil fruit and sugar to the jellying point: 220 F at sea level, and for each further 1,000 ft up to 8,000 ft 218, 216, 214, 212, 211, 209, 207 and 205 F.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false},
-    {"Jars larger than a pint have no process, and the jam may stay soft in them.", {}, "", "", false, false, {}, {}, false},
-    {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jam too.", {}, "pectin directions followed", "", false, true, {}, {}, false}};
+constexpr condition a686[] = {{"Only yellow-flesh peaches; white ones may be too low in acid, and no jam process covers them.", {}, "yellow flesh", "", false, false, {}, {}, false, false},
+    {"Only the fruit of the printed table; pumpkin, melon and other low-acid fruit do not belong in it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wash and crush the fruit; follow one printed line whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"The lemon juice of apricot and peach jam may not be cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil fruit and sugar to the jellying point: 220 F at sea level, and for each further 1,000 ft up to 8,000 ft 218, 216, 214, 212, 211, 209, 207 and 205 F.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false, false},
+    {"Jars larger than a pint have no process, and the jam may stay soft in them.", {}, "", "", false, false, {}, {}, false, false},
+    {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jam too.", {}, "pectin directions followed", "", false, true, {}, {}, false, false}};
 constexpr sv a687[] = {"apricot"};
 constexpr recipe_part a688[] = {{a687, "cup", {4, 1}, {45, 10}, "", {0, 1}, part_limit::between, part_role::acid_food, true, false, false, "", "", "crushed"},
     {a191, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
@@ -15041,11 +15041,11 @@ constexpr sv a697[] = {"jelly",
     "jelly with pectin",
     "jelly with added pectin"};
 constexpr table a698[] = {{a184, "hot", "recooked with powdered, liquid or no added pectin", 250, a384, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a699[] = {{"Recook at most 4 to 6 cups at a time.", {}, "", "", false, false, {}, {}, false},
-    {"Follow one of the three printed ways whole.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, 2 tbsp to the quart of jelly; it may not be cut.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the jelly back to a rolling boil as that way says, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Use new lids.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a699[] = {{"Recook at most 4 to 6 cups at a time.", {}, "", "", false, false, {}, {}, false, false},
+    {"Follow one of the three printed ways whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, 2 tbsp to the quart of jelly; it may not be cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the jelly back to a rolling boil as that way says, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Use new lids.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a700[] = {"soft-jelly"};
 constexpr recipe_part a701[] = {{a700, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", ""},
     {a191, "cup", {25, 100}, {25, 100}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", "added"},
@@ -15089,14 +15089,14 @@ constexpr sv a710[] = {"in-clean-jars"};
 constexpr citation a711[] = {{"nchfp-golden-pepper-jelly", "", ""}};
 constexpr table a712[] = {{a708, "hot", "strained pepper and vinegar juice with liquid pectin, sterile jars", 250, a709, "", "", "boiling-water-3", {}, "seen", 2, true, ""},
     {a710, "hot", "strained pepper and vinegar juice with liquid pectin, clean unsterilized jars", 250, a488, "", "", "boiling-water-3", a711, "seen-part", 1, true, "Read: that an optional 10-minute process exists and needs no sterile jars. From memory: the 15 and 20 minutes of the upper bands."}};
-constexpr condition a713[] = {{"Take stems and seeds out of the peppers and puree them with vinegar.", {}, "", "", false, false, {}, {}, false},
-    {"Use 1 1/2 cups of white vinegar of 5 % acidity to the batch; it is the acid of this jelly and may not be cut.", {}, "", "", false, false, {}, {}, false},
-    {"Boil the puree with the vinegar and strain the juice through a jelly bag.", {}, "strained", "", false, false, {}, {}, false},
-    {"Boil the juice with the sugar, then with the liquid pectin.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Other sweet or hot peppers may replace the kinds printed; the total may not grow.", {}, "", "", false, false, {}, {}, false},
-    {"Use liquid pectin in the printed amount.", {}, "", "", false, false, {}, {}, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process exists for a larger jar.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a713[] = {{"Take stems and seeds out of the peppers and puree them with vinegar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use 1 1/2 cups of white vinegar of 5 % acidity to the batch; it is the acid of this jelly and may not be cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil the puree with the vinegar and strain the juice through a jelly bag.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Boil the juice with the sugar, then with the liquid pectin.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Other sweet or hot peppers may replace the kinds printed; the total may not grow.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use liquid pectin in the printed amount.", {}, "", "", false, false, {}, {}, false, false},
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false, false},
+    {"Half-pint jars only: no process exists for a larger jar.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a714[] = {"yellow-bell-pepper",
     "bell-pepper"};
 constexpr recipe_part a715[] = {{a714, "piece", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "peppers", "", "large, fleshy"},
@@ -15112,12 +15112,12 @@ constexpr sv a718[] = {"grape-plum jelly",
     "plum and grape jelly",
     "jalea de uva y ciruela"};
 constexpr table a719[] = {{a184, "hot", "with powdered pectin", 250, a384, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a720[] = {{"Wash ripe plums and Concord-type grapes, crush them and cook them with the water.", {}, "", "", false, false, {}, {}, false},
-    {"Strain the juice and measure 6 1/2 cups.", {}, "strained", "", false, false, {}, {}, false},
-    {"Boil the juice with the pectin, then with the sugar.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"At most 1/2 tsp of butter or margarine may go in against foam.", {}, "", "", false, false, {}, {}, false},
-    {"Use powdered pectin in the printed amount.", {}, "", "", false, false, {}, {}, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a720[] = {{"Wash ripe plums and Concord-type grapes, crush them and cook them with the water.", {}, "", "", false, false, {}, {}, false, false},
+    {"Strain the juice and measure 6 1/2 cups.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Boil the juice with the pectin, then with the sugar.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"At most 1/2 tsp of butter or margarine may go in against foam.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use powdered pectin in the printed amount.", {}, "", "", false, false, {}, {}, false, false},
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a721[] = {"plum"};
 constexpr sv a722[] = {"butter",
     "margarine"};
@@ -15134,12 +15134,12 @@ constexpr sv a725[] = {"strawberry-rhubarb jelly",
     "rhubarb and strawberry jelly",
     "rhubarb jelly",
     "jalea de fresa y ruibarbo"};
-constexpr condition a726[] = {{"Wash the fruit; chop red rhubarb stalks and crush ripe strawberries.", {}, "", "", false, false, {}, {}, false},
-    {"Strain the juice and measure 3 1/2 cups.", {}, "strained", "", false, false, {}, {}, false},
-    {"Boil the juice with the sugar, then with the pectin.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"At most 1/2 tsp of butter or margarine may go in against foam.", {}, "", "", false, false, {}, {}, false},
-    {"Use liquid pectin in the printed amount.", {}, "", "", false, false, {}, {}, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a726[] = {{"Wash the fruit; chop red rhubarb stalks and crush ripe strawberries.", {}, "", "", false, false, {}, {}, false, false},
+    {"Strain the juice and measure 3 1/2 cups.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Boil the juice with the sugar, then with the pectin.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"At most 1/2 tsp of butter or margarine may go in against foam.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use liquid pectin in the printed amount.", {}, "", "", false, false, {}, {}, false, false},
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a727[] = {"strawberry"};
 constexpr sv a728[] = {"rhubarb"};
 constexpr recipe_part a729[] = {{a727, "quart", {15, 10}, {15, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
@@ -15173,12 +15173,12 @@ constexpr sv a732[] = {"jelly",
     "fruit jelly",
     "fruit jellies"};
 constexpr table a733[] = {{a184, "hot", "juice of high-pectin fruit boiled to the jellying point", 250, a384, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 7-6."}};
-constexpr condition a734[] = {{"Only the fruit of the printed table; strawberries are not in it.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the fruit and strain the juice; use juice from the fruit itself, at most 6 to 8 cups at a time.", {}, "strained", "", false, false, {}, {}, false},
-    {"Boil juice and sugar to the jellying point: 220 F at sea level, and for each further 1,000 ft up to 8,000 ft 218, 216, 214, 212, 211, 209, 207 and 205 F.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Lemon juice may be added to apple juice, 1 1/2 tsp to the cup.", {}, "", "", false, false, {}, {}, false},
-    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false},
-    {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jelly too.", {}, "pectin directions followed", "", false, true, {}, {}, false}};
+constexpr condition a734[] = {{"Only the fruit of the printed table; strawberries are not in it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the fruit and strain the juice; use juice from the fruit itself, at most 6 to 8 cups at a time.", {}, "strained", "", false, false, {}, {}, false, false},
+    {"Boil juice and sugar to the jellying point: 220 F at sea level, and for each further 1,000 ft up to 8,000 ft 218, 216, 214, 212, 211, 209, 207 and 205 F.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Lemon juice may be added to apple juice, 1 1/2 tsp to the cup.", {}, "", "", false, false, {}, {}, false, false},
+    {"Do not cut the sugar or swap a sweetener for it, and do not double the batch: it may not set or keep.", {}, "", "", false, false, {}, {}, false, false},
+    {"Or use bought pectin and follow the directions in its package to the letter, recipe and steps; the times of this table hold for such a jelly too.", {}, "pectin directions followed", "", false, true, {}, {}, false, false}};
 constexpr sv a735[] = {"apple-juice"};
 constexpr recipe_part a736[] = {{a735, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "strained, home-extracted"},
     {a191, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::sugar, false, false, false, "", "", ""},
@@ -15213,12 +15213,12 @@ constexpr sv a747[] = {"bread-and-butter pickled jicama",
     "jícama en vinagre"};
 constexpr sv a748[] = {"cubes"};
 constexpr table a749[] = {{a748, "hot", "cubed jicama with onion and red bell pepper", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a750[] = {{"Peel the jicama.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Cut it in cubes; slice the onions thin and chop the pepper.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the vegetables in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water, more vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a750[] = {{"Peel the jicama.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Cut it in cubes; slice the onions thin and chop the pepper.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the vegetables in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water, more vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a751[] = {{a453, "cup", {14, 1}, {14, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cubed"},
     {a320, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
     {a435, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
@@ -15240,15 +15240,15 @@ constexpr sv a754[] = {"spicy jicama relish",
     "relish de jícama",
     "relish de jicama"};
 constexpr table a755[] = {{a184, "hot", "diced jicama with peppers and onion", 500, a528, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
-constexpr condition a756[] = {{"Dice the jicama and the bell peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more jicama, peppers or onions than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable.", {}, "", "", false, false, {}, {}, false},
-    {"Use white vinegar of at least 5 %, not homemade and not diluted, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Add no water.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Cook it as the recipe says and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a756[] = {{"Dice the jicama and the bell peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more jicama, peppers or onions than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use white vinegar of at least 5 %, not homemade and not diluted, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no water.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook it as the recipe says and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a757[] = {"yellow-bell-pepper"};
 constexpr sv a758[] = {"hot-finger-pepper"};
 constexpr recipe_part a759[] = {{a453, "cup", {9, 1}, {9, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "diced"},
@@ -15280,16 +15280,16 @@ constexpr sv a763[] = {"ketchup",
     "salsa catsup",
     "salsa de tomate"};
 constexpr table a764[] = {{a184, "hot", "blended tomatoes, onions and sweet peppers with vinegar and sugar, cooked down by one half", 125, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "The same process as for tomato ketchup."}};
-constexpr condition a765[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Use no more onions and sweet peppers than printed, and no fewer tomatoes; add no other vegetable.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Spices, sugar and salt are flavor and may be changed or cut.", {}, "", "", false, false, {}, {}, false},
-    {"Blend the tomatoes, onions and peppers smooth.", {}, "", "", false, false, {}, {}, false},
-    {"Cook it down by one half and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a765[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Use no more onions and sweet peppers than printed, and no fewer tomatoes; add no other vegetable.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Spices, sugar and salt are flavor and may be changed or cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Blend the tomatoes, onions and peppers smooth.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook it down by one half and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a766[] = {"green-bell-pepper"};
 constexpr recipe_part a767[] = {{a482, "lb", {24, 1}, {24, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
     {a320, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
@@ -15310,18 +15310,18 @@ constexpr sv a770[] = {"country western ketchup",
     "western ketchup",
     "country-style western ketchup"};
 constexpr table a771[] = {{a184, "hot", "sieved tomatoes with chiles, vinegar and spices, cooked down by one half", 125, a273, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a772[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Use no more chiles than printed, and no fewer tomatoes; take the seeds out of the chiles.", {}, "", "", false, false, {}, {}, false},
-    {"Put no onions in, though the printed steps speak of them; add no other vegetable.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Spices, sugar and salt are flavor and may be changed or cut.", {}, "", "", false, false, {}, {}, false},
-    {"Put the cooked tomatoes and chiles through a sieve or a food mill.", {}, "sieved", "", false, false, {}, {}, false},
-    {"Cook it down by one half and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a772[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Use no more chiles than printed, and no fewer tomatoes; take the seeds out of the chiles.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put no onions in, though the printed steps speak of them; add no other vegetable.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Spices, sugar and salt are flavor and may be changed or cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put the cooked tomatoes and chiles through a sieve or a food mill.", {}, "sieved", "", false, false, {}, {}, false, false},
+    {"Cook it down by one half and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a773[] = {"chile-pepper"};
 constexpr sv a774[] = {"paprika"};
 constexpr sv a775[] = {"black-peppercorn"};
@@ -15343,12 +15343,12 @@ constexpr sv a779[] = {"mango sauce",
     "mango sauces",
     "sweet mango sauce"};
 constexpr table a780[] = {{a184, "hot", "puree of slightly under-ripe to just-ripe mango with lemon juice and ascorbic acid", 250, a274, "", "", "boiling-water-3", {}, "seen", 2, false, "Read in two text copies of the 2015 guide. One state Extension says it has no guideline for ripe mango or mango sauce; where publications differ the stricter one stands, so this table accepts nothing."}};
-constexpr condition a781[] = {{"Use slightly under-ripe to just-ripe mango; mango loses acid as it ripens, and fully ripe mango has no process.", {}, "under-ripe", "", false, false, {}, {}, false},
-    {"Wear gloves: raw green mango can irritate the skin like poison ivy.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the mango and puree the flesh smooth.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Both the bottled lemon juice and the ascorbic acid are needed, and neither may be cut; no more puree may go in. Honey, sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Heat everything to 200 F, stirring all the time, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process exists for larger ones.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a781[] = {{"Use slightly under-ripe to just-ripe mango; mango loses acid as it ripens, and fully ripe mango has no process.", {}, "under-ripe", "", false, false, {}, {}, false, false},
+    {"Wear gloves: raw green mango can irritate the skin like poison ivy.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the mango and puree the flesh smooth.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Both the bottled lemon juice and the ascorbic acid are needed, and neither may be cut; no more puree may go in. Honey, sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat everything to 200 F, stirring all the time, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Half-pint jars only: no process exists for larger ones.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a782[] = {"mango-puree"};
 constexpr sv a783[] = {"honey"};
 constexpr sv a784[] = {"ascorbic-acid"};
@@ -15373,11 +15373,11 @@ constexpr sv a789[] = {"green mangoes",
     "mangos verdes",
     "mango verde"};
 constexpr table a790[] = {{a217, "hot", "peeled slices of green firm mango in light or medium syrup", 500, a230, "", "", "boiling-water-4", {}, "seen-part", 1, true, "Read on the page: 15 min for pints up to 1,000 ft, and the four bands, the third printed as 3,000 to 6,000 ft. From memory: the other times of pints, the headspace, and the steps of quarts; the 20 min of quarts were read on a private page only."}};
-constexpr condition a791[] = {{"Use only green, firm mangoes: mango loses acid as it ripens, and ripe mango has no process.", {}, "under-ripe", "", false, false, {}, {}, false},
-    {"Wear gloves: raw green mango can irritate the skin like poison ivy.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the mangoes and slice the flesh off the pit.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Put the slices in hot light or medium syrup, bring to a boil and cook 2 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot slices and cover with the boiling syrup.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a791[] = {{"Use only green, firm mangoes: mango loses acid as it ripens, and ripe mango has no process.", {}, "under-ripe", "", false, false, {}, {}, false, false},
+    {"Wear gloves: raw green mango can irritate the skin like poison ivy.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the mangoes and slice the flesh off the pit.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Put the slices in hot light or medium syrup, bring to a boil and cook 2 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot slices and cover with the boiling syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a792[] = {{"nchfp-green-mangoes", "", ""},
     {"oregon-mangoes", "", ""}};
 constexpr sv a793[] = {"beef stock",
@@ -15394,13 +15394,13 @@ constexpr sv a794[] = {"stock",
     "bone stock"};
 constexpr sv a795[] = {"stock"};
 constexpr table a796[] = {{a795, "hot", "strained broth, meat picked off the bones may go back in", 1000, a353, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The guide lets meat picked from the bones go back in and sets no size. A University of Wisconsin Extension chart (so headed where it was read) keeps 20 and 25 min for bits of at most 1/4 inch and asks 75 and 90 min for larger pieces; the safer reading is taken."}};
-constexpr condition a797[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Let the stock cool and take off the fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false, false, {}, {}, false},
-    {"This is no process for jars packed with meat or vegetables.", {}, "", "", false, false, {}, {}, false},
-    {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false, false, {}, {}, false},
-    {"Add nothing that thickens it.", {}, "not thickened", "", false, false, {}, {}, false}};
+constexpr condition a797[] = {{"Crack or saw fresh beef bones, rinse them and simmer them 3 to 4 hours in water.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Let the stock cool and take off the fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false, false, {}, {}, false, false},
+    {"This is no process for jars packed with meat or vegetables.", {}, "", "", false, false, {}, {}, false, false},
+    {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false, false, {}, {}, false, false},
+    {"Add nothing that thickens it.", {}, "not thickened", "", false, false, {}, {}, false, false}};
 constexpr citation a798[] = {{"usda-guide-5", "5", "5-7"},
     {"wisconsin-stock-chart", "", ""}};
 constexpr sv a799[] = {"chicken stock",
@@ -15411,13 +15411,13 @@ constexpr sv a799[] = {"chicken stock",
     "turkey bone broth",
     "poultry stock",
     "poultry broth"};
-constexpr condition a800[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Let the stock cool and take off the fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false, false, {}, {}, false},
-    {"This is no process for jars packed with meat or vegetables.", {}, "", "", false, false, {}, {}, false},
-    {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false, false, {}, {}, false},
-    {"Add nothing that thickens it.", {}, "not thickened", "", false, false, {}, {}, false}};
+constexpr condition a800[] = {{"Simmer the large carcass bones 30 to 45 minutes in water, until the meat comes off easily.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Let the stock cool and take off the fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Only bits of meat picked from these bones, at most 1/4 inch in size, may go back in.", {}, "", "", false, false, {}, {}, false, false},
+    {"This is no process for jars packed with meat or vegetables.", {}, "", "", false, false, {}, {}, false, false},
+    {"Reheat the stock to a boil before filling.", {}, "reheated to a boil", "not-reheated", false, false, {}, {}, false, false},
+    {"Add nothing that thickens it.", {}, "not thickened", "", false, false, {}, {}, false, false}};
 constexpr sv a801[] = {"meat strips",
     "meat cubes",
     "meat chunks",
@@ -15475,26 +15475,26 @@ constexpr sv a803[] = {"strips",
     "chunks"};
 constexpr table a804[] = {{a803, "hot", "strips, cubes or chunks, large bones removed", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""},
     {a803, "raw", "strips, cubes or chunks, large bones removed", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One copy of the 1994 text lists the hot pack alone in its dial table; the other copies list hot and raw."}};
-constexpr condition a805[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Use well chilled meat.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false},
-    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false, false, {}, {}, false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a80, "meat precooked", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false},
-    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a805[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Use well chilled meat.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a80, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with boiling broth, drippings, water or tomato juice.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false, false}};
 constexpr sv a806[] = {"mexican tomato sauce",
     "mexican-style tomato sauce",
     "mexican tomato sauce with chiles"};
 constexpr table a807[] = {{a184, "hot", "chopped peeled tomatoes with peeled chiles and onions", 1000, a353, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 1, true, "Some copies head the upper weighted band \"above 1001 ft\"; the guide says above 1,000 ft. One private page uses boiling water: wrong."}};
-constexpr condition a808[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and the chiles, and take the seeds out of the chiles.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Use no more chiles and onions, and no fewer tomatoes, than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer it covered for 10 minutes and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false}};
+constexpr condition a808[] = {{"Keep to the printed recipe; its 1/2 cup of vinegar is flavor and does not make the sauce fit for boiling water.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and the chiles, and take the seeds out of the chiles.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Use no more chiles and onions, and no fewer tomatoes, than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer it covered for 10 minutes and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false}};
 constexpr sv a809[] = {"oregano"};
 constexpr recipe_part a810[] = {{a482, "lb", {18, 1}, {18, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
     {a773, "lb", {25, 10}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased, peeled, seeded, chopped"},
@@ -15513,12 +15513,12 @@ constexpr sv a814[] = {"mince",
     "minced meat"};
 constexpr jar_minutes a815[] = {{"quart", a332}};
 constexpr table a816[] = {{a184, "hot", "ground meat, suet, apples, raisins", 1000, a815, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The table prints its last dial band as 6,000 to 8,000 ft, so 6,000 ft stands in two bands; read as 6,001 like every other table of the guide. At exactly 6,000 ft, 14 psi is the safer reading."}};
-constexpr condition a817[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the meat before it is ground with the suet and the apples.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Peel and core the apples.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Simmer the whole mixture for 1 hour, stirring often, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"The table lists quart jars only; a smaller jar takes the quart time.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a817[] = {{"Keep to the printed recipe; it holds meat and suet, so only a pressure canner will do.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the meat before it is ground with the suet and the apples.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Peel and core the apples.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Simmer the whole mixture for 1 hour, stirring often, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"The table lists quart jars only; a smaller jar takes the quart time.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a818[] = {"suet"};
 constexpr sv a819[] = {"raisin"};
 constexpr recipe_part a820[] = {{a477, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", ""},
@@ -15564,13 +15564,13 @@ constexpr sv a827[] = {"as-recipe",
 constexpr jar_minutes a828[] = {{"pint", a30},
     {"quart", a185}};
 constexpr table a829[] = {{a827, "hot", "cucumber in 1 inch slices, quartered small onions, celery 1 inch, carrots 1/2 inch, sweet red pepper 1/2 inch, cauliflowerets", 500, a828, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a830[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Cut cucumbers in 1-inch slices, celery in 1-inch and carrots and pepper in 1/2-inch pieces, cauliflower in flowerets; quarter the onions.", {}, "", "", false, false, {}, {}, false},
-    {"Drain the vegetables well.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the vegetables in the boiling pickling liquid.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water, more or other vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a830[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Cut cucumbers in 1-inch slices, celery in 1-inch and carrots and pepper in 1/2-inch pieces, cauliflower in flowerets; quarter the onions.", {}, "", "", false, false, {}, {}, false, false},
+    {"Drain the vegetables well.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the vegetables in the boiling pickling liquid.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water, more or other vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a831[] = {"celery"};
 constexpr sv a832[] = {"cauliflower"};
 constexpr sv a833[] = {"prepared-mustard"};
@@ -15597,13 +15597,13 @@ constexpr sv a837[] = {"mixed vegetables",
     "vegetable mixture"};
 constexpr sv a838[] = {"mixed"};
 constexpr table a839[] = {{a838, "hot", "carrots, whole kernel corn, cut green beans, lima beans, tomatoes, diced zucchini, or allowed swaps", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One garbled state copy prints other quart times; the guide's table stands. Most copies bar winter squash, a later one bars squash altogether."}};
-constexpr condition a840[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false, false, {}, {}, false},
-    {"Leave out leafy greens, dried beans, cream style corn, sweet potatoes and winter squash, and any squash but the zucchini.", {}, "", "", false, false, {}, {}, false},
-    {"Prepare each vegetable as for canning it alone, such as corn scalded and cut from the cob.", {}, "", "", false, false, {}, {}, false},
-    {"Peel whatever its own directions peel, such as carrots.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Mix them, cover with water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, true},
-    {"Fill the jars with the hot pieces and their liquid.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a840[] = {{"Every vegetable must have canning directions of its own; zucchini is allowed here, diced.", {}, "", "", false, false, {}, {}, false, false},
+    {"Leave out leafy greens, dried beans, cream style corn, sweet potatoes and winter squash, and any squash but the zucchini.", {}, "", "", false, false, {}, {}, false, false},
+    {"Prepare each vegetable as for canning it alone, such as corn scalded and cut from the cob.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel whatever its own directions peel, such as carrots.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Mix them, cover with water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, true, false},
+    {"Fill the jars with the hot pieces and their liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a841[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
@@ -15638,16 +15638,16 @@ constexpr sv a844[] = {"marinated whole mushrooms",
     "champinones encurtidos"};
 constexpr jar_minutes a845[] = {{"half-pint", a218}};
 constexpr table a846[] = {{a271, "hot", "small whole unopened mushrooms, caps under 1-1/4 inch, simmered 5 min with bottled lemon juice and water, drained; oil and vinegar marinade", 500, a845, "", "", "boiling-water-4", {}, "seen", 2, true, "The table was read whole, once in an excerpt that showed its publisher but no page address."}};
-constexpr condition a847[] = {{"Use only grown mushrooms; never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false},
-    {"Take small unopened ones with caps under 1 1/4 inches, and leave them whole.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer them 5 minutes in water with the bottled lemon juice; it belongs to the acid of the recipe.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use 2 1/2 cups of vinegar of 5 % acidity, 1/2 cup of bottled lemon juice and at most 2 cups of oil to 7 lb.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the marinade to a boil.", {}, "", "", false, false, {}, {}, false},
-    {"Put at most 1/4 clove of garlic and 2 to 3 peppercorns in each half-pint.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the mushrooms with the hot marinade.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process exists for a larger jar.", {}, "", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer mushrooms, less oil. Not allowed: less vinegar or lemon juice, more oil, onion, garlic or pimento.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a847[] = {{"Use only grown mushrooms; never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false, false},
+    {"Take small unopened ones with caps under 1 1/4 inches, and leave them whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer them 5 minutes in water with the bottled lemon juice; it belongs to the acid of the recipe.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use 2 1/2 cups of vinegar of 5 % acidity, 1/2 cup of bottled lemon juice and at most 2 cups of oil to 7 lb.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the marinade to a boil.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put at most 1/4 clove of garlic and 2 to 3 peppercorns in each half-pint.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the mushrooms with the hot marinade.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint jars only: no process exists for a larger jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer mushrooms, less oil. Not allowed: less vinegar or lemon juice, more oil, onion, garlic or pimento.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a848[] = {"mushroom"};
 constexpr sv a849[] = {"olive-oil",
     "salad-oil"};
@@ -15679,13 +15679,13 @@ constexpr int a856[] = {45};
 constexpr jar_minutes a857[] = {{"half-pint", a856},
     {"pint", a856}};
 constexpr table a858[] = {{a855, "hot", "small whole, larger ones cut", 1000, a857, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a859[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false},
-    {"Soak them 10 minutes in cold water and wash them; leave small ones whole and cut large ones.", {}, "", "", false, false, {}, {}, false},
-    {"Cover them with water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false, false, {}, {}, false},
-    {"Cover the mushrooms with it.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a859[] = {{"Use only grown mushrooms, small to medium, with closed caps; never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false, false},
+    {"Soak them 10 minutes in cold water and wash them; leave small ones whole and cut large ones.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover them with water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Use fresh hot water, not the water they were boiled in.", {}, "fresh water used", "", false, false, {}, {}, false, true},
+    {"Cover the mushrooms with it.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a860[] = {{"usda-guide-4", "4", "4-13"}};
 constexpr sv a861[] = {"nectarines",
     "nectarine",
@@ -15701,14 +15701,14 @@ constexpr table a862[] = {{a236, "hot", "halved or sliced, unpeeled, yellow-fles
     {a236, "hot", "halved or sliced, unpeeled, yellow-flesh", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""},
     {a236, "raw", "halved or sliced, unpeeled, yellow-flesh", 500, a241, "", "", "boiling-water-4", {}, "seen", 2, true, "A raw pack is allowed, but of poor quality."},
     {a236, "raw", "halved or sliced, unpeeled, yellow-flesh", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, "A raw pack is allowed, but of poor quality."}};
-constexpr condition a863[] = {{"Use only yellow-fleshed nectarines: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false},
-    {"Wash the nectarines and leave the skins on.", {}, "unpeeled", "", false, false, {}, {}, false},
-    {"Cut them in halves or slices and take out the pits.", {}, "", "", false, false, {}, {}, false},
-    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Put the fruit in water, apple juice, white grape juice or very light to medium syrup and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot fruit and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars with raw fruit and cover with hot water, juice or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a863[] = {{"Use only yellow-fleshed nectarines: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false, false},
+    {"Wash the nectarines and leave the skins on.", {}, "unpeeled", "", false, false, {}, {}, false, false},
+    {"Cut them in halves or slices and take out the pits.", {}, "", "", false, false, {}, {}, false, false},
+    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put the fruit in water, apple juice, white grape juice or very light to medium syrup and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot fruit and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars with raw fruit and cover with hot water, juice or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a864[] = {"dilled okra",
     "pickled okra",
     "okra pickles",
@@ -15720,11 +15720,11 @@ constexpr sv a864[] = {"dilled okra",
     "quimbombo encurtido",
     "quimbombó encurtido"};
 constexpr table a865[] = {{a271, "hot", "small whole okra pods, raw in jar, covered with boiling pickling solution", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once. The table calls this pack hot although the pods go in raw; a raw pack covered with the boiling liquid is the same process."}};
-constexpr condition a866[] = {{"Wash small pods, trim them and leave them whole.", {}, "", "", false, false, {}, {}, false},
-    {"Put one clove of garlic in each jar.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is equal parts of vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the raw pods in and cover them with the boiling liquid; the table calls this a hot pack, so a plan says `pack: hot`.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, less okra, fewer peppers. Not allowed: less vinegar, more water, okra, peppers or garlic.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a866[] = {{"Wash small pods, trim them and leave them whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put one clove of garlic in each jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is equal parts of vinegar and water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the raw pods in and cover them with the boiling liquid; the table calls this a hot pack, so a plan says `pack: hot`.", {}, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, less okra, fewer peppers. Not allowed: less vinegar, more water, okra, peppers or garlic.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a867[] = {"okra"};
 constexpr recipe_part a868[] = {{a867, "lb", {7, 1}, {7, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "small whole pods"},
     {a254, "piece", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", ""},
@@ -15746,8 +15746,8 @@ constexpr sv a871[] = {"okra",
 constexpr jar_minutes a872[] = {{"pint", a352},
     {"quart", a264}};
 constexpr table a873[] = {{a350, "hot", "pods whole or cut in 1-inch pieces", 1000, a872, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a874[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot okra and its cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a874[] = {{"Cover with hot water, boil 2 minutes and drain.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot okra and its cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a875[] = {{"usda-guide-4", "4", "4-14"}};
 constexpr sv a876[] = {"onions",
     "onion",
@@ -15762,11 +15762,11 @@ constexpr sv a876[] = {"onions",
 constexpr jar_minutes a877[] = {{"pint", a264},
     {"quart", a264}};
 constexpr table a878[] = {{a350, "hot", "whole, at most 1 inch across, or 1-inch pieces", 1000, a877, "extension-dial", "low-acid-weighted", "", {}, "seen", 1, true, "Not in the USDA guide; two Extension pages agree on the minutes. One allows whole onions up to 1 inch across, the other cuts 1-inch sections; only the latter prints the dial bands above 2,000 ft."}};
-constexpr condition a879[] = {{"Wash the onions and peel them.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave onions whole only up to 1 inch across; cut larger ones in 1-inch pieces.", {}, "", "", false, false, {}, {}, false},
-    {"Bring them to a boil in water.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the cooking liquid or with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a879[] = {{"Wash the onions and peel them.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave onions whole only up to 1 inch across; cut larger ones in 1-inch pieces.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring them to a boil in water.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the cooking liquid or with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a880[] = {{"sdsu-onion", "", ""},
     {"extension-onion-answer", "", ""}};
 constexpr sv a881[] = {"oysters",
@@ -15782,11 +15782,11 @@ constexpr sv a882[] = {"shucked"};
 constexpr jar_minutes a883[] = {{"half-pint", a287},
     {"pint", a287}};
 constexpr table a884[] = {{a882, "hot", "shucked meats", 1000, a883, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The table has no column for the pack: meats covered with hot water are written as hot. Newer text says fresh boiling water, older text hot water."}};
-constexpr condition a885[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false, false, {}, {}, false},
-    {"Heat them in the shell 5 to 7 minutes at 400 F, cool them briefly in ice water and shuck them.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Wash the meats in water with 1/2 cup of salt to the gallon, and drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Cover with fresh boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a885[] = {{"Keep the oysters alive on ice until you can them.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat them in the shell 5 to 7 minutes at 400 F, cool them briefly in ice water and shuck them.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Wash the meats in water with 1/2 cup of salt to the gallon, and drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Cover with fresh boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a886[] = {{"usda-guide-5", "5", "5-12"}};
 constexpr sv a887[] = {"peaches",
     "peach",
@@ -15808,14 +15808,14 @@ constexpr table a888[] = {{a236, "hot", "halved or sliced, peeled, yellow-flesh"
     {a236, "hot", "halved or sliced, peeled, yellow-flesh", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""},
     {a236, "raw", "halved or sliced, peeled, yellow-flesh", 500, a241, "", "", "boiling-water-4", {}, "seen", 2, true, "A raw pack is allowed, but of poor quality."},
     {a236, "raw", "halved or sliced, peeled, yellow-flesh", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, "A raw pack is allowed, but of poor quality."}};
-constexpr condition a889[] = {{"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false},
-    {"Dip the peaches in boiling water until the skins loosen, then in cold water, and peel them.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Cut them in halves or slices and take out the pits.", {}, "", "", false, false, {}, {}, false},
-    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Put the fruit in water, apple juice, white grape juice or very light to medium syrup and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot fruit and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars with raw fruit and cover with hot water, juice or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a889[] = {{"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false, false},
+    {"Dip the peaches in boiling water until the skins loosen, then in cold water, and peel them.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Cut them in halves or slices and take out the pits.", {}, "", "", false, false, {}, {}, false, false},
+    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put the fruit in water, apple juice, white grape juice or very light to medium syrup and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot fruit and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars with raw fruit and cover with hot water, juice or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a890[] = {{"usda-guide-2", "2", "2-19"},
     {"wisconsin-white-peaches", "", ""}};
 constexpr sv a891[] = {"pickled pearl onions",
@@ -15830,13 +15830,13 @@ constexpr sv a891[] = {"pickled pearl onions",
     "cebollitas en vinagre",
     "cebollas perla encurtidas"};
 constexpr table a892[] = {{a271, "hot", "peeled white pearl onions, simmered to half-cooked (about 5 min)", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a893[] = {{"Use white pearl onions only, and leave them whole.", {}, "", "", false, false, {}, {}, false},
-    {"Peel them.", {}, "peeled", "", false, false, {}, {}, false},
-    {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the onions in the pickling liquid until half-cooked, about 5 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the onions to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer onions, more sugar. Not allowed: less vinegar, more water or more onions.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a893[] = {{"Use white pearl onions only, and leave them whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel them.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"The liquid is 5 1/2 cups of vinegar to 1 cup of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the onions in the pickling liquid until half-cooked, about 5 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the onions to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer onions, more sugar. Not allowed: less vinegar, more water or more onions.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a894[] = {"pearl-onion"};
 constexpr recipe_part a895[] = {{a894, "cup", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "white, peeled"},
     {a113, "cup", {55, 10}, {55, 10}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "white"},
@@ -15860,14 +15860,14 @@ constexpr sv a898[] = {"asian pears",
     "peras asiaticas",
     "pera asiática"};
 constexpr table a899[] = {{a236, "hot", "halved or sliced, peeled, cored", 500, a238, "", "", "boiling-water-4", {}, "seen", 2, true, "No amount of citric acid is printed for this fruit."}};
-constexpr condition a900[] = {{"Peel and core the pears and cut them in halves or slices.", {}, "peeled", "", false, false, {}, {}, false},
-    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Put them in water, juice or syrup and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice into every jar: Asian pears are over pH 4.6. Half the amount is not safe.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"No puree of Asian pears: it has no process.", {}, "", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a900[] = {{"Peel and core the pears and cut them in halves or slices.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put them in water, juice or syrup and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice into every jar: Asian pears are over pH 4.6. Half the amount is not safe.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"No puree of Asian pears: it has no process.", {}, "", "", false, false, {}, {}, false, false},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr acid_choice a901[] = {{"bottled-lemon-juice", 3000, "1 tbsp of bottled lemon juice per pint, 2 tbsp per quart"}};
 constexpr citation a902[] = {{"usda-guide-2", "2", "2-20"},
     {"nchfp-asian-pears", "", ""}};
@@ -15886,13 +15886,13 @@ constexpr sv a903[] = {"pears",
 constexpr sv a904[] = {"halved"};
 constexpr table a905[] = {{a904, "hot", "halved, peeled, cored (European types)", 500, a238, "", "", "boiling-water-4", {}, "seen", 2, true, "Hot pack only. One Extension sheet has times for a raw pack and marks them as not endorsed by USDA; not used."},
     {a904, "hot", "halved, peeled, cored (European types)", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a906[] = {{"Use European pears, which need no added acid; Asian pears have a table of their own and need lemon juice in every jar.", {}, "", "", false, false, {}, {}, false},
-    {"Peel and core the pears and halve them.", {}, "peeled", "", false, false, {}, {}, false},
-    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Put them in water, juice or syrup and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a906[] = {{"Use European pears, which need no added acid; Asian pears have a table of their own and need lemon juice in every jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel and core the pears and halve them.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"A dip against browning, 1 tsp of ascorbic acid to a gallon of water, keeps the color only; it adds no acid to the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put them in water, juice or syrup and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a907[] = {{"usda-guide-2", "2", "2-19"},
     {"kstate-pears", "", ""}};
 constexpr sv a908[] = {"green peas",
@@ -15913,12 +15913,12 @@ constexpr sv a909[] = {"peas",
 constexpr sv a910[] = {"shelled"};
 constexpr table a911[] = {{a910, "hot", "shelled young seeds", 1000, a877, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."},
     {a910, "raw", "shelled young seeds", 1000, a877, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Old Canadian tables with 45 min for quarts are out of date and not used."}};
-constexpr condition a912[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false},
-    {"Add the cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars without shaking or pressing down.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"Add boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a912[] = {{"Use young green peas out of the pod: no peas with edible pods, no field peas, no dried peas.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with boiling water, bring to a boil and boil 2 minutes.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a80, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Add the cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"Fill the jars without shaking or pressing down.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Add boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false, false}};
 constexpr sv a913[] = {"marinated peppers",
     "marinated pepper",
     "marinated bell peppers",
@@ -15963,13 +15963,13 @@ constexpr sv a914[] = {"pickled peppers",
 constexpr jar_minutes a915[] = {{"half-pint", a229},
     {"pint", a229}};
 constexpr table a916[] = {{a645, "raw", "bell, Hungarian, banana or jalapeno, peeled, whole flattened or quartered; hot oil, vinegar and lemon marinade", 500, a915, "", "", "boiling-water-4", {}, "seen", 2, true, "All its numbers were read, once, on a page that wrongly speaks of a pressure canner; the table is one for boiling water."}};
-constexpr condition a917[] = {{"Take the skins off.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave peppers whole and flatten them, or quarter large ones.", {}, "", "", false, false, {}, {}, false},
-    {"Use 2 cups of white vinegar of 5 % acidity, 1 cup of bottled lemon juice and at most 1 cup of oil to 4 lb.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the marinade to a boil.", {}, "", "", false, false, {}, {}, false},
-    {"Garlic may be left out; at most 1/4 clove goes in a half-pint.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the peppers with the hot marinade.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"The four kinds of pepper may replace each other, 4 lb in all. Allowed: more vinegar, fewer peppers, less oil. Not allowed: less vinegar or lemon juice, more oil, onion or garlic.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a917[] = {{"Take the skins off.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave peppers whole and flatten them, or quarter large ones.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use 2 cups of white vinegar of 5 % acidity, 1 cup of bottled lemon juice and at most 1 cup of oil to 4 lb.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the marinade to a boil.", {}, "", "", false, false, {}, {}, false, false},
+    {"Garlic may be left out; at most 1/4 clove goes in a half-pint.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the peppers with the hot marinade.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"The four kinds of pepper may replace each other, 4 lb in all. Allowed: more vinegar, fewer peppers, less oil. Not allowed: less vinegar or lemon juice, more oil, onion or garlic.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a918[] = {"bell-pepper",
     "hungarian-pepper",
     "banana-pepper",
@@ -16034,12 +16034,12 @@ constexpr sv a922[] = {"peppers",
 constexpr jar_minutes a923[] = {{"half-pint", a376},
     {"pint", a376}};
 constexpr table a924[] = {{a645, "hot", "small whole and flattened, large quartered; cored, seeded, peeled", 1000, a923, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The guide covers with fresh boiled water, one state copy with the cooking liquid. Equipment makers' copies peel chiles only; the guide peels all."}};
-constexpr condition a925[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Slit the skins, blister them in the heat or scald them, and peel.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Flatten whole peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with fresh boiled water.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a925[] = {{"Take out cores and seeds; leave small peppers whole and quarter large ones. Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Slit the skins, blister them in the heat or scald them, and peel.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Flatten whole peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with fresh boiled water.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a926[] = {{"usda-guide-4", "4", "4-15"}};
 constexpr sv a927[] = {"piccalilli",
     "piccalilli relish",
@@ -16049,12 +16049,12 @@ constexpr sv a927[] = {"piccalilli",
 constexpr sv a928[] = {"relish",
     "relishes"};
 constexpr table a929[] = {{a184, "hot", "chopped green tomatoes, peppers, onions, cabbage; salted 12 h, pressed dry, boiled 30 min or to half volume", 500, a384, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a930[] = {{"Wash and chop the vegetables; green, unripe tomatoes only.", {}, "", "", false, false, {}, {}, false},
-    {"Let them stand 12 hours with the salt, then drain and press out all the liquid.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this relish.", {}, "", "", false, false, {}, {}, false},
-    {"Boil the vegetables gently in the sweet vinegar 30 minutes, or until the volume is half.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Take the spice bag out and fill the jars hot.", {}, "", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers, onions or cabbage, more sugar. Not allowed: less vinegar, added water, more of these vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a930[] = {{"Wash and chop the vegetables; green, unripe tomatoes only.", {}, "", "", false, false, {}, {}, false, false},
+    {"Let them stand 12 hours with the salt, then drain and press out all the liquid.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this relish.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil the vegetables gently in the sweet vinegar 30 minutes, or until the volume is half.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Take the spice bag out and fill the jars hot.", {}, "", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer peppers, onions or cabbage, more sugar. Not allowed: less vinegar, added water, more of these vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a931[] = {"cabbage"};
 constexpr recipe_part a932[] = {{a626, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
     {a435, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
@@ -16097,13 +16097,13 @@ constexpr sv a937[] = {"whole",
     "strips",
     "sliced"};
 constexpr table a938[] = {{a937, "raw", "cucumbers 2 to 5 inch, whole, strips or slices", 500, a828, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-12."}};
-constexpr condition a939[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Pack whole only cucumbers of one size.", {}, "", "", false, false, {}, {}, false},
-    {"Brine them with 1/4 cup of salt on days 1, 3 and 5; pour each brine away.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the syrup.", {}, "", "", false, false, {}, {}, false},
-    {"Add the sugar to the syrup in steps, as printed.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a939[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Pack whole only cucumbers of one size.", {}, "", "", false, false, {}, {}, false, false},
+    {"Brine them with 1/4 cup of salt on days 1, 3 and 5; pour each brine away.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the syrup.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add the sugar to the syrup in steps, as printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a940[] = {{a546, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "2 to 5 inch, uniform size if whole"},
     {a255, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "1/4 cup on days 1, 3 and 5, drained"},
     {a280, "tsp", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", ""},
@@ -16131,13 +16131,13 @@ constexpr sv a944[] = {"squash pickles",
     "calabacitas encurtidas",
     "calabacines encurtidos"};
 constexpr table a945[] = {{a217, "hot", "slender zucchini or yellow summer squash 1 to 1-1/2 inch across, sliced 3/16 inch, in place of cucumbers", 500, a614, "", "", "boiling-water-3", {}, "seen", 2, true, "A named variation of the table for bread-and-butter pickles."}};
-constexpr condition a946[] = {{"Use slender squash 1 to 1 1/2 inches across, in slices 3/16 inch thick.", {}, "", "", false, false, {}, {}, false},
-    {"Chill squash and onions with the salt under ice, then drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use no pickling lime: that variation is printed for cucumbers only.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the slices in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Zucchini and yellow squash may replace each other, 6 lb in all. Allowed: more vinegar, less squash or onion, more sugar. Not allowed: less vinegar, added water, more squash or onion.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a946[] = {{"Use slender squash 1 to 1 1/2 inches across, in slices 3/16 inch thick.", {}, "", "", false, false, {}, {}, false, false},
+    {"Chill squash and onions with the salt under ice, then drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use no pickling lime: that variation is printed for cucumbers only.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the slices in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Zucchini and yellow squash may replace each other, 6 lb in all. Allowed: more vinegar, less squash or onion, more sugar. Not allowed: less vinegar, added water, more squash or onion.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a947[] = {"zucchini",
     "yellow-summer-squash"};
 constexpr recipe_part a948[] = {{a947, "lb", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "slender, 1 to 1 1/2 inch across, 3/16 inch slices"},
@@ -16173,14 +16173,14 @@ constexpr sv a952[] = {"pickles",
     "sweet pickle slices",
     "sweet pickle chips"};
 constexpr table a953[] = {{a217, "hot", "cucumbers sliced 3/16 inch with sliced onions", 500, a614, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a954[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Cut the cucumbers in slices 3/16 inch thick, and slice the onions thin.", {}, "", "", false, false, {}, {}, false},
-    {"Chill them with the salt under ice, then drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Where pickling lime is used for firmness, take it out again: rinse, soak 1 hour in fresh water and drain, three times in all.", {}, "lime rinsed out", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the slices in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers or onions, more sugar. Not allowed: less vinegar, added water, more cucumbers or onions.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a954[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Cut the cucumbers in slices 3/16 inch thick, and slice the onions thin.", {}, "", "", false, false, {}, {}, false, false},
+    {"Chill them with the salt under ice, then drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Where pickling lime is used for firmness, take it out again: rinse, soak 1 hour in fresh water and drain, three times in all.", {}, "lime rinsed out", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the slices in the boiling sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer cucumbers or onions, more sugar. Not allowed: less vinegar, added water, more cucumbers or onions.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a955[] = {{a546, "lb", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "4 to 5 inch, 3/16 inch slices"},
     {a320, "cup", {8, 1}, {8, 1}, "lb", {3, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
     {a255, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
@@ -16203,14 +16203,14 @@ constexpr sv a957[] = {"no-sugar-added sweet pickle slices",
     "pepinillos dulces sin azucar",
     "pepinillos dulces sin azúcar"};
 constexpr table a958[] = {{a217, "hot", "cucumbers in 1/4 inch slices, scalded and cooled", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a959[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false, {}, {}, false},
-    {"Scald the slices and cool them.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"The liquid is 4 parts of cider vinegar to 1 part of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the slices in the boiling liquid.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, more water or more cucumbers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a959[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false, {}, {}, false, false},
+    {"Scald the slices and cool them.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"The liquid is 4 parts of cider vinegar to 1 part of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the slices in the boiling liquid.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, more water or more cucumbers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a960[] = {{a546, "lb", {35, 10}, {35, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "1/4 inch slices"},
     {a113, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
     {a363, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::free, part_role::other, false, false, false, "", "", ""},
@@ -16230,12 +16230,12 @@ constexpr sv a963[] = {"quick fresh-pack dill pickles",
     "vinegar dill pickles",
     "unfermented dill pickles"};
 constexpr table a964[] = {{a271, "raw", "whole cucumbers 3 to 5 inch, brined 12 h", 500, a543, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a965[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Let the cucumbers stand 12 hours in the salt water, then drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"The liquid is 3 parts of vinegar to 4 parts of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Put dill and mustard seed in each jar.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the cucumbers with the boiling pickling liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, more water or more cucumbers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a965[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Let the cucumbers stand 12 hours in the salt water, then drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"The liquid is 3 parts of vinegar to 4 parts of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put dill and mustard seed in each jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the cucumbers with the boiling pickling liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, more water or more cucumbers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a966[] = {{a546, "lb", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 5 inch"},
     {a208, "gallon", {2, 1}, {2, 1}, "", {0, 1}, part_limit::free, part_role::water, false, false, true, "", "", "12 h soak, drained"},
     {a255, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "in the soak water"},
@@ -16262,15 +16262,15 @@ constexpr jar_minutes a971[] = {{"pint", a30},
     {"quart", a30}};
 constexpr table a972[] = {{a970, "raw", "cucumbers 3 to 4 inch, slices or strips, covered with hot syrup", 500, a543, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-13."},
     {a970, "hot", "cucumbers 3 to 4 inch, slices or strips, heated in the pickling solution", 500, a971, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-13."}};
-constexpr condition a973[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Cut the cucumbers in slices or strips.", {}, "", "", false, false, {}, {}, false},
-    {"Chill them with the salt under ice, then drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Where pickling lime is used for firmness, take it out again: rinse, soak 1 hour in fresh water and drain, three times in all.", {}, "lime rinsed out", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the cucumbers in the pickling liquid until it boils again.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars with the raw cucumbers and cover with the hot syrup.", a243, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a973[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Cut the cucumbers in slices or strips.", {}, "", "", false, false, {}, {}, false, false},
+    {"Chill them with the salt under ice, then drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Where pickling lime is used for firmness, take it out again: rinse, soak 1 hour in fresh water and drain, three times in all.", {}, "lime rinsed out", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the cucumbers in the pickling liquid until it boils again.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars with the raw cucumbers and cover with the hot syrup.", a243, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a974[] = {{a546, "lb", {8, 1}, {8, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 4 inch, slices or strips"},
     {a255, "cup", {1, 3}, {1, 3}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "ice soak, drained"},
     {a191, "cup", {45, 10}, {45, 10}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
@@ -16310,13 +16310,13 @@ constexpr sv a978[] = {"pickles",
     "low-sodium pickles",
     "low-salt pickles"};
 constexpr table a979[] = {{a217, "raw", "cucumbers in 1/4 inch slices", 250, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "Little salt is allowed here because vinegar gives the acid; a fermented pickle needs its salt."}};
-constexpr condition a980[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false},
-    {"Put onion and a dill head in each jar and fill the slices to 1/2 inch from the rim.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid to 1/4 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Do not use low-temperature pasteurization for pickles with little salt.", {}, "", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers or onions, more sugar. Not allowed: less vinegar, added water, more cucumbers or onions.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a980[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this pickle.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put onion and a dill head in each jar and fill the slices to 1/2 inch from the rim.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover with the hot liquid to 1/4 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Do not use low-temperature pasteurization for pickles with little salt.", {}, "", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer cucumbers or onions, more sugar. Not allowed: less vinegar, added water, more cucumbers or onions.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a981[] = {{a546, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 5 inch, 1/4 inch slices"},
     {a113, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", ""},
     {a191, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
@@ -16353,14 +16353,14 @@ constexpr sv a985[] = {"pickles",
     "low-sodium pickles",
     "low-salt pickles"};
 constexpr table a986[] = {{a217, "hot", "cucumbers in 1/4 inch slices simmered in vinegar brine 5-7 min, drained", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a987[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the slices 5 to 7 minutes in the undiluted vinegar brine.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. Brine and syrup are both made with vinegar and no water.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Do not use low-temperature pasteurization for pickles with little salt.", {}, "", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a987[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Cut the cucumbers in slices 1/4 inch thick.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the slices 5 to 7 minutes in the undiluted vinegar brine.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. Brine and syrup are both made with vinegar and no water.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Do not use low-temperature pasteurization for pickles with little salt.", {}, "", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer cucumbers, more sugar. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a988[] = {{a546, "lb", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "3 to 4 inch, 1/4 inch slices"},
     {a113, "quart", {1, 1}, {1, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "simmered with slices then drained"},
     {a255, "tbsp", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::salt, false, false, false, "", "", "brining solution"},
@@ -16396,13 +16396,13 @@ constexpr sv a991[] = {"pickles",
     "sweet cucumber pickles",
     "pepinillos dulces"};
 constexpr table a992[] = {{a271, "raw", "whole cucumbers 1-1/2 inch or less, four-day syrup cure", 500, a303, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a993[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Use cucumbers of 1 1/2 inches or less, whole.", {}, "", "", false, false, {}, {}, false},
-    {"Soak them in salt water as printed, and drain each time.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the syrup.", {}, "", "", false, false, {}, {}, false},
-    {"Add vinegar and sugar in steps over the four days, as printed.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a993[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Use cucumbers of 1 1/2 inches or less, whole.", {}, "", "", false, false, {}, {}, false, false},
+    {"Soak them in salt water as printed, and drain each time.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the syrup.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add vinegar and sugar in steps over the four days, as printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover with the hot syrup.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer cucumbers. Not allowed: less vinegar, added water, more cucumbers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a994[] = {"cucumber"};
 constexpr sv a995[] = {"fennel"};
 constexpr sv a996[] = {"vanilla"};
@@ -16427,16 +16427,16 @@ constexpr sv a1000[] = {"pie filling",
     "fruit pie filling",
     "fruit pie fillings"};
 constexpr table a1001[] = {{a184, "hot", "blanched 1/2-inch slices in thickened syrup", 1000, a459, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
-constexpr condition a1002[] = {{"Use fresh apples only, not frozen ones.", {}, "fresh fruit", "", false, false, {}, {}, false},
-    {"Peel and core the apples and cut slices 1/2 inch thick.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Blanch the slices 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false},
-    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false},
-    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"For apples that lack tartness take 1/4 cup more lemon juice to 6 quarts of slices.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the sugar, the starch, the spices, the water and the apple juice until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained fruit.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false},
-    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1002[] = {{"Use fresh apples only, not frozen ones.", {}, "fresh fruit", "", false, false, {}, {}, false, false},
+    {"Peel and core the apples and cut slices 1/2 inch thick.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Blanch the slices 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false, false},
+    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"For apples that lack tartness take 1/4 cup more lemon juice to 6 quarts of slices.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the sugar, the starch, the spices, the water and the apple juice until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained fruit.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false, true},
+    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1003[] = {"cook-type-starch"};
 constexpr sv a1004[] = {"yellow-food-colour"};
 constexpr recipe_part a1005[] = {{a189, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, 1/2 inch slices, blanched"},
@@ -16467,14 +16467,14 @@ constexpr sv a1009[] = {"blueberry pie filling",
     "blueberry filling",
     "filling for blueberry pie"};
 constexpr table a1010[] = {{a184, "hot", "blanched or thawed berries in thickened syrup", 1000, a368, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
-constexpr condition a1011[] = {{"Blanch fresh berries 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Thaw frozen unsweetened berries, count the juice as part of the water, and use only 1/4 cup of starch to a quart, 1 3/4 cups to 7 quarts.", {}, "frozen fruit", "", false, false, {}, {}, false},
-    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false},
-    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false},
-    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the sugar, the starch, the water and the coloring until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained fruit.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false},
-    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1011[] = {{"Blanch fresh berries 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Thaw frozen unsweetened berries, count the juice as part of the water, and use only 1/4 cup of starch to a quart, 1 3/4 cups to 7 quarts.", {}, "frozen fruit", "", false, false, {}, {}, false, false},
+    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false, false},
+    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the sugar, the starch, the water and the coloring until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained fruit.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false, true},
+    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1012[] = {"blue-food-colour"};
 constexpr recipe_part a1013[] = {{a667, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
     {a191, "cup", {875, 1000}, {875, 1000}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
@@ -16518,15 +16518,15 @@ constexpr sv a1020[] = {"cherry pie filling",
     "cherry filling",
     "filling for cherry pie"};
 constexpr table a1021[] = {{a184, "hot", "blanched or thawed pitted sour cherries in thickened syrup", 1000, a368, "", "", "boiling-water-4", {}, "seen", 2, true, "The amounts were read in private copies and in a copy of an Extension page. A private page prints 20/25/30/35 min and a pressure option; not used."}};
-constexpr condition a1022[] = {{"Use sour cherries and take the pits out.", {}, "", "", false, false, {}, {}, false},
-    {"Blanch fresh cherries 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Thaw frozen unsweetened cherries, count the juice as part of the water, and use only 1/4 cup of starch to a quart, 1 3/4 cups to 7 quarts.", {}, "frozen fruit", "", false, false, {}, {}, false},
-    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false},
-    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false},
-    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the sugar, the starch, the water and the flavoring until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained fruit.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false},
-    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1022[] = {{"Use sour cherries and take the pits out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Blanch fresh cherries 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Thaw frozen unsweetened cherries, count the juice as part of the water, and use only 1/4 cup of starch to a quart, 1 3/4 cups to 7 quarts.", {}, "frozen fruit", "", false, false, {}, {}, false, false},
+    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false, false},
+    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the sugar, the starch, the water and the flavoring until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained fruit.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false, true},
+    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1023[] = {"sour-cherry"};
 constexpr sv a1024[] = {"almond-extract"};
 constexpr recipe_part a1025[] = {{a1023, "cup", {10, 3}, {10, 3}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, or thawed unsweetened, pitted"},
@@ -16576,11 +16576,11 @@ constexpr sv a1032[] = {"pie filling",
     "canned pie filling"};
 constexpr jar_minutes a1033[] = {{"quart", a272}};
 constexpr table a1034[] = {{a184, "hot", "chopped green tomatoes, tart apples, raisins", 500, a1033, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1035[] = {{"Keep to the printed recipe: neither the bottled lemon juice nor the 5 % vinegar may be cut, both are needed, and no more raisins may go in. Sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Chop the green tomatoes; peel and chop the tart apples.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Add no starch, flour or other thickener: this recipe has none.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Cook everything slowly, stirring often, until it is tender and slightly thick, about 35 to 40 minutes; fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Quart jars only are listed; a smaller jar takes the quart time.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1035[] = {{"Keep to the printed recipe: neither the bottled lemon juice nor the 5 % vinegar may be cut, both are needed, and no more raisins may go in. Sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Chop the green tomatoes; peel and chop the tart apples.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Add no starch, flour or other thickener: this recipe has none.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Cook everything slowly, stirring often, until it is tender and slightly thick, about 35 to 40 minutes; fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Quart jars only are listed; a smaller jar takes the quart time.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1036[] = {"citron",
     "lemon-peel",
     "orange-peel"};
@@ -16604,16 +16604,16 @@ constexpr sv a1040[] = {"peach pie filling",
     "peach filling",
     "filling for peach pie"};
 constexpr table a1041[] = {{a184, "hot", "blanched 1/2-inch slices in thickened syrup, heated 3 min more", 1000, a368, "", "", "boiling-water-4", {}, "seen", 2, true, "The recipe was read on the national center's page too."}};
-constexpr condition a1042[] = {{"Use fresh peaches only, not frozen ones.", {}, "fresh fruit", "", false, false, {}, {}, false},
-    {"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false},
-    {"Peel and pit the peaches and cut slices 1/2 inch thick.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Blanch the slices 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false},
-    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false},
-    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the water, the sugar and the starch until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained slices and heat 3 minutes more.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false},
-    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1042[] = {{"Use fresh peaches only, not frozen ones.", {}, "fresh fruit", "", false, false, {}, {}, false, false},
+    {"Use only yellow-fleshed peaches: the pH of white-fleshed kinds can be over 4.6, and no process of any kind exists for them; freeze them.", {}, "yellow flesh", "", false, false, {}, {}, false, false},
+    {"Peel and pit the peaches and cut slices 1/2 inch thick.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Blanch the slices 1 minute in boiling water, at most 6 cups in a gallon at a time, and drain.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Thicken with cook-type modified corn starch and nothing else: never flour, plain corn starch, tapioca or the instant type. Without it, can the filling unthickened and thicken it when baking.", {}, "thickened with cook-type starch", "thickener-in-jar", false, false, {}, {}, false, false},
+    {"Never use more starch than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"The bottled lemon juice may not be cut; sugar and spices may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the water, the sugar and the starch until it thickens and bubbles, add the lemon juice and boil 1 minute, stirring; fold in the drained slices and heat 3 minutes more.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars at once while the filling is hot, and process them at once.", {}, "", "", false, false, {}, {}, false, true},
+    {"Compare a batch with one printed column, 1 quart or 7 quarts, never with a mixture of both.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1043[] = {{a595, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh, yellow flesh, 1/2 inch slices"},
     {a191, "cup", {1, 1}, {1, 1}, "", {0, 1}, part_limit::free, part_role::sugar, false, false, false, "", "", ""},
     {a1003, "cup", {3125, 10000}, {3125, 10000}, "", {0, 1}, part_limit::most, part_role::starch, false, false, false, "", "", ""},
@@ -16650,10 +16650,10 @@ constexpr sv a1047[] = {"pineapple",
 constexpr sv a1048[] = {"sliced",
     "cubes"};
 constexpr table a1049[] = {{a1048, "hot", "peeled slices or cubes", 500, a230, "", "", "boiling-water-4", {}, "seen", 2, true, "One county list counts ripe pineapple as low-acid; the guide cans it without added acid."}};
-constexpr condition a1050[] = {{"Use firm, ripe pineapple; peel it, take out the eyes and the tough fiber, and slice or cube it.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Simmer it 10 minutes in water, juice or very light to medium syrup.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1050[] = {{"Use firm, ripe pineapple; peel it, take out the eyes and the tough fiber, and slice or cube it.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Simmer it 10 minutes in water, juice or very light to medium syrup.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars and cover the fruit with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a1051[] = {{"usda-guide-2", "2", "2-21"}};
 constexpr sv a1052[] = {"plums",
     "plum",
@@ -16674,12 +16674,12 @@ constexpr table a1054[] = {{a1053, "hot", "whole or halved freestone", 500, a238
     {a1053, "hot", "whole or halved freestone", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""},
     {a1053, "raw", "whole or halved freestone", 500, a238, "", "", "boiling-water-4", {}, "seen", 2, true, ""},
     {a1053, "raw", "whole or halved freestone", 500, a239, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a1055[] = {{"Leave plums whole, or halve and pit freestone kinds.", {}, "", "", false, false, {}, {}, false},
-    {"Prick whole plums on two sides so that they do not burst.", {}, "pricked", "", false, false, {}, {}, false},
-    {"Boil the plums 2 minutes in water or syrup, then let them stand covered 20 to 30 minutes.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot plums and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars with raw plums and cover with hot water or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false},
-    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1055[] = {{"Leave plums whole, or halve and pit freestone kinds.", {}, "", "", false, false, {}, {}, false, false},
+    {"Prick whole plums on two sides so that they do not burst.", {}, "pricked", "", false, false, {}, {}, false, false},
+    {"Boil the plums 2 minutes in water or syrup, then let them stand covered 20 to 30 minutes.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot plums and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars with raw plums and cover with hot water or syrup.", a243, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Sugar is for flavor, color and shape; it may be left out.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1056[] = {"sweet potatoes",
     "sweet potato",
     "sweetpotatoes",
@@ -16698,12 +16698,12 @@ constexpr sv a1058[] = {"whole",
 constexpr jar_minutes a1059[] = {{"pint", a286},
     {"quart", a332}};
 constexpr table a1060[] = {{a1058, "hot", "peeled, whole small or uniform pieces", 1000, a1059, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a1061[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false, false, {}, {}, false},
-    {"Boil or steam them 15 to 20 minutes, until partly soft.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Peel them, and cut larger ones so that all pieces are of one size.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false},
-    {"Use fresh boiling water or syrup, not the cooking water.", {}, "fresh water used", "", false, false, {}, {}, false},
-    {"Cover the pieces with it; never pack them dry.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1061[] = {{"Use small to medium roots within 1 to 2 months of harvest.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil or steam them 15 to 20 minutes, until partly soft.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Peel them, and cut larger ones so that all pieces are of one size.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false, false},
+    {"Use fresh boiling water or syrup, not the cooking water.", {}, "fresh water used", "", false, false, {}, {}, false, true},
+    {"Cover the pieces with it; never pack them dry.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a1062[] = {{"usda-guide-4", "4", "4-16"}};
 constexpr sv a1063[] = {"white potatoes",
     "white potato",
@@ -16721,13 +16721,13 @@ constexpr sv a1064[] = {"whole",
 constexpr jar_minutes a1065[] = {{"pint", a376},
     {"quart", a264}};
 constexpr table a1066[] = {{a1064, "hot", "peeled, whole 1 to 2 inches diameter, or 1/2-inch cubes", 1000, a1065, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "Equipment makers' copies allow whole potatoes up to 2 1/2 in across; the guide says 1 to 2 in."}};
-constexpr condition a1067[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave whole only potatoes of 1 to 2 inches across; cut others in 1/2-inch cubes. Keep them from browning in water with ascorbic acid.", {}, "", "", false, false, {}, {}, false},
-    {"Boil cubes 2 minutes or whole potatoes 10 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use fresh boiling water, never the starchy cooking water.", {}, "fresh water used", "", false, false, {}, {}, false},
-    {"Cover every piece with it.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false}};
+constexpr condition a1067[] = {{"Peel the potatoes: the process was worked out on peeled ones.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave whole only potatoes of 1 to 2 inches across; cut others in 1/2-inch cubes. Keep them from browning in water with ascorbic acid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil cubes 2 minutes or whole potatoes 10 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use fresh boiling water, never the starchy cooking water.", {}, "fresh water used", "", false, false, {}, {}, false, false},
+    {"Cover every piece with it.", {}, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"Do not mash or puree them: no tested process exists for that; mash them after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false, false}};
 constexpr citation a1068[] = {{"usda-guide-4", "4", "4-17"}};
 constexpr sv a1069[] = {"turkey with bones",
     "bone-in turkey",
@@ -16767,18 +16767,18 @@ constexpr sv a1070[] = {"turkey",
     "ganso"};
 constexpr table a1071[] = {{a464, "hot", "pieces cut to fit the jar, with bones", 1250, a288, "low-acid-dial", "low-acid-weighted", "", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
     {a464, "raw", "pieces cut to fit the jar, with bones", 1250, a288, "low-acid-dial", "low-acid-weighted", "", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr condition a1072[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Chill the dressed birds.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false, false, {}, {}, false},
-    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false},
-    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a1072[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Chill the dressed birds.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Cut it in pieces that fit the jar and leave the bones in: this time is too short for boneless meat.", {}, "bones left in", "", false, false, {}, {}, false, false},
+    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false, false}};
 constexpr citation a1073[] = {{"psu-poultry", "", ""},
     {"usda-guide-5", "5", ""}};
 constexpr sv a1074[] = {"turkey without bones",
@@ -16796,18 +16796,18 @@ constexpr sv a1074[] = {"turkey without bones",
     "pavo deshuesado"};
 constexpr table a1075[] = {{a469, "hot", "pieces cut to fit the jar, without bones", 1250, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."},
     {a469, "raw", "pieces cut to fit the jar, without bones", 1250, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen-part", 2, true, "No table of its own in the USDA guide. University Extension says these birds may be canned like chicken; read there: the birds, the minutes, the headspace and the pressure near sea level. Carried over from the chicken table: the pressures of the higher bands."}};
-constexpr condition a1076[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Chill the dressed birds.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false, false, {}, {}, false},
-    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false},
-    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a1076[] = {{"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Chill the dressed birds.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Strong-tasting game birds may be soaked 1 hour in water with 1 tbsp of salt to the quart; then leave out salt in the jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut off excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Take the meat off the bones and cut it in pieces that fit the jar.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Leave the giblets out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Boil, steam or bake the meat until about two thirds done.", a80, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Cover with hot broth.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false, false}};
 constexpr sv a1077[] = {"pumpkin",
     "pumpkins",
     "pie pumpkin",
@@ -16820,11 +16820,11 @@ constexpr sv a1078[] = {"1-inch-cubes"};
 constexpr jar_minutes a1079[] = {{"pint", a522},
     {"quart", a332}};
 constexpr table a1080[] = {{a1078, "hot", "peeled, 1-inch cubes", 1000, a1079, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr condition a1081[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false, false, {}, {}, false},
-    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false},
-    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1081[] = {{"Use pumpkins with a hard rind and ripe flesh without strings.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false, false},
+    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a1082[] = {"chayote and pear relish",
     "chayote pear relish",
     "pear and chayote relish",
@@ -16832,14 +16832,14 @@ constexpr sv a1082[] = {"chayote and pear relish",
     "relish de chayote y pera",
     "relish de chayote"};
 constexpr table a1083[] = {{a184, "hot", "chayote and Seckel pears in 1/2 inch cubes with chopped peppers and onion", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a1084[] = {{"Peel the chayote and the pears.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Cut them in 1/2-inch cubes; chop the peppers and chop the onions fine.", {}, "", "", false, false, {}, {}, false},
-    {"Use Seckel pears, in the full amount.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is 5 parts of cider vinegar to 3 parts of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the relish in the boiling liquid.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the solids to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers, onions or chayote, more sugar. Not allowed: less vinegar, more water or more peppers, onions or chayote.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1084[] = {{"Peel the chayote and the pears.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Cut them in 1/2-inch cubes; chop the peppers and chop the onions fine.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use Seckel pears, in the full amount.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is 5 parts of cider vinegar to 3 parts of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the relish in the boiling liquid.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the solids to 1 inch from the rim.", {}, "", "", false, false, {}, {}, false, true},
+    {"Cover with the hot liquid to 1/2 inch from the rim.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer peppers, onions or chayote, more sugar. Not allowed: less vinegar, more water or more peppers, onions or chayote.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1085[] = {"seckel-pear"};
 constexpr sv a1086[] = {"ground-pumpkin-pie-spice"};
 constexpr recipe_part a1087[] = {{a454, "cup", {35, 10}, {35, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, 1/2 inch cubes"},
@@ -16866,11 +16866,11 @@ constexpr sv a1090[] = {"corn relish",
 constexpr jar_minutes a1091[] = {{"half-pint", a272},
     {"pint", a272}};
 constexpr table a1092[] = {{a184, "hot", "whole kernel corn with diced peppers, celery, onion", 500, a1091, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1093[] = {{"Boil fresh ears 5 minutes and cut the kernels off; or use six 10-oz packages of frozen corn.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the relish and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"It may be thickened with at most 1/4 cup of flour in 1/4 cup of water for the batch; no other thickener and no more.", {}, "thickened", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer vegetables, more sugar, no flour. Not allowed: less vinegar, more water, more vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1093[] = {{"Boil fresh ears 5 minutes and cut the kernels off; or use six 10-oz packages of frozen corn.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the relish and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"It may be thickened with at most 1/4 cup of flour in 1/4 cup of water for the batch; no other thickener and no more.", {}, "thickened", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer vegetables, more sugar, no flour. Not allowed: less vinegar, more water, more vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1094[] = {"corn-kernels"};
 constexpr sv a1095[] = {"wheat-flour"};
 constexpr recipe_part a1096[] = {{a1094, "cup", {10, 1}, {10, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "fresh, cut after boiling ears 5 min"},
@@ -16893,12 +16893,12 @@ constexpr sv a1099[] = {"green tomato relish",
     "green tomato pickle relish",
     "relish de jitomate verde"};
 constexpr table a1100[] = {{a184, "hot", "grated or finely chopped green tomatoes, peppers, onions", 500, a303, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1101[] = {{"Use small, hard, green tomatoes; ripe ones are not meant.", {}, "", "", false, false, {}, {}, false},
-    {"Grate or chop the vegetables fine, brine them as printed, and drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this relish.", {}, "", "", false, false, {}, {}, false},
-    {"Thicken with 2 tbsp of cornstarch to the batch, no more and nothing else.", {}, "thickened", "", false, false, {}, {}, false},
-    {"Bring the relish to a boil and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers or onions, more sugar. Not allowed: less vinegar, added water, more peppers, onions or starch.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1101[] = {{"Use small, hard, green tomatoes; ripe ones are not meant.", {}, "", "", false, false, {}, {}, false, false},
+    {"Grate or chop the vegetables fine, brine them as printed, and drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this relish.", {}, "", "", false, false, {}, {}, false, false},
+    {"Thicken with 2 tbsp of cornstarch to the batch, no more and nothing else.", {}, "thickened", "", false, false, {}, {}, false, false},
+    {"Bring the relish to a boil and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer peppers or onions, more sugar. Not allowed: less vinegar, added water, more peppers, onions or starch.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1102[] = {"cornstarch"};
 constexpr recipe_part a1103[] = {{a626, "lb", {10, 1}, {10, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "small, hard; grated or finely chopped"},
     {a435, "lb", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "grated or finely chopped"},
@@ -16922,11 +16922,11 @@ constexpr sv a1106[] = {"pepper-onion relish",
     "relish de pimiento y cebolla",
     "relish de pimiento"};
 constexpr table a1107[] = {{a184, "hot", "finely chopped onions and peppers boiled to half volume (about 30 min)", 500, a384, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1108[] = {{"Wash the vegetables and chop them fine.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this relish; white vinegar is best.", {}, "", "", false, false, {}, {}, false},
-    {"Boil it gently until the volume is half, about 30 minutes, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Jars that are not processed keep only in the refrigerator, 1 month.", {}, "", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer onions or peppers, more sugar. Not allowed: less vinegar, added water or more onions or peppers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1108[] = {{"Wash the vegetables and chop them fine.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into this relish; white vinegar is best.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil it gently until the volume is half, about 30 minutes, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Jars that are not processed keep only in the refrigerator, 1 month.", {}, "", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer onions or peppers, more sugar. Not allowed: less vinegar, added water or more onions or peppers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1109[] = {{a320, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "finely chopped"},
     {a435, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
     {a766, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
@@ -16943,12 +16943,12 @@ constexpr sv a1112[] = {"pickle relish",
     "relish de pepino",
     "relish de pepinillos"};
 constexpr table a1113[] = {{a184, "hot", "chopped cucumbers, peppers, onion", 500, a205, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a1114[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false},
-    {"Chop the vegetables.", {}, "", "", false, false, {}, {}, false},
-    {"Soak them with the salt, ice and water as printed, and drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the relish itself.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the vegetables in the boiling sweet vinegar and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water or more vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1114[] = {{"Wash the cucumbers; cut 1/16 inch off the blossom end and discard it.", {}, "blossom ends removed", "", false, false, {}, {}, false, false},
+    {"Chop the vegetables.", {}, "", "", false, false, {}, {}, false, false},
+    {"Soak them with the salt, ice and water as printed, and drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the relish itself.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the vegetables in the boiling sweet vinegar and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer vegetables, more sugar. Not allowed: less vinegar, added water or more vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1115[] = {"ice"};
 constexpr recipe_part a1116[] = {{a994, "quart", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "chopped"},
     {a766, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
@@ -16970,11 +16970,11 @@ constexpr sv a1118[] = {"tangy tomatillo relish",
     "relish de tomate de cascara",
     "relish de tomate de cáscara"};
 constexpr table a1119[] = {{a184, "hot", "chopped tomatillos, tomatoes, jicama, peppers, onion; brined and drained", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "The numbers were read, once. The column for the pack was blank in the excerpt; the jars are filled with boiling relish."}};
-constexpr condition a1120[] = {{"Husk and wash the tomatillos; chop all vegetables, the jicama fine.", {}, "", "", false, false, {}, {}, false},
-    {"Keep the vegetables in the salt brine as printed, then drain.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. The vinegar is cider vinegar, and no water goes into the relish itself.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the relish to a boil in the sweet vinegar, take the spice bag out and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers, onions or jicama, more sugar. Not allowed: less vinegar, added water, more of these vegetables, fewer tomatillos or tomatoes.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1120[] = {{"Husk and wash the tomatillos; chop all vegetables, the jicama fine.", {}, "", "", false, false, {}, {}, false, false},
+    {"Keep the vegetables in the salt brine as printed, then drain.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. The vinegar is cider vinegar, and no water goes into the relish itself.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the relish to a boil in the sweet vinegar, take the spice bag out and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Allowed changes: more vinegar, fewer peppers, onions or jicama, more sugar. Not allowed: less vinegar, added water, more of these vegetables, fewer tomatillos or tomatoes.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1121[] = {"tomatillo"};
 constexpr sv a1122[] = {"plum-tomato"};
 constexpr recipe_part a1123[] = {{a1121, "cup", {12, 1}, {12, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
@@ -17001,10 +17001,10 @@ constexpr sv a1126[] = {"rhubarb",
 constexpr sv a1127[] = {"half-to-1-inch-pieces"};
 constexpr table a1128[] = {{a1127, "hot", "stewed pieces with sugar", 500, a604, "", "", "boiling-water-3", {}, "seen", 2, true, ""},
     {a1127, "hot", "stewed pieces with sugar", 500, a221, "acid-dial-6", "acid-weighted-5", "", a222, "seen", 2, true, ""}};
-constexpr condition a1129[] = {{"Use the stalks only: rhubarb leaves are poisonous.", {}, "", "", false, false, {}, {}, false},
-    {"Cut the stalks in pieces of 1/2 to 1 inch.", {}, "", "", false, false, {}, {}, false},
-    {"Add 1/2 cup of sugar to the quart and let them stand until juice appears.", {}, "", "", false, false, {}, {}, false},
-    {"Heat gently to a boil and fill the jars at once.", {}, "boiled before filling", "", false, false, {}, {}, false}};
+constexpr condition a1129[] = {{"Use the stalks only: rhubarb leaves are poisonous.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut the stalks in pieces of 1/2 to 1 inch.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add 1/2 cup of sugar to the quart and let them stand until juice appears.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat gently to a boil and fill the jars at once.", {}, "boiled before filling", "", false, false, {}, {}, false, false}};
 constexpr citation a1130[] = {{"usda-guide-2", "2", "2-22"}};
 constexpr sv a1131[] = {"chile salsa ii",
     "chile salsa 2",
@@ -17031,22 +17031,22 @@ constexpr sv a1132[] = {"salsa",
     "tomato pepper salsa",
     "tomato and pepper salsa"};
 constexpr table a1133[] = {{a184, "hot", "chopped peeled tomatoes, mixed mild and hot chiles, onions, vinegar", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "Read once, in a private page's copy of an Extension recipe; the proportions of the recipe were confirmed on another page."}};
-constexpr condition a1134[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false},
-    {"Keep strictly to the amounts: of all tested salsas this one has the least acid, 1 cup of vinegar to 20 cups of tomatoes, peppers and onions.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers or onions than printed, nor fewer tomatoes.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"The amounts of black pepper and salt may be changed.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 10 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1134[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false, false},
+    {"Keep strictly to the amounts: of all tested salsas this one has the least acid, 1 cup of vinegar to 20 cups of tomatoes, peppers and onions.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers or onions than printed, nor fewer tomatoes.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"The amounts of black pepper and salt may be changed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 10 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1135[] = {"tomato",
     "tomatillo",
     "green-tomato"};
@@ -17071,21 +17071,21 @@ constexpr sv a1140[] = {"chile salsa",
     "chile salsa (hot tomato-pepper sauce)",
     "chile salsa i"};
 constexpr table a1141[] = {{a184, "hot", "chopped peeled tomatoes, chiles, onions, vinegar", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "An old state copy asks for a pressure process (10 lb, 20 min); the tables of 1994 and later are for boiling water."}};
-constexpr condition a1142[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"The printed weights are those of the vegetables as bought.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers or onions than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total weight unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false},
-    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 10 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1142[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"The printed weights are those of the vegetables as bought.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers or onions than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total weight unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false, false},
+    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 10 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1143[] = {{a1135, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "as purchased"},
     {a773, "lb", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased"},
     {a320, "lb", {1, 1}, {1, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "as purchased"},
@@ -17112,19 +17112,19 @@ constexpr sv a1147[] = {"salsa",
     "medium salsa",
     "salsa casera"};
 constexpr table a1148[] = {{a184, "hot", "seeded chopped tomatoes 1/4-1/2 inch, onions and/or peppers diced 1/4 inch, lemon or lime juice", 500, a1091, "", "", "boiling-water-3", {}, "seen-part", 1, true, "Read: 15 min for half-pints and pints at 0 to 1,000 ft. From memory of the same table, and from a general statement for the Center's salsas: 20 and 25 min."}};
-constexpr condition a1149[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes, take out cores and seeds and chop them in pieces of 1/4 to 1/2 inch.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Dice onions and peppers to 1/4 inch.", {}, "", "", false, false, {}, {}, false},
-    {"Split the 9 cups of onions and peppers between any kinds of onion and pepper, but never take more than 9 cups in all to 6 cups of tomatoes.", {}, "", "", false, false, {}, {}, false},
-    {"Do not change the proportions of tomatoes, vegetables and juice.", {}, "", "", false, false, {}, {}, false},
-    {"Put in no garlic and no other vegetable; none was tested.", {}, "", "", false, false, {}, {}, false},
-    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon or lime juice, or both, never less than printed and never fresh; no key lime juice.", {}, "", "", false, false, {}, {}, false},
-    {"Never use vinegar in place of the juice.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 3 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1149[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes, take out cores and seeds and chop them in pieces of 1/4 to 1/2 inch.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Dice onions and peppers to 1/4 inch.", {}, "", "", false, false, {}, {}, false, false},
+    {"Split the 9 cups of onions and peppers between any kinds of onion and pepper, but never take more than 9 cups in all to 6 cups of tomatoes.", {}, "", "", false, false, {}, {}, false, false},
+    {"Do not change the proportions of tomatoes, vegetables and juice.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put in no garlic and no other vegetable; none was tested.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon or lime juice, or both, never less than printed and never fresh; no key lime juice.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never use vinegar in place of the juice.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 3 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1150[] = {"onion",
     "pepper"};
 constexpr sv a1151[] = {"bottled-lemon-juice",
@@ -17148,17 +17148,17 @@ constexpr sv a1156[] = {"salsa",
     "salsa de fruta",
     "salsa de frutas"};
 constexpr table a1157[] = {{a184, "hot", "cooked salsa", 250, a205, "", "", "boiling-water-3", {}, "seen", 2, true, "Read on the National Center's page, half-pints or pints. A salsa page prints 15, 20 and 25 min for pints of the same recipe; not used."}};
-constexpr condition a1158[] = {{"Use fresh, whole cranberries.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more onion or pepper than printed, nor fewer cranberries.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false},
-    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged; go by weight where peppers are counted.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Boil it as the recipe says, with the cranberries going in last, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1158[] = {{"Use fresh, whole cranberries.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more onion or pepper than printed, nor fewer cranberries.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged; go by weight where peppers are counted.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil it as the recipe says, with the cranberries going in last, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1159[] = {{a320, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
     {a555, "piece", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "large, finely chopped"},
     {a208, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::water, false, false, false, "", "", ""},
@@ -17179,18 +17179,18 @@ constexpr sv a1162[] = {"mango salsa",
     "salsa de mango",
     "salsa de mango verde"};
 constexpr table a1163[] = {{a184, "hot", "hard green (unripe) mango 1/2 inch cubes, red bell pepper, onion, cider vinegar", 500, a488, "", "", "boiling-water-3", {}, "seen", 2, true, "Read: 10, 15 and 20 min, stated for the Center's fruit salsas with mango named; 15 min for 1,001 to 6,000 ft on another page as well. A second separate reading is missing."}};
-constexpr condition a1164[] = {{"Use only hard, green, unripe mangoes; ripe mango is a low-acid food.", {}, "under-ripe", "", true, false, {}, {}, false},
-    {"Green mango sap may irritate the skin like poison ivy: wear gloves.", {}, "", "", false, false, {}, {}, false},
-    {"Cut the mango in cubes of 1/2 inch.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more pepper, onion, garlic or ginger than printed, nor less fruit.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false},
-    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 5 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1164[] = {{"Use only hard, green, unripe mangoes; ripe mango is a low-acid food.", {}, "under-ripe", "", true, false, {}, {}, false, false},
+    {"Green mango sap may irritate the skin like poison ivy: wear gloves.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut the mango in cubes of 1/2 inch.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more pepper, onion, garlic or ginger than printed, nor less fruit.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 5 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1165[] = {{a501, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, green, unripe, 1/2 inch cubes"},
     {a435, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/2 inch"},
     {a320, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
@@ -17212,21 +17212,21 @@ constexpr sv a1168[] = {"tomato salsa using paste tomatoes",
     "roma tomato salsa",
     "plum tomato salsa"};
 constexpr table a1169[] = {{a184, "hot", "chopped peeled paste tomatoes, chiles, jalapenos, onions, lemon or lime juice", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 3-23."}};
-constexpr condition a1170[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Use tomatoes of a paste kind.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Use no more fresh cilantro than printed; add more when you serve it.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon or lime juice, or both; never less than printed, and never vinegar or fresh juice in its place.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Spices may be reduced or left out; do not add more.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer everything but the spices 10 minutes, add them, simmer 20 minutes more and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1170[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use tomatoes of a paste kind.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no more fresh cilantro than printed; add more when you serve it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon or lime juice, or both; never less than printed, and never vinegar or fresh juice in its place.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Spices may be reduced or left out; do not add more.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer everything but the spices 10 minutes, add them, simmer 20 minutes more and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1171[] = {"paste-tomato"};
 constexpr sv a1172[] = {"long-green-chile"};
 constexpr sv a1173[] = {"cumin"};
@@ -17254,20 +17254,20 @@ constexpr sv a1177[] = {"peach apple salsa",
     "salsa de durazno y manzana",
     "salsa de melocotón y manzana"};
 constexpr table a1178[] = {{a184, "hot", "tomatoes, onions, bell peppers, hard unripe peaches, tart apples, cider vinegar, sugar", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 2-25."}};
-constexpr condition a1179[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and chop them in pieces of 1/2 inch.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Use only peaches with yellow flesh; white-fleshed peaches may be too low in acid, and no canning process fits them.", {}, "yellow flesh", "", true, false, {}, {}, false},
-    {"Take hard, unripe peaches.", {}, "under-ripe", "", false, false, {}, {}, false},
-    {"Use tart apples.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more onion or pepper than printed, nor fewer tomatoes, peaches or apples.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false},
-    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil and simmer 30 minutes with the bag of spices.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the hot solids to 1 1/4 inch of the rim and cover with the hot liquid to 1/2 inch.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1179[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and chop them in pieces of 1/2 inch.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Use only peaches with yellow flesh; white-fleshed peaches may be too low in acid, and no canning process fits them.", {}, "yellow flesh", "", true, false, {}, {}, false, false},
+    {"Take hard, unripe peaches.", {}, "under-ripe", "", false, false, {}, {}, false, false},
+    {"Use tart apples.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more onion or pepper than printed, nor fewer tomatoes, peaches or apples.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil and simmer 30 minutes with the bag of spices.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the hot solids to 1 1/4 inch of the rim and cover with the hot liquid to 1/2 inch.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1180[] = {"tart-apple"};
 constexpr recipe_part a1181[] = {{a1122, "cup", {6, 1}, {6, 1}, "lb", {225, 100}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, chopped 1/2 inch"},
     {a320, "cup", {25, 10}, {25, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/4 inch"},
@@ -17292,18 +17292,18 @@ constexpr sv a1184[] = {"peach salsa",
     "salsa de melocotón",
     "salsa de melocoton"};
 constexpr table a1185[] = {{a184, "hot", "hard unripe but yellow peaches 1/2 inch cubes, red bell pepper, onion, cider vinegar", 500, a488, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 2-24. The guide sends the reader from peach salsa to the table of mango salsa."}};
-constexpr condition a1186[] = {{"Use only peaches with yellow flesh; white-fleshed peaches may be too low in acid, and no canning process fits them.", {}, "yellow flesh", "", true, false, {}, {}, false},
-    {"Take peaches that are hard and unripe, but already yellow.", {}, "under-ripe", "", false, false, {}, {}, false},
-    {"Cut the peaches in cubes of 1/2 inch.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more pepper, onion, garlic or ginger than printed, nor less fruit.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false},
-    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 5 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1186[] = {{"Use only peaches with yellow flesh; white-fleshed peaches may be too low in acid, and no canning process fits them.", {}, "yellow flesh", "", true, false, {}, {}, false, false},
+    {"Take peaches that are hard and unripe, but already yellow.", {}, "under-ripe", "", false, false, {}, {}, false, false},
+    {"Cut the peaches in cubes of 1/2 inch.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more pepper, onion, garlic or ginger than printed, nor less fruit.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable and no fresh herbs.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no more water than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 5 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1187[] = {{a595, "cup", {6, 1}, {6, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "hard, unripe but yellow, 1/2 inch cubes"},
     {a435, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "diced 1/2 inch"},
     {a320, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "finely chopped"},
@@ -17324,21 +17324,21 @@ constexpr sv a1190[] = {"tomato salsa using slicing tomatoes",
     "salsa with slicing tomatoes",
     "salsa using slicing tomatoes"};
 constexpr table a1191[] = {{a184, "hot", "chopped peeled slicing tomatoes, chiles, jalapenos, onions, vinegar", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1192[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Use no more fresh cilantro than printed; add more when you serve it.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false},
-    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 20 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1192[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no more fresh cilantro than printed; add more when you serve it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false, false},
+    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 20 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1193[] = {"slicing-tomato",
     "tomatillo",
     "green-tomato"};
@@ -17375,20 +17375,20 @@ constexpr sv a1198[] = {"salsa",
     "green chili salsa",
     "salsa de chile verde"};
 constexpr table a1199[] = {{a184, "hot", "chopped tomatillos (or green tomatoes), green chiles, jalapenos, onions, lemon juice", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "One page states the times for all the National Center's vegetable salsas and names tomatillo; the whole row was also read in an equipment maker's copy."}};
-constexpr condition a1200[] = {{"Take off the husks of the tomatillos and chop them.", {}, "", "", false, false, {}, {}, false},
-    {"Green, unripe tomatoes may replace tomatillos, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers, onions or garlic than printed, nor fewer tomatillos; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon or lime juice, or both; never less than printed, and never vinegar or fresh juice in its place.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 20 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1200[] = {{"Take off the husks of the tomatillos and chop them.", {}, "", "", false, false, {}, {}, false, false},
+    {"Green, unripe tomatoes may replace tomatillos, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers, onions or garlic than printed, nor fewer tomatillos; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon or lime juice, or both; never less than printed, and never vinegar or fresh juice in its place.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 20 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1201[] = {"tomatillo",
     "green-tomato"};
 constexpr recipe_part a1202[] = {{a1201, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "chopped"},
@@ -17429,18 +17429,18 @@ constexpr sv a1206[] = {"salsa",
     "green chili salsa",
     "salsa de chile verde"};
 constexpr table a1207[] = {{a184, "hot", "chopped peeled tomatoes, long green chiles, onions, vinegar", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 3-25."}};
-constexpr condition a1208[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false},
-    {"The spices may be reduced; change nothing else.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 20 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1208[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false, false},
+    {"The spices may be reduced; change nothing else.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 20 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1209[] = {{a482, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
     {a1172, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "peppers", "", "seeded, chopped"},
     {a320, "cup", {75, 100}, {75, 100}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
@@ -17461,18 +17461,18 @@ constexpr sv a1212[] = {"tomato/tomato paste salsa",
     "salsa with tomato paste",
     "tomato salsa with tomato paste"};
 constexpr table a1213[] = {{a184, "hot", "chopped peeled slicing tomatoes, canned tomato paste, onions, peppers, lemon or lime juice", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1214[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false},
-    {"Only the amounts of spices and dried herbs may change; tomatoes, tomato paste, vegetables and juice keep their proportions.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes or less tomato paste.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon or lime juice, or both; never less than printed, and never vinegar or fresh juice in its place.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer 30 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1214[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false, false},
+    {"Only the amounts of spices and dried herbs may change; tomatoes, tomato paste, vegetables and juice keep their proportions.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes or less tomato paste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon or lime juice, or both; never less than printed, and never vinegar or fresh juice in its place.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer 30 minutes and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener; thicken it, or pour liquid off, after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1215[] = {"slicing-tomato"};
 constexpr sv a1216[] = {"tomato-paste"};
 constexpr recipe_part a1217[] = {{a1215, "quart", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped"},
@@ -17501,16 +17501,16 @@ constexpr jar_minutes a1222[] = {{"pint", a619},
     {"quart", a229}};
 constexpr table a1223[] = {{a1221, "hot", "shredded cabbage, fully fermented, kraut and juice brought slowly to a boil", 500, a1222, "", "", "boiling-water-4", {}, "seen", 2, true, "Read whole in a text copy of the 2015 guide, page 6-8. Older pages give longer hot-pack times near sea level, 15 minutes for pints and 20 for quarts; not used."},
     {a1221, "raw", "shredded cabbage, fully fermented, packed cold with its juice", 500, a238, "", "", "boiling-water-4", {}, "seen", 2, true, ""}};
-constexpr condition a1224[] = {{"Shred the cabbage and mix in 3 tbsp of canning salt to every 5 lb, 5 lb at a time; less is not tested, and too much stops the ferment.", {}, "", "", false, false, {}, {}, false},
-    {"No salt substitute and no reduced-sodium salt.", {}, "", "", false, false, {}, {}, false},
-    {"Where the juice does not cover the cabbage, add boiled, cooled brine of 1 1/2 tbsp of salt to the quart of water.", {}, "", "", false, false, {}, {}, false},
-    {"Ferment 3 to 4 weeks at 70 to 75 F or 5 to 6 weeks at 60 to 65 F; below 60 F it may not ferment, above 75 F it may go soft.", {}, "", "", false, false, {}, {}, false},
-    {"Only fully fermented kraut may be canned.", {}, "fully fermented", "", true, false, {}, {}, false},
-    {"Discard kraut that is slimy or smells bad.", {}, "", "", false, false, {}, {}, false},
-    {"Bring kraut and juice slowly to a boil, stirring often.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars rather firmly.", {}, "packed tightly", "", false, false, {}, {}, false},
-    {"Cover with the juice.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Low-temperature pasteurization is not for kraut.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1224[] = {{"Shred the cabbage and mix in 3 tbsp of canning salt to every 5 lb, 5 lb at a time; less is not tested, and too much stops the ferment.", {}, "", "", false, false, {}, {}, false, false},
+    {"No salt substitute and no reduced-sodium salt.", {}, "", "", false, false, {}, {}, false, false},
+    {"Where the juice does not cover the cabbage, add boiled, cooled brine of 1 1/2 tbsp of salt to the quart of water.", {}, "", "", false, false, {}, {}, false, false},
+    {"Ferment 3 to 4 weeks at 70 to 75 F or 5 to 6 weeks at 60 to 65 F; below 60 F it may not ferment, above 75 F it may go soft.", {}, "", "", false, false, {}, {}, false, false},
+    {"Only fully fermented kraut may be canned.", {}, "fully fermented", "", true, false, {}, {}, false, false},
+    {"Discard kraut that is slimy or smells bad.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring kraut and juice slowly to a boil, stirring often.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars rather firmly.", {}, "packed tightly", "", false, false, {}, {}, false, true},
+    {"Cover with the juice.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Low-temperature pasteurization is not for kraut.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1225[] = {{a931, "lb", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "shredded"},
     {a255, "tbsp", {3, 1}, {3, 1}, "", {0, 1}, part_limit::least, part_role::salt, false, false, false, "", "", "mixed into the cabbage"}};
 constexpr tested_recipe a1226[] = {{"", "", "", 0, 0, a1225}};
@@ -17550,20 +17550,20 @@ constexpr sv a1235[] = {"cooked",
     "steamed",
     "cocida",
     "cocido"};
-constexpr condition a1236[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false, false, {}, {}, false},
-    {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Prepare the seafood as for canning it alone: only kinds that have canning directions (so no shrimp and no blue crab).", {}, "", "", false, false, {}, {}, false},
-    {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false, false, a1232, a1233, true},
-    {"If meat or poultry is in it, cook it tender and let it cool.", {}, "meat precooked", "", false, false, a1234, a1235, true},
-    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Take off the fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"If mushrooms are in it, use grown ones, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false},
-    {"Drain all solids.", {}, "drained", "", false, false, {}, {}, false},
-    {"Cover them with hot broth, tomatoes or water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, true},
-    {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Fill up with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1236[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Prepare the seafood as for canning it alone: only kinds that have canning directions (so no shrimp and no blue crab).", {}, "", "", false, false, {}, {}, false, false},
+    {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false, false, a1232, a1233, true, false},
+    {"If meat or poultry is in it, cook it tender and let it cool.", {}, "meat precooked", "", false, false, a1234, a1235, true, false},
+    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Take off the fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"If mushrooms are in it, use grown ones, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false, false},
+    {"Drain all solids.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Cover them with hot broth, tomatoes or water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, true, false},
+    {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Fill up with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a1237[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
@@ -17628,20 +17628,20 @@ constexpr sv a1240[] = {"vegetable soup",
 constexpr jar_minutes a1241[] = {{"pint", a507},
     {"quart", a287}};
 constexpr table a1242[] = {{a1229, "hot", "vegetable, dried bean or pea, meat or poultry; jars half solids, half liquid", 1000, a1241, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One Extension newsletter asks for the longest time of any single ingredient instead, 60 to 90 min in most cases; the guide's times are the least that is accepted."}};
-constexpr condition a1243[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false, false, {}, {}, false},
-    {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false, false, {}, {}, false},
-    {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false, false, a1232, a1233, true},
-    {"If meat or poultry is in it, cook it tender and let it cool.", {}, "meat precooked", "", false, false, a1234, a1235, true},
-    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Take off the fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"If mushrooms are in it, use grown ones, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false},
-    {"No seafood of any kind: it needs the longer process.", {}, "", "", false, false, {}, {}, false},
-    {"Drain all solids.", {}, "drained", "", false, false, {}, {}, false},
-    {"Cover them with hot broth, tomatoes or water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, true},
-    {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Fill up with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1243[] = {{"Every solid ingredient must have canning directions of its own, and is prepared as for its hot pack; so no cabbage.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel whatever its own directions peel, such as carrots, potatoes and onions.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"No noodles, other pasta, rice, barley, dumplings, flour, starch, cream, milk or other thickener go in; add them after opening.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"If dried beans or peas are in it, pour 3 cups of water over each cup, boil 2 minutes, let them stand 1 hour off the heat, heat to a boil and drain.", {}, "beans rehydrated", "beans-not-rehydrated", false, false, a1232, a1233, true, false},
+    {"If meat or poultry is in it, cook it tender and let it cool.", {}, "meat precooked", "", false, false, a1234, a1235, true, false},
+    {"Take the bones out.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Take off the fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"If mushrooms are in it, use grown ones, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false, false},
+    {"No seafood of any kind: it needs the longer process.", {}, "", "", false, false, {}, {}, false, false},
+    {"Drain all solids.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Cover them with hot broth, tomatoes or water and bring to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, true, false},
+    {"Fill the solids in loosely, without pressing.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Fill up with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a1244[] = {"asparagus",
     "beans-lima-fresh",
     "beans-snap",
@@ -17688,12 +17688,12 @@ constexpr sv a1247[] = {"spaghetti sauce",
 constexpr jar_minutes a1248[] = {{"pint", a507},
     {"quart", a508}};
 constexpr table a1249[] = {{a184, "hot", "sieved tomatoes with browned ground beef or sausage and vegetables, cooked down by nearly one half", 1000, a1248, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a1250[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false, false, {}, {}, false},
-    {"Brown the ground beef or sausage before it goes into the sauce.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false, false, {}, {}, false},
-    {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false},
-    {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false, false, {}, {}, false}};
+constexpr condition a1250[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false, false, {}, {}, false, false},
+    {"Brown the ground beef or sausage before it goes into the sauce.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false, false},
+    {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false, false, {}, {}, false, false}};
 constexpr sv a1251[] = {"ground-beef",
     "sausage"};
 constexpr sv a1252[] = {"celery",
@@ -17718,13 +17718,13 @@ constexpr sv a1257[] = {"spaghetti sauce without meat",
     "pasta sauce without meat",
     "meatless pasta sauce"};
 constexpr table a1258[] = {{a184, "hot", "sieved tomatoes with sauteed vegetables, cooked down by nearly one half", 1000, a353, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One copy heads both of its tables as weighted; the first is plainly the dial table."}};
-constexpr condition a1259[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false, false, {}, {}, false},
-    {"Put no meat in: with meat the longer process holds.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the vegetables soft in oil, with no more oil than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false, false, {}, {}, false},
-    {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false},
-    {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false, false, {}, {}, false}};
+constexpr condition a1259[] = {{"Put the cooked tomatoes through a sieve or a food mill.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put no meat in: with meat the longer process holds.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the vegetables soft in oil, with no more oil than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Keep to the printed recipe: never more onion, pepper, celery, garlic or mushrooms than it says; less is fine.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use only grown mushrooms, never wild ones.", {}, "cultivated mushrooms", "", false, false, {}, {}, false, false},
+    {"Simmer the sauce uncovered until it has cooked down by nearly half, and fill the jars while it is hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Let it thicken by cooking down alone; add no flour or starch.", {}, "not thickened", "", false, false, {}, {}, false, false}};
 constexpr sv a1260[] = {"vegetable-oil"};
 constexpr recipe_part a1261[] = {{a482, "lb", {30, 1}, {30, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "fresh"},
     {a253, "clove", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "minced"},
@@ -17750,13 +17750,13 @@ constexpr sv a1264[] = {"peach-pineapple spread",
 constexpr jar_minutes a1265[] = {{"half-pint", a229},
     {"pint", a218}};
 constexpr table a1266[] = {{a184, "hot", "drained peach pulp and drained crushed pineapple", 250, a1265, "", "", "boiling-water-4", {}, "seen", 2, true, "All its numbers were read, once. Longer than the times for jam, which must not be used for this spread."}};
-constexpr condition a1267[] = {{"Only yellow-flesh peaches and nectarines; white ones may be too low in acid.", {}, "yellow flesh", "", false, false, {}, {}, false},
-    {"Peel the fruit, take out the pits and crush the flesh.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Heat it until tender, let the juice drip off, and measure 4 cups of drained pulp.", {}, "", "", false, false, {}, {}, false},
-    {"Use 2 cups of unsweetened crushed pineapple, drained.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, 1/4 cup to the batch; it may not be cut.", {}, "", "", false, false, {}, {}, false},
-    {"Boil the spread gently, stirring, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Peaches, nectarines, apricots and plums may replace each other, 4 cups in all; sugar may be left out, at most 2 cups.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1267[] = {{"Only yellow-flesh peaches and nectarines; white ones may be too low in acid.", {}, "yellow flesh", "", false, false, {}, {}, false, false},
+    {"Peel the fruit, take out the pits and crush the flesh.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Heat it until tender, let the juice drip off, and measure 4 cups of drained pulp.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use 2 cups of unsweetened crushed pineapple, drained.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, 1/4 cup to the batch; it may not be cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Boil the spread gently, stirring, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Peaches, nectarines, apricots and plums may replace each other, 4 cups in all; sugar may be left out, at most 2 cups.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1268[] = {"peach",
     "nectarine",
     "apricot",
@@ -17781,25 +17781,25 @@ constexpr sv a1273[] = {"winter squash",
     "winter squash cubes",
     "cubed winter squash"};
 constexpr table a1274[] = {{a1078, "hot", "peeled, 1-inch cubes", 1000, a1079, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The guide sends winter squash to the pumpkin table. A garden page with 55 min for quarts and a blog with 20 min are unsafe and not used."}};
-constexpr condition a1275[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false, false, {}, {}, false},
-    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false},
-    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1275[] = {{"Use squash with a hard rind and ripe flesh without strings; spaghetti squash does not stay in cubes and is not covered.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel it and cut it in 1-inch cubes: cubes are the only tested form.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Boil the cubes 2 minutes in water.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Do not mash or puree it: no tested process exists for that; mash it after opening.", {}, "", "low-acid-puree", false, false, {}, {}, false, false},
+    {"Fill the jars with the cubes and their cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a1276[] = {"succotash",
     "corn and lima beans"};
 constexpr jar_minutes a1277[] = {{"pint", a507},
     {"quart", a516}};
 constexpr table a1278[] = {{a838, "hot", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a1277, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."},
     {a838, "raw", "whole kernel corn and shelled green lima beans, tomatoes optional", 1000, a1277, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "One state copy soaks dried limas; the guide's recipe takes fresh green ones. Copies that print 1 lb of corn for 15 lb hold a slip."}};
-constexpr condition a1279[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false, false, {}, {}, false},
-    {"Scald the ears of corn and cut the kernels off as for whole kernel corn.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Mix the vegetables, cover with water and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil gently 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars with the vegetables and their cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Mix equal parts of the prepared vegetables.", a243, "", "", false, false, {}, {}, false},
-    {"Fill the jars without shaking or pressing down.", a243, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with fresh boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1279[] = {{"Use fresh green lima beans out of the pod, not dried ones.", {}, "", "", false, false, {}, {}, false, false},
+    {"Scald the ears of corn and cut the kernels off as for whole kernel corn.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Mix the vegetables, cover with water and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil gently 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the vegetables and their cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Mix equal parts of the prepared vegetables.", a243, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars without shaking or pressing down.", a243, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with fresh boiling water.", a243, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a1280[] = {"lima-bean"};
 constexpr recipe_part a1281[] = {{a1094, "quart", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cut kernels"},
     {a1280, "quart", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "green, shelled"},
@@ -17816,13 +17816,13 @@ constexpr sv a1283[] = {"pickled three-bean salad",
     "ensalada de tres alubias",
     "ensalada de frijoles encurtidos"};
 constexpr table a1284[] = {{a184, "hot", "blanched green or yellow beans, canned kidney and garbanzo beans, onion, celery, pepper; marinated 12-14 h refrigerated, then heated to a boil", 500, a1091, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a1285[] = {{"Cut green or yellow beans in 1- to 2-inch pieces and blanch them 3 minutes.", {}, "blanched", "", false, false, {}, {}, false},
-    {"Use canned or cooked kidney and garbanzo beans, drained; rinse the kidney beans.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use 1/2 cup of white vinegar of 5 % acidity, 1/4 cup of bottled lemon juice, at most 1 1/4 cups of water and at most 1/4 cup of oil.", {}, "", "", false, false, {}, {}, false},
-    {"Marinate beans and vegetables 12 to 14 hours in the refrigerator.", {}, "marinated", "", false, false, {}, {}, false},
-    {"Heat the salad to a boil before filling.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Green and yellow beans may replace each other. Allowed: more vinegar, fewer vegetables, less oil. Not allowed: less vinegar or lemon juice, more water, oil, beans or vegetables.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1285[] = {{"Cut green or yellow beans in 1- to 2-inch pieces and blanch them 3 minutes.", {}, "blanched", "", false, false, {}, {}, false, false},
+    {"Use canned or cooked kidney and garbanzo beans, drained; rinse the kidney beans.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use 1/2 cup of white vinegar of 5 % acidity, 1/4 cup of bottled lemon juice, at most 1 1/4 cups of water and at most 1/4 cup of oil.", {}, "", "", false, false, {}, {}, false, false},
+    {"Marinate beans and vegetables 12 to 14 hours in the refrigerator.", {}, "marinated", "", false, false, {}, {}, false, false},
+    {"Heat the salad to a boil before filling.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Cover with the hot liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Green and yellow beans may replace each other. Allowed: more vinegar, fewer vegetables, less oil. Not allowed: less vinegar or lemon juice, more water, oil, beans or vegetables.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1286[] = {"canned-kidney-bean"};
 constexpr sv a1287[] = {"canned-garbanzo-bean"};
 constexpr recipe_part a1288[] = {{a306, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "cut 1 to 2 inch, blanched 3 min"},
@@ -17871,16 +17871,16 @@ constexpr table a1298[] = {{a271, "hot", "husked, washed, not peeled or seeded, 
     {a271, "hot", "husked, washed, not peeled or seeded, covered with boiling water", 500, a239, "acid-dial-11", "acid-weighted-10", "", {}, "seen", 2, true, "The page sends the reader to the hot pack of whole tomatoes in water; the pressures are from that table."},
     {a271, "hot", "husked, washed, not peeled or seeded, covered with boiling water", 500, a1295, "acid-dial-6", "acid-weighted-5", "", {}, "seen", 2, true, "The page sends the reader to the hot pack of whole tomatoes in water; the numbers are from that table."},
     {a271, "hot", "husked, washed, not peeled or seeded, covered with boiling water", 500, a1297, "", "acid-weighted-15", "", {}, "seen", 2, true, "The page sends the reader to the hot pack of whole tomatoes in water; the numbers are from that table. Up to 1,000 ft only: above that the guide does not recommend this option."}};
-constexpr condition a1299[] = {{"Take off the husks and wash the tomatillos.", {}, "", "", false, false, {}, {}, false},
-    {"Leave skins and seeds in.", {}, "unpeeled", "", false, false, {}, {}, false},
-    {"Bring them to a boil in water.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them gently until tender, 5 to 10 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Drain them.", {}, "drained", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1299[] = {{"Take off the husks and wash the tomatillos.", {}, "", "", false, false, {}, {}, false, false},
+    {"Leave skins and seeds in.", {}, "unpeeled", "", false, false, {}, {}, false, false},
+    {"Bring them to a boil in water.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them gently until tender, 5 to 10 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Drain them.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with boiling water.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr acid_choice a1300[] = {{"bottled-lemon-juice", 3000, "1 tbsp of bottled lemon juice per pint, 2 tbsp per quart"},
     {"citric-acid", 250, "1/4 tsp of citric acid per pint, 1/2 tsp per quart"},
     {"vinegar", 6000, "2 tbsp of 5 % vinegar per pint, 4 tbsp per quart"}};
@@ -17909,16 +17909,16 @@ constexpr table a1307[] = {{a200, "hot", "pressed, skins and seeds removed", 500
     {a200, "hot", "pressed, skins and seeds removed", 500, a1295, "acid-dial-11", "acid-weighted-10", "", {}, "seen", 2, true, ""},
     {a200, "hot", "pressed, skins and seeds removed", 500, a1306, "acid-dial-6", "acid-weighted-5", "", {}, "seen", 2, true, ""},
     {a200, "hot", "pressed, skins and seeds removed", 500, a239, "", "acid-weighted-15", "", {}, "seen-part", 2, true, "Read: three weighted options, the last not recommended above 1,000 ft. From memory of the same table: 10 min. The whole row was read only in an equipment maker's copy of the USDA table. Up to 1,000 ft only: above that the guide does not recommend this option."}};
-constexpr condition a1308[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Tomatoes alone; with a little celery, onion, carrot or pepper it is the tomato and vegetable juice blend.", {}, "", "", false, false, {}, {}, false},
-    {"Heat the tomatoes to a boil while you crush them.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Simmer 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Press them through a sieve or a food mill; skins and seeds stay behind.", {}, "sieved", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the juice back to a boil and fill the jars at once.", {}, "reheated to a boil", "", false, false, {}, {}, false},
-    {"Pint and quart jars at most; half-gallon jars have no process for tomato juice.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1308[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Tomatoes alone; with a little celery, onion, carrot or pepper it is the tomato and vegetable juice blend.", {}, "", "", false, false, {}, {}, false, false},
+    {"Heat the tomatoes to a boil while you crush them.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Simmer 5 minutes.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Press them through a sieve or a food mill; skins and seeds stay behind.", {}, "sieved", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the juice back to a boil and fill the jars at once.", {}, "reheated to a boil", "", false, false, {}, {}, false, true},
+    {"Pint and quart jars at most; half-gallon jars have no process for tomato juice.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a1309[] = {{"usda-guide-3", "3", "3-5"},
     {"psu-tomato-acid", "", ""}};
 constexpr sv a1310[] = {"tomato ketchup",
@@ -17927,16 +17927,16 @@ constexpr sv a1310[] = {"tomato ketchup",
     "regular tomato ketchup",
     "standard ketchup"};
 constexpr table a1311[] = {{a184, "hot", "sieved tomatoes with onions, vinegar and spices, cooked down by one half", 125, a273, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1312[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Use no more onion than printed, and no fewer tomatoes; add no other vegetable.", {}, "", "", false, false, {}, {}, false},
-    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Spices, sugar and salt are flavor and may be changed or cut.", {}, "", "", false, false, {}, {}, false},
-    {"Put the cooked tomatoes and onions through a sieve or a food mill.", {}, "sieved", "", false, false, {}, {}, false},
-    {"Cook it down by one half, until it rounds up on a spoon and no liquid separates; fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1312[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Use no more onion than printed, and no fewer tomatoes; add no other vegetable.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use cider vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Spices, sugar and salt are flavor and may be changed or cut.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put the cooked tomatoes and onions through a sieve or a food mill.", {}, "sieved", "", false, false, {}, {}, false, false},
+    {"Cook it down by one half, until it rounds up on a spoon and no liquid separates; fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"No acid need go into the jars; the vinegar of the recipe is enough.", {}, "", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1313[] = {{a482, "lb", {24, 1}, {24, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "ripe"},
     {a320, "cup", {3, 1}, {3, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
     {a323, "tsp", {75, 100}, {75, 100}, "", {0, 1}, part_limit::free, part_role::spice, false, false, false, "", "", "ground"},
@@ -17961,15 +17961,15 @@ constexpr sv a1317[] = {"tomato puree",
     "pure de tomate"};
 constexpr jar_minutes a1318[] = {{"half-pint", a560}};
 constexpr table a1319[] = {{a184, "hot", "sieved tomatoes with sweet red pepper, cooked until it mounds on a spoon", 250, a1318, "", "", "boiling-water-4", {}, "seen", 2, false, "Not to be used yet: weakly sourced. Not in the USDA guide; read once, in a copy of a university bulletin of 1999. That recipe adds no acid; a later version by a jar maker adds 1 1/2 tsp of bottled lemon juice to a half-pint and leaves 1/2 inch. The juice is asked for here."}};
-constexpr condition a1320[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Use no more sweet red pepper than printed, and no onion.", {}, "", "", false, false, {}, {}, false},
-    {"One clove of garlic may cook with it; take it out again before you fill the jars.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the tomatoes with the pepper and press them through a sieve.", {}, "sieved", "", false, false, {}, {}, false},
-    {"Cook the paste slowly until it mounds on a spoon.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice into every jar; fresh juice varies.", {}, "", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1320[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Use no more sweet red pepper than printed, and no onion.", {}, "", "", false, false, {}, {}, false, false},
+    {"One clove of garlic may cook with it; take it out again before you fill the jars.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the tomatoes with the pepper and press them through a sieve.", {}, "sieved", "", false, false, {}, {}, false, false},
+    {"Cook the paste slowly until it mounds on a spoon.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice into every jar; fresh juice varies.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Half-pint jars only: no process for a larger jar is published.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr acid_choice a1321[] = {{"bottled-lemon-juice", 3000, "1 1/2 tsp of bottled lemon juice per half-pint"}};
 constexpr recipe_part a1322[] = {{a482, "quart", {8, 1}, {8, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, chopped (about 48 large)"},
     {a435, "cup", {15, 10}, {15, 10}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
@@ -17998,15 +17998,15 @@ constexpr table a1328[] = {{a1327, "hot", "plain pressed tomatoes, thin (cooked 
     {a1327, "hot", "plain pressed tomatoes, thin (cooked down by one third) or thick (by one half)", 250, a1295, "acid-dial-11", "acid-weighted-10", "", {}, "seen", 2, true, "One recipe copy prints 10 min at 11 psi on the dial; a university copy has 15, as have the tables for juice and for the blend."},
     {a1327, "hot", "plain pressed tomatoes, thin (cooked down by one third) or thick (by one half)", 250, a1306, "acid-dial-6", "acid-weighted-5", "", {}, "seen", 2, true, ""},
     {a1327, "hot", "plain pressed tomatoes, thin (cooked down by one third) or thick (by one half)", 250, a239, "", "acid-weighted-15", "", {}, "seen", 2, true, "Up to 1,000 ft only: above that the guide does not recommend this option."}};
-constexpr condition a1329[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Tomatoes alone: with onion, pepper, garlic, oil or meat use a tested spaghetti sauce and its pressure process.", {}, "", "", false, false, {}, {}, false},
-    {"Cook the tomatoes as for juice and press them through a sieve or a food mill.", {}, "sieved", "", false, false, {}, {}, false},
-    {"Simmer the sauce until it has cooked down by one third for thin sauce, by one half for thick.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot sauce.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1329[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Tomatoes alone: with onion, pepper, garlic, oil or meat use a tested spaghetti sauce and its pressure process.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cook the tomatoes as for juice and press them through a sieve or a food mill.", {}, "sieved", "", false, false, {}, {}, false, false},
+    {"Simmer the sauce until it has cooked down by one third for thin sauce, by one half for thick.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot sauce.", {}, "", "", false, false, {}, {}, false, true}};
 constexpr citation a1330[] = {{"usda-guide-3", "3", "3-8"},
     {"psu-tomato-acid", "", ""}};
 constexpr sv a1331[] = {"tomato taco sauce",
@@ -18016,22 +18016,22 @@ constexpr sv a1331[] = {"tomato taco sauce",
     "salsa para tacos",
     "salsa taquera"};
 constexpr table a1332[] = {{a184, "hot", "finely chopped peeled paste tomatoes, onions, peppers, vinegar, cooked thick", 500, a273, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1333[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Use tomatoes of a paste kind only.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false},
-    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false},
-    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false},
-    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false},
-    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false},
-    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false},
-    {"One kind of pepper may replace another, the total unchanged; go by weight where peppers are counted.", {}, "", "", false, false, {}, {}, false},
-    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false},
-    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false},
-    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false},
-    {"Bring it to a boil, simmer about 1 hour until it is thick, stirring, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Let it thicken by cooking down alone; add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1333[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use tomatoes of a paste kind only.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Measure the vegetables chopped, level in dry measuring cups.", {}, "", "", false, false, {}, {}, false, false},
+    {"Never take more peppers, onions or garlic than printed, nor fewer tomatoes; fewer vegetables are fine, but nothing may fill the gap.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no other vegetable, such as corn, beans, carrots or avocado.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no fresh herbs beyond what is printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use vinegar of at least 5 %, not homemade, and never less than printed.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bottled lemon juice may replace the vinegar, measure for measure; never the other way round.", {}, "", "", false, false, {}, {}, false, false},
+    {"One kind of pepper may replace another, the total unchanged; go by weight where peppers are counted.", {}, "", "", false, false, {}, {}, false, false},
+    {"Onions of any color may be used, the total unchanged.", {}, "", "", false, false, {}, {}, false, false},
+    {"Dried spices and herbs and salt may be changed or left out.", {}, "", "", false, false, {}, {}, false, false},
+    {"Wear gloves for hot peppers.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring it to a boil, simmer about 1 hour until it is thick, stirring, and fill the jars hot.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Let it thicken by cooking down alone; add no flour, starch or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Pint jars at most: no quart process is published, and no pressure process.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1334[] = {{a1171, "quart", {8, 1}, {8, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, true, false, false, "", "", "peeled, cored, finely chopped"},
     {a253, "clove", {2, 1}, {2, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "crushed"},
     {a320, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "chopped"},
@@ -18063,16 +18063,16 @@ constexpr table a1338[] = {{a200, "hot", "pressed; tomatoes with celery, onion, 
     {a200, "hot", "pressed; tomatoes with celery, onion, carrot, pepper", 500, a1295, "acid-dial-11", "acid-weighted-10", "", {}, "seen", 2, true, ""},
     {a200, "hot", "pressed; tomatoes with celery, onion, carrot, pepper", 500, a1306, "acid-dial-6", "acid-weighted-5", "", {}, "seen", 2, true, ""},
     {a200, "hot", "pressed; tomatoes with celery, onion, carrot, pepper", 500, a239, "", "acid-weighted-15", "", {}, "seen", 2, true, "Up to 1,000 ft only: above that the guide does not recommend this option."}};
-constexpr condition a1339[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Take at most 3 cups of finely chopped celery, onion, carrot and pepper, all together, to 22 lb of tomatoes; less is fine.", {}, "", "", false, false, {}, {}, false},
-    {"Put in no other vegetable.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the tomatoes with the vegetables 20 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Press the hot mixture through a sieve or a food mill; skins and seeds stay behind.", {}, "sieved", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the juice back to a boil and fill the jars at once.", {}, "reheated to a boil", "", false, false, {}, {}, false},
-    {"Pint and quart jars at most.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1339[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Take at most 3 cups of finely chopped celery, onion, carrot and pepper, all together, to 22 lb of tomatoes; less is fine.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put in no other vegetable.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the tomatoes with the vegetables 20 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Press the hot mixture through a sieve or a food mill; skins and seeds stay behind.", {}, "sieved", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the juice back to a boil and fill the jars at once.", {}, "reheated to a boil", "", false, false, {}, {}, false, true},
+    {"Pint and quart jars at most.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1340[] = {"celery",
     "onion",
     "carrot",
@@ -18126,17 +18126,17 @@ constexpr table a1350[] = {{a1346, "hot", "peeled, quartered, crushed, no added 
     {a1346, "hot", "peeled, quartered, crushed, no added liquid", 500, a239, "", "acid-weighted-15", "", {}, "seen-part", 2, true, "From memory of the same table; the whole row was read only in an equipment maker's copy of the USDA table. Up to 1,000 ft only: above that the guide does not recommend this option."},
     {a1346, "hot", "peeled, quartered, crushed, no added liquid", 500, a1306, "", "acid-weighted-5", "", {}, "seen-part", 2, true, "From memory of the same table; the whole row was read only in an equipment maker's copy of the USDA table."},
     {a1346, "hot", "peeled, quartered, crushed, no added liquid", 500, a1349, "acid-dial-6", "", "", {}, "seen", 1, true, "The numbers were read once, in a copy that prints \"min\" after the pressures; they are pounds."}};
-constexpr condition a1351[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Quarter the tomatoes and crush them.", {}, "", "", false, false, {}, {}, false},
-    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false},
-    {"Bring them to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil gently 5 minutes after all the tomatoes are in the pot, and fill the jars while they are hot.", {}, "boiled 5 min", "", false, false, {}, {}, false}};
+constexpr condition a1351[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Quarter the tomatoes and crush them.", {}, "", "", false, false, {}, {}, false, false},
+    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false, false},
+    {"Bring them to a boil.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil gently 5 minutes after all the tomatoes are in the pot, and fill the jars while they are hot.", {}, "boiled 5 min", "", false, false, {}, {}, false, false}};
 constexpr citation a1352[] = {{"usda-guide-3", "3", "3-7"},
     {"psu-tomato-acid", "", ""}};
 constexpr sv a1353[] = {"tomatoes in tomato juice",
@@ -18210,18 +18210,18 @@ constexpr table a1358[] = {{a1053, "hot", "peeled, cored, whole or halved, cover
     {a1053, "raw", "peeled, cored, whole or halved, covered with tomato juice", 500, a1357, "acid-dial-11", "acid-weighted-10", "", {}, "seen", 2, true, ""},
     {a1053, "raw", "peeled, cored, whole or halved, covered with tomato juice", 500, a877, "acid-dial-6", "acid-weighted-5", "", {}, "seen", 2, true, ""},
     {a1053, "raw", "peeled, cored, whole or halved, covered with tomato juice", 500, a1295, "", "acid-weighted-15", "", {}, "seen", 2, true, "Up to 1,000 ft only: above that the guide does not recommend this option."}};
-constexpr condition a1359[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave them whole or cut them in halves.", {}, "", "", false, false, {}, {}, false},
-    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the tomatoes with tomato juice and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them gently 5 minutes in the juice.", a80, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot tomatoes and cover with the hot juice.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars with the raw tomatoes and cover with hot tomato juice.", a243, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1359[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave them whole or cut them in halves.", {}, "", "", false, false, {}, {}, false, false},
+    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the tomatoes with tomato juice and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them gently 5 minutes in the juice.", a80, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot tomatoes and cover with the hot juice.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars with the raw tomatoes and cover with hot tomato juice.", a243, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a1360[] = {{"usda-guide-3", "3", "3-10"},
     {"psu-tomato-acid", "", ""}};
 constexpr sv a1361[] = {"tomatoes without added liquid",
@@ -18281,17 +18281,17 @@ constexpr table a1363[] = {{a1053, "raw", "peeled, cored, pressed in the jar unt
     {a1053, "raw", "peeled, cored, pressed in the jar until juice fills the spaces", 500, a1357, "acid-dial-11", "acid-weighted-10", "", {}, "seen", 2, true, ""},
     {a1053, "raw", "peeled, cored, pressed in the jar until juice fills the spaces", 500, a877, "acid-dial-6", "acid-weighted-5", "", {}, "seen", 2, true, ""},
     {a1053, "raw", "peeled, cored, pressed in the jar until juice fills the spaces", 500, a1295, "", "acid-weighted-15", "", {}, "seen", 2, true, "Up to 1,000 ft only: above that the guide does not recommend this option."}};
-constexpr condition a1364[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave them whole or cut them in halves.", {}, "", "", false, false, {}, {}, false},
-    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Raw pack only.", {}, "", "", false, false, {}, {}, false},
-    {"Press the raw tomatoes in the jar until their juice fills the spaces.", {}, "packed tightly", "", false, false, {}, {}, false},
-    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a1364[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave them whole or cut them in halves.", {}, "", "", false, false, {}, {}, false, false},
+    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Raw pack only.", {}, "", "", false, false, {}, {}, false, false},
+    {"Press the raw tomatoes in the jar until their juice fills the spaces.", {}, "packed tightly", "", false, false, {}, {}, false, true},
+    {"Add no liquid.", {}, "no liquid added", "", false, false, {}, {}, false, true}};
 constexpr citation a1365[] = {{"usda-guide-3", "3", "3-11"},
     {"psu-tomato-acid", "", ""}};
 constexpr sv a1366[] = {"tomatoes in water",
@@ -18350,18 +18350,18 @@ constexpr table a1368[] = {{a1053, "hot", "peeled, cored, whole or halved, cover
     {a1053, "raw", "peeled, cored, whole or halved, covered with water", 500, a239, "acid-dial-11", "acid-weighted-10", "", {}, "seen", 2, true, ""},
     {a1053, "raw", "peeled, cored, whole or halved, covered with water", 500, a1295, "acid-dial-6", "acid-weighted-5", "", {}, "seen", 2, true, "Several 1994 copies print 20 min for the dial option; the 2015 text and the weighted column have 15."},
     {a1053, "raw", "peeled, cored, whole or halved, covered with water", 500, a1297, "", "acid-weighted-15", "", {}, "seen", 2, true, "Up to 1,000 ft only: above that the guide does not recommend this option."}};
-constexpr condition a1369[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false},
-    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave them whole or cut them in halves.", {}, "", "", false, false, {}, {}, false},
-    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false},
-    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false},
-    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false},
-    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the tomatoes with water and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them gently 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot tomatoes and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Fill the jars with the raw tomatoes and cover with hot water.", a243, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1369[] = {{"Take no diseased or over-ripe tomatoes, and none from dead or frost-killed vines.", {}, "", "", false, false, {}, {}, false, false},
+    {"Green, unripe tomatoes may be canned in the same way, with the acid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the tomatoes and take out the cores.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave them whole or cut them in halves.", {}, "", "", false, false, {}, {}, false, false},
+    {"Tomatoes alone: with onion, pepper, garlic, celery or another vegetable these times do not hold.", {}, "", "", false, false, {}, {}, false, false},
+    {"Put bottled lemon juice, citric acid or 5 % vinegar into every jar, in a pressure canner too; it may go in before the food.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use bottled lemon juice, never fresh, whose acid varies; vitamin C and \"tomato canning tablets\" are no substitute.", {}, "", "", false, false, {}, {}, false, false},
+    {"Salt is flavor only and may be left out; sugar may be added against the sour taste.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the tomatoes with water and bring to a boil.", a80, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them gently 5 minutes.", a80, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot tomatoes and cover with the hot cooking liquid.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Fill the jars with the raw tomatoes and cover with hot water.", a243, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr citation a1370[] = {{"usda-guide-3", "3", "3-9"},
     {"psu-tomato-acid", "", ""}};
 constexpr sv a1371[] = {"tomatoes with okra",
@@ -18381,13 +18381,13 @@ constexpr sv a1372[] = {"okra-whole",
     "zucchini-sliced",
     "zucchini-cubed"};
 constexpr table a1373[] = {{a1372, "hot", "peeled quartered tomatoes with okra (whole or 1-inch pieces) or zucchini (sliced or cubed)", 1000, a377, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, ""}};
-constexpr condition a1374[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false, false, {}, {}, false},
-    {"Peel and core the tomatoes and quarter them.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Leave okra pods whole or cut them in 1-inch pieces; slice or cube zucchini.", {}, "", "", false, false, {}, {}, false},
-    {"Bring the tomatoes to a boil and simmer them 10 minutes before the vegetable goes in.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Boil them gently 5 minutes more with the vegetable.", {}, "boiled 5 min", "", false, false, {}, {}, false},
-    {"At most 4 or 5 pearl onions, or 2 slices of onion, may go into each jar.", {}, "", "", false, false, {}, {}, false},
-    {"Added acid does not make this mixture fit for boiling water.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1374[] = {{"Take about 3 lb of tomatoes to 1 lb of okra or zucchini; more okra or zucchini is not tested.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel and core the tomatoes and quarter them.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Leave okra pods whole or cut them in 1-inch pieces; slice or cube zucchini.", {}, "", "", false, false, {}, {}, false, false},
+    {"Bring the tomatoes to a boil and simmer them 10 minutes before the vegetable goes in.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Boil them gently 5 minutes more with the vegetable.", {}, "boiled 5 min", "", false, false, {}, {}, false, false},
+    {"At most 4 or 5 pearl onions, or 2 slices of onion, may go into each jar.", {}, "", "", false, false, {}, {}, false, false},
+    {"Added acid does not make this mixture fit for boiling water.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1375[] = {"okra",
     "zucchini"};
 constexpr sv a1376[] = {"onion-slice"};
@@ -18415,15 +18415,15 @@ constexpr jar_minutes a1383[] = {{"half-pint", a570},
     {"pint", a570}};
 constexpr table a1384[] = {{a1382, "hot", "chunks without skin, bone and dark flesh", 1000, a1383, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date."},
     {a1382, "raw", "chunks without skin, bone and dark flesh", 1000, a1383, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The table has no column for the pack: precooked and raw tuna share it. The 90 min of older advice are out of date. The guide speaks of water or oil in the jar; packing raw tuna without added liquid is printed elsewhere only."}};
-constexpr condition a1385[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a80, "meat precooked", "", false, false, {}, {}, false},
-    {"Refrigerate it overnight to firm it.", a80, "chilled", "", false, false, {}, {}, false},
-    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false},
-    {"Take off the skin and cut the meat from the bones.", {}, "skin and bones removed", "", false, false, {}, {}, false},
-    {"Leave out every bone, the fin bases and the dark flesh.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Press the chunks gently into a solid pack.", {}, "", "", false, false, {}, {}, false},
-    {"Add water or oil up to the headspace.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1385[] = {{"Use fresh tuna kept on ice, or thawed in the refrigerator, and not smoked.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Bake it 2 1/2 to 4 hours at 250 F or 1 hour at 350 F, or steam it 2 to 4 hours, until it is 165 to 175 F inside.", a80, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Refrigerate it overnight to firm it.", a80, "chilled", "", false, false, {}, {}, false, false},
+    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Take off the skin and cut the meat from the bones.", {}, "skin and bones removed", "", false, false, {}, {}, false, false},
+    {"Leave out every bone, the fin bases and the dark flesh.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Press the chunks gently into a solid pack.", {}, "", "", false, false, {}, {}, false, true},
+    {"Add water or oil up to the headspace.", a80, "covered with liquid", "", false, false, {}, {}, false, false},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr citation a1386[] = {{"usda-guide-5", "5", "5-14"}};
 constexpr sv a1387[] = {"minced game",
     "chopped wild game",
@@ -18446,13 +18446,13 @@ constexpr sv a1388[] = {"venison",
     "ground bear meat",
     "venison sausage"};
 constexpr table a1389[] = {{a639, "hot", "patties, balls, links or loose", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The same table as ground or chopped meat, which names bear and venison."}};
-constexpr condition a1390[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false, false, {}, {}, false},
-    {"Use fresh meat, never cured, brined or smoked.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false, false, {}, {}, false},
-    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Cook it until lightly browned.", {}, "meat precooked", "", false, false, {}, {}, false},
-    {"Drain off excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false, false, {}, {}, false}};
+constexpr condition a1390[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use fresh meat, never cured, brined or smoked.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Ground venison takes 1 part of pork fat to 3 or 4 parts of venison, mixed in before grinding.", {}, "", "", false, false, {}, {}, false, false},
+    {"Shape it into patties or balls, stuff it in casings cut to links of 3 to 4 inches, or leave it loose; no bread, flour or egg in it.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Cook it until lightly browned.", {}, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Drain off excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Cover with boiling meat broth, tomato juice or water; the liquid is part of the process.", {}, "covered with liquid", "", false, false, {}, {}, false, true}};
 constexpr sv a1391[] = {"wild game strips",
     "wild game cubes",
     "wild game chunks",
@@ -18482,19 +18482,19 @@ constexpr sv a1392[] = {"venison",
     "venado"};
 constexpr table a1393[] = {{a803, "hot", "strips, cubes or chunks, large bones removed", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read."},
     {a803, "raw", "strips, cubes or chunks, large bones removed", 1000, a333, "low-acid-dial", "low-acid-weighted", "", {}, "seen", 2, true, "The same table as meat in strips, cubes or chunks, which names bear and venison. Extension pages name elk beside deer; their own times were not read. One copy of the 1994 text lists the hot pack alone in its dial table."}};
-constexpr condition a1394[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false, false, {}, {}, false},
-    {"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false},
-    {"Use well chilled meat.", {}, "chilled", "", false, false, {}, {}, false},
-    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false},
-    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false, false, {}, {}, false},
-    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false, false, {}, {}, false},
-    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false, false, {}, {}, false},
-    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false},
-    {"Roast, stew or brown the meat in a little fat until rare.", a80, "meat precooked", "", false, false, {}, {}, false},
-    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false},
-    {"Cover with boiling broth, drippings, water or tomato juice.", a80, "covered with liquid", "", false, false, {}, {}, false},
-    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false},
-    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false}};
+constexpr condition a1394[] = {{"Take no meat from a deer or elk that looked sick; keep brain and spine away from the meat.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use fresh meat, or thawed in the refrigerator; never cured, brined, corned or smoked meat.", {}, "not smoked", "", false, false, {}, {}, false, false},
+    {"Use well chilled meat.", {}, "chilled", "", false, false, {}, {}, false, false},
+    {"Soak strong-tasting game 1 hour in water with 1 tbsp of salt to the quart, and rinse it.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cut off gristle, bruised spots and excess fat.", {}, "fat removed", "", false, false, {}, {}, false, false},
+    {"Take out the large bones: meat on the bone has no tested process here.", {}, "bones removed", "", false, false, {}, {}, false, false},
+    {"Cut it in strips, cubes or chunks; the guide sets no size, one Extension page makes the strips 1 inch wide.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use no flour, batter or other thickener.", {}, "not thickened", "", false, false, {}, {}, false, false},
+    {"Roast, stew or brown the meat in a little fat until rare.", a80, "meat precooked", "", false, false, {}, {}, false, false},
+    {"Fill the jars loosely.", {}, "packed loosely", "", false, false, {}, {}, false, true},
+    {"Cover with boiling broth, drippings, water or tomato juice.", a80, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"The pieces go in raw.", a243, "meat not precooked", "", false, false, {}, {}, false, false},
+    {"Add no liquid.", a243, "no liquid added", "", false, false, {}, {}, false, false}};
 constexpr citation a1395[] = {{"usda-guide-5", "5", "5-6"},
     {"pnw-361", "", ""}};
 constexpr sv a1396[] = {"pickled yellow pepper rings",
@@ -18524,10 +18524,10 @@ constexpr sv a1397[] = {"pickled peppers",
     "hot pepper rings",
     "pickled hot pepper rings"};
 constexpr table a1398[] = {{a655, "raw", "yellow (banana) peppers in 1/4 inch rings", 500, a249, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a1399[] = {{"Wash the peppers and cut them in rings 1/4 inch thick.", {}, "", "", false, false, {}, {}, false},
-    {"The liquid is 4 parts of cider vinegar to 1 part of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false},
-    {"Cover the rings with the boiling liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, fewer peppers. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1399[] = {{"Wash the peppers and cut them in rings 1/4 inch thick.", {}, "", "", false, false, {}, {}, false, false},
+    {"The liquid is 4 parts of cider vinegar to 1 part of water; use vinegar labeled 5 % acidity or more, and no more water than that.", {}, "", "", false, false, {}, {}, false, false},
+    {"Cover the rings with the boiling liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, fewer peppers. Not allowed: less vinegar, more water or more peppers.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1400[] = {"banana-pepper"};
 constexpr recipe_part a1401[] = {{a1400, "lb", {25, 10}, {3, 1}, "", {0, 1}, part_limit::between, part_role::low_acid, true, false, false, "", "", "1/4 inch rings"},
     {a113, "cup", {5, 1}, {5, 1}, "", {0, 1}, part_limit::least, part_role::acid, false, false, false, "", "", "cider"},
@@ -18542,12 +18542,12 @@ constexpr sv a1403[] = {"bread-and-butter zucchini",
     "bread-and-butter pickled zucchini",
     "bread-and-butter pickled courgettes"};
 constexpr table a1404[] = {{a217, "hot", "sliced zucchini and onions, salted 2 h", 500, a614, "", "", "boiling-water-3", {}, "seen", 2, true, "All its numbers were read, once."}};
-constexpr condition a1405[] = {{"Wash and slice the zucchini, and slice the onions thin.", {}, "", "", false, false, {}, {}, false},
-    {"Let them stand 2 hours with the salt in water, then drain well.", {}, "drained", "", false, false, {}, {}, false},
-    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the pickling liquid.", {}, "", "", false, false, {}, {}, false},
-    {"Simmer the slices in the sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Allowed changes: more vinegar, less zucchini or onion, more sugar. Not allowed: less vinegar, added water, more zucchini or onion.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1405[] = {{"Wash and slice the zucchini, and slice the onions thin.", {}, "", "", false, false, {}, {}, false, false},
+    {"Let them stand 2 hours with the salt in water, then drain well.", {}, "drained", "", false, false, {}, {}, false, false},
+    {"Use vinegar labeled 5 % acidity or more, in the full amount; never thin it or measure it short. No water goes into the pickling liquid.", {}, "", "", false, false, {}, {}, false, false},
+    {"Simmer the slices in the sweet vinegar.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars hot and cover with the liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Allowed changes: more vinegar, less zucchini or onion, more sugar. Not allowed: less vinegar, added water, more zucchini or onion.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr recipe_part a1406[] = {{a842, "cup", {16, 1}, {16, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "fresh, sliced"},
     {a320, "cup", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, false, false, false, "", "", "thinly sliced"},
     {a255, "cup", {5, 10}, {5, 10}, "", {0, 1}, part_limit::free, part_role::salt, false, false, true, "", "", "2 h soak, drained"},
@@ -18567,12 +18567,12 @@ constexpr sv a1408[] = {"zucchini-pineapple",
 constexpr sv a1409[] = {"half-inch-cubes",
     "shredded"};
 constexpr table a1410[] = {{a1409, "hot", "1/2-inch cubes or shreds of peeled zucchini in pineapple and lemon juice", 500, a1091, "", "", "boiling-water-3", {}, "seen", 2, true, ""}};
-constexpr condition a1411[] = {{"Keep to the printed recipe: the ratio of zucchini to bottled lemon juice and canned unsweetened pineapple juice is the safety. Neither juice may be cut, and no more zucchini may go in.", {}, "", "", false, false, {}, {}, false},
-    {"Use canned unsweetened pineapple juice; plain zucchini has no process.", {}, "", "", false, false, {}, {}, false},
-    {"Peel the zucchini and cut it in 1/2-inch cubes or shred it.", {}, "peeled", "", false, false, {}, {}, false},
-    {"Bring everything to a boil and simmer 20 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false},
-    {"Fill the jars with the hot zucchini and cover with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false},
-    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false}};
+constexpr condition a1411[] = {{"Keep to the printed recipe: the ratio of zucchini to bottled lemon juice and canned unsweetened pineapple juice is the safety. Neither juice may be cut, and no more zucchini may go in.", {}, "", "", false, false, {}, {}, false, false},
+    {"Use canned unsweetened pineapple juice; plain zucchini has no process.", {}, "", "", false, false, {}, {}, false, false},
+    {"Peel the zucchini and cut it in 1/2-inch cubes or shred it.", {}, "peeled", "", false, false, {}, {}, false, false},
+    {"Bring everything to a boil and simmer 20 minutes.", {}, "boiled before filling", "", false, false, {}, {}, false, false},
+    {"Fill the jars with the hot zucchini and cover with the hot cooking liquid.", {}, "covered with liquid", "", false, false, {}, {}, false, true},
+    {"Half-pint and pint jars only: no quart process exists.", {}, "", "", false, false, {}, {}, false, false}};
 constexpr sv a1412[] = {"pineapple-juice"};
 constexpr recipe_part a1413[] = {{a842, "quart", {4, 1}, {4, 1}, "", {0, 1}, part_limit::most, part_role::low_acid, true, false, false, "", "", "peeled, 1/2 inch cubes or shredded"},
     {a1412, "floz", {46, 1}, {46, 1}, "", {0, 1}, part_limit::least, part_role::acid_food, false, false, false, "", "", "canned, unsweetened"},
@@ -58592,474 +58592,480 @@ constexpr citation a3849[] = {{"missouri-gauges", "", ""},
 constexpr example a3850[] = {{"a weighted gauge and nothing else", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", {}}};
 constexpr sv a3851[] = {"6:14 gauge-error-unused"};
 constexpr example a3852[] = {{"a weighted gauge beside a dial that reads 1 psi high", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\ngauge-error: +1 psi\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3851}};
-constexpr citation a3853[] = {{"usda-guide-1", "1", ""},
+constexpr example a3853[] = {{"pints of green beans, a gauge that shows nothing at the open vent", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,0,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,0,opened\n", {}}};
+constexpr sv a3854[] = {"2 gauge-not-at-zero"};
+constexpr example a3855[] = {{"a logger that counts the pressure of the air too", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,kPa,event\n0,85,steam\n10,86,weight-on\n16,91,at-pressure\n24,92,\n32,91,\n36,91,heat-off\n70,85,zero\n80,85,opened\n", a3854}};
+constexpr example a3856[] = {{"quarts of onions, a dial that reads half a pound low", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "minute,psi,event\n0,0,steam\n10,0,weight-on\n15,14.5,at-pressure\n25,14.5,steady\n35,14.5,steady\n45,14.5,steady\n55,14.5,heat-off\n90,0,zero\n100,,opened\n", {}}};
+constexpr sv a3857[] = {"5 gauges-disagree"};
+constexpr example a3858[] = {{"quarts of onions, a weight that moves at 5 psi", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "minute,psi,event\n0,0,steam\n10,0,weight-on\n15,5,at-pressure\n15,5,steady\n25,5,steady\n35,5,steady\n45,5,steady\n55,,heat-off\n90,0,zero\n100,,opened\n", a3857}};
+constexpr citation a3859[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"kstate-ten-tips", "", ""}};
-constexpr example a3854[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", "", {}}};
-constexpr sv a3855[] = {"9:12 headspace-too-large"};
-constexpr sv a3856[] = {"7:12 headspace-too-large"};
-constexpr example a3857[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", "", a3855},
-    {"applesauce with 1 1/2 inches", "food: applesauce\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1 1/2 in\n", "", a3856}};
-constexpr example a3858[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", "", {}},
+constexpr example a3860[] = {{"carrots with 1 inch", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\n", "", {}}};
+constexpr sv a3861[] = {"9:12 headspace-too-large"};
+constexpr sv a3862[] = {"7:12 headspace-too-large"};
+constexpr example a3863[] = {{"carrots with 2 inches", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 2 in\n", "", a3861},
+    {"applesauce with 1 1/2 inches", "food: applesauce\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1 1/2 in\n", "", a3862}};
+constexpr example a3864[] = {{"chicken with 1 1/4 inches", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 1/4 in\n", "", {}},
     {"salsa with 1/2 inch", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1/2 in\n", "", {}}};
-constexpr sv a3859[] = {"9:12 headspace-too-small"};
-constexpr sv a3860[] = {"8:12 headspace-too-small"};
-constexpr example a3861[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", "", a3859},
-    {"salsa with the 1/4 inch of jam", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1/4 in\n", "", a3860}};
-constexpr citation a3862[] = {{"usda-guide-5", "5", ""},
+constexpr sv a3865[] = {"9:12 headspace-too-small"};
+constexpr sv a3866[] = {"8:12 headspace-too-small"};
+constexpr example a3867[] = {{"chicken with the 1 inch of vegetables", "food: bone-in chicken\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheadspace: 1 in\n", "", a3865},
+    {"salsa with the 1/4 inch of jam", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nheadspace: 1/4 in\n", "", a3866}};
+constexpr citation a3868[] = {{"usda-guide-5", "5", ""},
     {"uaf-fish-quarts", "", ""}};
-constexpr example a3863[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3864[] = {"9:10 heat-up-too-short"};
-constexpr example a3865[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", "", a3864}};
-constexpr citation a3866[] = {{"missouri-leftovers", "", ""},
+constexpr example a3869[] = {{"trout in pints, which has no heat-up of its own", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3870[] = {"9:10 heat-up-too-short"};
+constexpr example a3871[] = {{"trout in quarts, heated for 10 minutes", "food: trout in quart jars\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 160 min\naltitude: 4600 ft\nheat-up: 10 min\nwater: 3 qt\n", "", a3870}};
+constexpr citation a3872[] = {{"missouri-leftovers", "", ""},
     {"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr example a3867[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3868[] = {"12:7 held-cold"};
-constexpr example a3869[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", "", a3868}};
-constexpr citation a3870[] = {{"nal-leftovers", "", ""},
+constexpr example a3873[] = {{"soup filled on the day it is cooked", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3874[] = {"12:7 held-cold"};
+constexpr example a3875[] = {{"soup kept cold overnight and boiled again", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 14 h, at: 38 F}\n", "", a3874}};
+constexpr citation a3876[] = {{"nal-leftovers", "", ""},
     {"illinois-leftovers", "", ""}};
-constexpr sv a3871[] = {"12:7 held-too-long"};
-constexpr example a3872[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", "", a3871}};
-constexpr example a3873[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", "", {}}};
-constexpr sv a3874[] = {"11:7 held-too-warm"};
-constexpr example a3875[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", "", a3874}};
-constexpr example a3876[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3877[] = {"1:1 holds-either-way"};
-constexpr example a3878[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3877},
-    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3877}};
-constexpr citation a3879[] = {{"usda-guide-1", "1", ""},
+constexpr sv a3877[] = {"12:7 held-too-long"};
+constexpr example a3878[] = {{"soup kept in the refrigerator for four days", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [reheated to a boil]\nheld: {for: 96 h, at: 38 F}\n", "", a3877}};
+constexpr example a3879[] = {{"soup filled an hour and a half after cooking", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 1 h 30 min, at: 72 F}\n", "", {}}};
+constexpr sv a3880[] = {"11:7 held-too-warm"};
+constexpr example a3881[] = {{"soup left on the counter for the afternoon", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 5 h, at: 68 F}\n", "", a3880}};
+constexpr example a3882[] = {{"pack and gauge said", "food: carrots\npack: raw\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3883[] = {"1:1 holds-either-way"};
+constexpr example a3884[] = {{"15 psi on a gauge that is not named", "food: carrots\npack: raw\njar: quart\nmethod: pressure\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3883},
+    {"carrots whose pack is not named", "food: carrots\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3883}};
+constexpr citation a3885[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-3", "3", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a3880[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3881[] = {"2:3 ingredient-unknown"};
-constexpr sv a3882[] = {"3:5 ingredient-unknown"};
-constexpr sv a3883[] = {"8:5 ingredient-unknown"};
-constexpr example a3884[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3881},
-    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3882},
-    {"a seasoning that nobody can look into", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp secret seasoning\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3883}};
-constexpr example a3885[] = {{"a soup of parts that all have a process", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 (15 oz) cans white beans, drained\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [meat precooked, boiled 5 min]\n", "", {}}};
-constexpr sv a3886[] = {"6:5 ingredient-without-process"};
-constexpr example a3887[] = {{"celery in the same soup", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 (15 oz) cans white beans, drained\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n  - 2 cups celery, sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [meat precooked, boiled 5 min]\n", "", a3886},
-    {"garlic in the amount of a vegetable", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 (15 oz) cans white beans, drained\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n  - 30 cloves garlic\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [meat precooked, boiled 5 min]\n", "", a3886}};
-constexpr sv a3888[] = {"10 jar-broken"};
-constexpr example a3889[] = {{"one jar broke", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n90,,broken 1\n", a3888}};
-constexpr citation a3890[] = {{"nchfp-jar-sizes", "", ""},
+constexpr example a3886[] = {{"beets by their plain name", "ingredients: |\n  8 lb beets, peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3887[] = {"2:3 ingredient-unknown"};
+constexpr sv a3888[] = {"3:5 ingredient-unknown"};
+constexpr sv a3889[] = {"8:5 ingredient-unknown"};
+constexpr example a3890[] = {{"a slip of the pen", "ingredients: |\n  8 lb beetz, boiled and peeled\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3887},
+    {"a mix that nobody can look into", "ingredients:\n  - 8 lb beets, peeled\n  - 2 cups of the usual mix\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3888},
+    {"a seasoning that nobody can look into", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp secret seasoning\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3889}};
+constexpr example a3891[] = {{"a soup of parts that all have a process", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 (15 oz) cans white beans, drained\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [meat precooked, boiled 5 min]\n", "", {}}};
+constexpr sv a3892[] = {"6:5 ingredient-without-process"};
+constexpr example a3893[] = {{"celery in the same soup", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 (15 oz) cans white beans, drained\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n  - 2 cups celery, sliced\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [meat precooked, boiled 5 min]\n", "", a3892},
+    {"garlic in the amount of a vegetable", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 (15 oz) cans white beans, drained\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\n  - 30 cloves garlic\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [meat precooked, boiled 5 min]\n", "", a3892}};
+constexpr sv a3894[] = {"10 jar-broken"};
+constexpr example a3895[] = {{"one jar broke", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n90,,broken 1\n", a3894}};
+constexpr citation a3896[] = {{"nchfp-jar-sizes", "", ""},
     {"nchfp-process-time", "", ""},
     {"kstate-odd-jars", "", ""}};
-constexpr example a3891[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3892[] = {"3:6 jar-in-between"};
-constexpr example a3893[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", a3892},
-    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", "", a3892}};
-constexpr citation a3894[] = {{"usda-guide-1", "1", ""},
+constexpr example a3897[] = {{"carrots in pints", "food: carrots\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3898[] = {"3:6 jar-in-between"};
+constexpr example a3899[] = {{"carrots in half-pints", "food: carrots\npack: hot\njar: half-pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", a3898},
+    {"carrots in 500 mL jars", "food: carrots\npack: hot\njar: 500 mL\nmethod: pressure\ngauge: weighted\npressure: 103 kPa\ntime: 30 min\naltitude: 1403 m\n", "", a3898}};
+constexpr citation a3900[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-7", "7", ""}};
-constexpr example a3895[] = {{"jars boiled for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", "", {}},
+constexpr example a3901[] = {{"jars boiled for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", "", {}},
     {"ten minutes instead", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 900 ft\n", "", {}},
     {"apple juice in boiled jars", "food: apple juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars sterilized]\n", "", {}}};
-constexpr sv a3896[] = {"13:12 jar-sterilization"};
-constexpr sv a3897[] = {"1:1 jar-sterilization"};
-constexpr example a3898[] = {{"clean jars for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars not sterilized]\n", "", a3896},
-    {"nothing said about the jars", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", "", a3897},
-    {"apple juice with no word on the jars", "food: apple juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", "", a3897}};
-constexpr citation a3899[] = {{"nchfp-jar-sizes", "", ""},
+constexpr sv a3902[] = {"13:12 jar-sterilization"};
+constexpr sv a3903[] = {"1:1 jar-sterilization"};
+constexpr example a3904[] = {{"clean jars for a five-minute jam", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\nprepared: [jars not sterilized]\n", "", a3902},
+    {"nothing said about the jars", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", "", a3903},
+    {"apple juice with no word on the jars", "food: apple juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 5 min\naltitude: 900 ft\n", "", a3903}};
+constexpr citation a3905[] = {{"nchfp-jar-sizes", "", ""},
     {"kstate-odd-jars", "", ""},
     {"njaes-salsa", "", ""}};
-constexpr example a3900[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a3906[] = {{"venison and white bean soup in quarts", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", {}},
     {"salsa in pints", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3901[] = {"5:6 jar-too-large"};
-constexpr sv a3902[] = {"3:6 jar-too-large"};
-constexpr sv a3903[] = {"4:6 jar-too-large"};
-constexpr example a3904[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", "", a3901},
-    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", "", a3902},
-    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", "", a3902},
-    {"salsa in quarts", "food: chile salsa\nas-published: true\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a3903}};
-constexpr citation a3905[] = {{"usda-guide-1", "1", ""},
+constexpr sv a3907[] = {"5:6 jar-too-large"};
+constexpr sv a3908[] = {"3:6 jar-too-large"};
+constexpr sv a3909[] = {"4:6 jar-too-large"};
+constexpr example a3910[] = {{"venison and white bean soup in half-gallon jars", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: half-gallon\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 2 h\naltitude: 4600 ft\n", "", a3907},
+    {"green beans in 1-litre jars", "food: green beans\npack: hot\njar: 1 L\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", "", a3908},
+    {"mushrooms in quarts", "food: mushrooms\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 45 min\naltitude: 4600 ft\n", "", a3908},
+    {"salsa in quarts", "food: chile salsa\nas-published: true\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a3909}};
+constexpr citation a3911[] = {{"usda-guide-1", "1", ""},
     {"nebraska-unsealed", "", ""},
     {"kstate-unsealed", "", ""}};
-constexpr sv a3906[] = {"10 jar-unsealed"};
-constexpr example a3907[] = {{"two jars did not seal", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n1500,,unsealed 2\n", a3906}};
-constexpr example a3908[] = {{"seven pints of six quarts", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nbatch: 6 qt\njars: 7\ncanner: {quarts: 7, pints: 9}\n", "", {}}};
-constexpr sv a3909[] = {"9:8 jars-not-filled"};
-constexpr sv a3910[] = {"11:7 jars-not-filled"};
-constexpr example a3911[] = {{"a cup for a pint jar", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nbatch: 1 cup\n", "", a3909},
-    {"nine pints of which two quarts go to the table", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nbatch: 9 pt\nkeep-back: 2 qt\njars: 9\n", "", a3910}};
-constexpr example a3912[] = {{"nine pints of nine pints", "food: tomatoes in water\npack: hot\njar: pint\njars: 9\nbatch: 9 pt\nmethod: boiling-water\ntime: 50 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", {}},
+constexpr sv a3912[] = {"10 jar-unsealed"};
+constexpr example a3913[] = {{"two jars did not seal", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n1500,,unsealed 2\n", a3912}};
+constexpr example a3914[] = {{"seven pints of six quarts", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nbatch: 6 qt\njars: 7\ncanner: {quarts: 7, pints: 9}\n", "", {}}};
+constexpr sv a3915[] = {"9:8 jars-not-filled"};
+constexpr sv a3916[] = {"11:7 jars-not-filled"};
+constexpr example a3917[] = {{"a cup for a pint jar", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nbatch: 1 cup\n", "", a3915},
+    {"nine pints of which two quarts go to the table", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nbatch: 9 pt\nkeep-back: 2 qt\njars: 9\n", "", a3916}};
+constexpr example a3918[] = {{"nine pints of nine pints", "food: tomatoes in water\npack: hot\njar: pint\njars: 9\nbatch: 9 pt\nmethod: boiling-water\ntime: 50 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", {}},
     {"fewer jars than the batch would fill", "food: tomatoes in water\npack: hot\njar: pint\njars: 7\nbatch: 9 pt\nmethod: boiling-water\ntime: 50 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", {}}};
-constexpr sv a3913[] = {"4:7 jars-over-batch"};
-constexpr example a3914[] = {{"twelve pints of nine", "food: tomatoes in water\npack: hot\njar: pint\njars: 12\nbatch: 9 pt\nmethod: boiling-water\ntime: 50 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", a3913}};
-constexpr citation a3915[] = {{"missouri-leftovers", "", ""},
+constexpr sv a3919[] = {"4:7 jars-over-batch"};
+constexpr example a3920[] = {{"twelve pints of nine", "food: tomatoes in water\npack: hot\njar: pint\njars: 12\nbatch: 9 pt\nmethod: boiling-water\ntime: 50 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", a3919}};
+constexpr citation a3921[] = {{"missouri-leftovers", "", ""},
     {"nal-leftovers", "", ""}};
-constexpr example a3916[] = {{"a batch made for the jars", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
-constexpr sv a3917[] = {"14:26 leftovers-in-jar"};
-constexpr example a3918[] = {{"what was left from supper", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, leftovers]\n", "", a3917}};
-constexpr citation a3919[] = {{"iowa-canner-load", "", ""}};
-constexpr example a3920[] = {{"four pints", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\njars: 4\ncanner: {quarts: 7, pints: 9}\n", "", {}}};
-constexpr sv a3921[] = {"10:9 load-small"};
-constexpr example a3922[] = {{"three pints", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\njars: 3\ncanner: {quarts: 7, pints: 9}\n", "", a3921}};
-constexpr citation a3923[] = {{"usda-guide-1", "1", ""},
+constexpr example a3922[] = {{"a batch made for the jars", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
+constexpr sv a3923[] = {"14:26 leftovers-in-jar"};
+constexpr example a3924[] = {{"what was left from supper", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, leftovers]\n", "", a3923}};
+constexpr citation a3925[] = {{"iowa-canner-load", "", ""}};
+constexpr example a3926[] = {{"four pints", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\njars: 4\ncanner: {quarts: 7, pints: 9}\n", "", {}}};
+constexpr sv a3927[] = {"10:9 load-small"};
+constexpr example a3928[] = {{"three pints", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\njars: 3\ncanner: {quarts: 7, pints: 9}\n", "", a3927}};
+constexpr citation a3929[] = {{"usda-guide-1", "1", ""},
     {"nchfp-equipment", "", ""}};
-constexpr sv a3924[] = {"3 log-unlike-plan"};
-constexpr example a3925[] = {{"temperatures of a pressure canner", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,F,event\n0,,steam\n10,203,weight-on\n16,241,at-pressure\n24,241.5,\n32,241,\n36,241,heat-off\n70,203,zero\n80,,opened\n", a3924}};
-constexpr sv a3926[] = {"4 log-unreadable",
+constexpr sv a3930[] = {"3 log-unlike-plan"};
+constexpr example a3931[] = {{"temperatures of a pressure canner", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,F,event\n0,,steam\n10,203,weight-on\n16,241,at-pressure\n24,241.5,\n32,241,\n36,241,heat-off\n70,203,zero\n80,,opened\n", a3930}};
+constexpr sv a3932[] = {"4 log-unreadable",
     "4 log-unreadable"};
-constexpr example a3927[] = {{"a unit in a cell and an event spelled wrong", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13 psi,at-presure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a3926}};
-constexpr example a3928[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3929[] = {"4:9 low-acid-needs-pressure"};
-constexpr example a3930[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", "", a3929},
-    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", "", a3929}};
-constexpr citation a3931[] = {{"usda-guide-4", "4", ""},
+constexpr example a3933[] = {{"a unit in a cell and an event spelled wrong", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13 psi,at-presure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a3932}};
+constexpr example a3934[] = {{"green beans in a pressure canner at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3935[] = {"4:9 low-acid-needs-pressure"};
+constexpr example a3936[] = {{"green beans boiled for three hours", "food: green beans\npack: hot\njar: pint\nmethod: boiling-water\ntime: 3 h\naltitude: 4600 ft\n", "", a3935},
+    {"potatoes in a steam canner", "food: white potatoes\npack: hot\njar: quart\nmethod: steam canner\ntime: 40 min\naltitude: 4600 ft\n", "", a3935}};
+constexpr citation a3937[] = {{"usda-guide-4", "4", ""},
     {"nchfp-pumpkin-butter", "", ""},
     {"kstate-pumpkin", "", ""},
     {"nchfp-fruit-puree", "", ""}};
-constexpr example a3932[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a3938[] = {{"pumpkin in 1-inch cubes", "food: pumpkin\nform: 1-inch-cubes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", "", {}},
     {"applesauce by its own table", "food: applesauce\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3933[] = {"2:7 low-acid-puree"};
-constexpr sv a3934[] = {"8:5 low-acid-puree"};
-constexpr example a3935[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", "", a3933},
-    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", "", a3933},
-    {"pumpkin puree in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup pumpkin puree\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3934},
-    {"mashed apples by the table of slices", "food: sliced apples\nform: mashed\npack: hot\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", "", a3933}};
-constexpr citation a3936[] = {{"rutgers-salsa", "", ""},
+constexpr sv a3939[] = {"2:7 low-acid-puree"};
+constexpr sv a3940[] = {"8:5 low-acid-puree"};
+constexpr example a3941[] = {{"pureed pumpkin", "food: pumpkin\nform: pureed\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 90 min\naltitude: 4600 ft\n", "", a3939},
+    {"refried beans", "food: dried pinto beans\nform: mashed-beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", "", a3939},
+    {"pumpkin puree in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup pumpkin puree\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3940},
+    {"mashed apples by the table of slices", "food: sliced apples\nform: mashed\npack: hot\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", "", a3939}};
+constexpr citation a3942[] = {{"rutgers-salsa", "", ""},
     {"usda-guide-3", "3", ""},
     {"usda-guide-6", "6", ""},
     {"njaes-salsa", "", ""}};
-constexpr example a3937[] = {{"exactly the tested onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a3943[] = {{"exactly the tested onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}},
     {"one pepper for another", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb jalapeno peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}},
     {"half of the onions", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1/2 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3938[] = {"5:5 low-acid-share-too-high"};
-constexpr sv a3939[] = {"8:5 low-acid-share-too-high"};
-constexpr sv a3940[] = {"4:5 low-acid-share-too-high"};
-constexpr example a3941[] = {{"a quarter more onion", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 1/4 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3938},
-    {"corn in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups corn\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3939},
-    {"more cucumbers and onions than the vinegar was tested for", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 10 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a3940},
-    {"fresh cilantro cooked in", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup cilantro, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3939}};
-constexpr citation a3942[] = {{"usda-guide-1", "1", ""},
+constexpr sv a3944[] = {"5:5 low-acid-share-too-high"};
+constexpr sv a3945[] = {"8:5 low-acid-share-too-high"};
+constexpr sv a3946[] = {"4:5 low-acid-share-too-high"};
+constexpr example a3947[] = {{"a quarter more onion", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 1/4 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3944},
+    {"corn in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups corn\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3945},
+    {"more cucumbers and onions than the vinegar was tested for", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 10 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a3946},
+    {"fresh cilantro cooked in", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup cilantro, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3945}};
+constexpr citation a3948[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-7", "7", ""},
     {"nchfp-equipment", "", ""},
     {"psu-equipment", "", ""}};
-constexpr example a3943[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3944[] = {"4:9 method-not-accepted"};
-constexpr sv a3945[] = {"5:9 method-not-accepted"};
-constexpr example a3946[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", "", a3944},
-    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", "", a3944},
-    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3944},
-    {"hot jam turned upside down", "food: pear-apple jam\nas-published: true\npack: hot\njar: half-pint\nmethod: inversion\ntime: 10 min\naltitude: 4600 ft\n", "", a3945}};
-constexpr example a3947[] = {{"bread-and-butter pickles at 182 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", "", {}}};
-constexpr sv a3948[] = {"4:9 method-not-for-food"};
-constexpr example a3949[] = {{"chile salsa at 182 F", "food: chile salsa\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", "", a3948},
-    {"sauerkraut at 182 F", "food: sauerkraut\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\nprepared: [fully fermented]\n", "", a3948}};
-constexpr citation a3950[] = {{"usda-guide-3", "3", ""},
+constexpr example a3949[] = {{"beets in a pressure canner with a 15 psi weight", "food: beets\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3950[] = {"4:9 method-not-accepted"};
+constexpr sv a3951[] = {"5:9 method-not-accepted"};
+constexpr example a3952[] = {{"beets in the oven", "food: beets\npack: hot\njar: pint\nmethod: oven\ntime: 90 min\naltitude: 4600 ft\n", "", a3950},
+    {"chicken in an electric multi-cooker", "food: boneless chicken\npack: raw\njar: pint\nmethod: electric pressure cooker\ntime: 75 min\naltitude: 4600 ft\n", "", a3950},
+    {"a slip of the pen", "food: beets\npack: hot\njar: pint\nmethod: presure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3950},
+    {"hot jam turned upside down", "food: pear-apple jam\nas-published: true\npack: hot\njar: half-pint\nmethod: inversion\ntime: 10 min\naltitude: 4600 ft\n", "", a3951}};
+constexpr example a3953[] = {{"bread-and-butter pickles at 182 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", "", {}}};
+constexpr sv a3954[] = {"4:9 method-not-for-food"};
+constexpr example a3955[] = {{"chile salsa at 182 F", "food: chile salsa\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\n", "", a3954},
+    {"sauerkraut at 182 F", "food: sauerkraut\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 182 F\nprepared: [fully fermented]\n", "", a3954}};
+constexpr citation a3956[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-5", "5", ""}};
-constexpr example a3951[] = {{"the published recipe itself", "ingredients:\n  - 5 lb tomatoes, chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp salt\n  - 1/2 tsp black pepper\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3952[] = {"2:5 nearest-recipe",
+constexpr example a3957[] = {{"the published recipe itself", "ingredients:\n  - 5 lb tomatoes, chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp salt\n  - 1/2 tsp black pepper\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3958[] = {"2:5 nearest-recipe",
     "2:5 no-tested-process",
     "9:9 low-acid-needs-pressure"};
-constexpr example a3953[] = {{"a salsa of one's own, near a published one", "ingredients:\n  - 5 lb tomatoes, chopped\n  - 3 lb chile peppers, seeded and chopped\n  - 2 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3952}};
-constexpr citation a3954[] = {{"usda-guide-1", "1", ""},
+constexpr example a3959[] = {{"a salsa of one's own, near a published one", "ingredients:\n  - 5 lb tomatoes, chopped\n  - 3 lb chile peppers, seeded and chopped\n  - 2 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3958}};
+constexpr citation a3960[] = {{"usda-guide-1", "1", ""},
     {"nchfp-pumpkin-butter", "", ""},
     {"wisconsin-mixtures", "", ""},
     {"clemson-soups", "", ""}};
-constexpr example a3955[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3956[] = {"1:7 no-tested-process"};
-constexpr sv a3957[] = {"2:5 no-tested-process"};
-constexpr sv a3958[] = {"4:3 no-tested-process"};
-constexpr example a3959[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3956},
-    {"onions and apples in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb apples, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3957},
-    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3958},
-    {"pumpkin butter", "food: pumpkin butter\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a3956}};
-constexpr citation a3960[] = {{"usda-guide-2", "2", ""},
+constexpr example a3961[] = {{"onions by their own table", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3962[] = {"1:7 no-tested-process"};
+constexpr sv a3963[] = {"2:5 no-tested-process"};
+constexpr sv a3964[] = {"4:3 no-tested-process"};
+constexpr example a3965[] = {{"cauliflower, which has no table", "food: cauliflower\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3962},
+    {"onions and apples in one jar", "ingredients:\n  - 4 lb onions, peeled\n  - 3 lb apples, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3963},
+    {"carrots among the onions", "food: onions\ningredients: |\n  4 lb onions, peeled\n  1 lb carrots, sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3964},
+    {"pumpkin butter", "food: pumpkin butter\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a3962}};
+constexpr citation a3966[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"wisconsin-white-peaches", "", ""}};
-constexpr example a3961[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", "", {}}};
-constexpr sv a3962[] = {"9:12 not-in-process"};
-constexpr sv a3963[] = {"8:12 not-in-process"};
-constexpr example a3964[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", "", a3962},
-    {"smoke in the salsa", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", "", a3963}};
-constexpr citation a3965[] = {{"usda-guide-3", "3", ""},
+constexpr example a3967[] = {{"snap beans with nothing but what the table has", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", "", {}}};
+constexpr sv a3968[] = {"9:12 not-in-process"};
+constexpr sv a3969[] = {"8:12 not-in-process"};
+constexpr example a3970[] = {{"snap beans that were smoked", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", "", a3968},
+    {"smoke in the salsa", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [lightly smoked]\n", "", a3969}};
+constexpr citation a3971[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-6", "6", ""},
     {"njaes-salsa", "", ""}};
-constexpr example a3966[] = {{"the recipe as printed", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a3972[] = {{"the recipe as printed", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}},
     {"the recipe with another dried spice", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 1 tsp ground cinnamon\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3967[] = {"7:5 not-in-recipe"};
-constexpr sv a3968[] = {"8:5 not-in-recipe"};
-constexpr example a3969[] = {{"apples in the pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups apples, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a3967},
-    {"raisins in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup raisins\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3968}};
-constexpr citation a3970[] = {{"usda-guide-5", "5", ""},
+constexpr sv a3973[] = {"7:5 not-in-recipe"};
+constexpr sv a3974[] = {"8:5 not-in-recipe"};
+constexpr example a3975[] = {{"apples in the pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups apples, chopped\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a3973},
+    {"raisins in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 1 cup raisins\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3974}};
+constexpr citation a3976[] = {{"usda-guide-5", "5", ""},
     {"clemson-soups", "", ""}};
-constexpr example a3971[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", "", {}}};
-constexpr sv a3972[] = {"9:40 not-reheated"};
-constexpr sv a3973[] = {"11:7 not-reheated"};
-constexpr example a3974[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", "", a3972},
-    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", "", a3973}};
-constexpr example a3975[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3976[] = {"1:7 numbers-by-extension"};
-constexpr example a3977[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3976}};
-constexpr sv a3978[] = {"9 opened-too-early"};
-constexpr example a3979[] = {{"opened 4 minutes after zero", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n74,,opened\n", a3978}};
-constexpr citation a3980[] = {{"kstate-soup-note", "", ""},
+constexpr example a3977[] = {{"beef stock brought back to a boil", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, reheated to a boil]\n", "", {}}};
+constexpr sv a3978[] = {"9:40 not-reheated"};
+constexpr sv a3979[] = {"11:7 not-reheated"};
+constexpr example a3980[] = {{"beef stock filled cold", "food: beef stock\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\nprepared: [bones removed, fat removed, not reheated]\n", "", a3978},
+    {"soup from the refrigerator with no word on reheating", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nheld: {for: 14 h, at: 38 F}\n", "", a3979}};
+constexpr example a3981[] = {{"carrots, which are in the guide", "food: carrots\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3982[] = {"1:7 numbers-by-extension"};
+constexpr example a3983[] = {{"onions, which are not", "food: onions\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "", a3982}};
+constexpr sv a3984[] = {"9 opened-too-early"};
+constexpr example a3985[] = {{"opened 4 minutes after zero", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n74,,opened\n", a3984}};
+constexpr citation a3986[] = {{"kstate-soup-note", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a3981[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3982[] = {"3:29 other-position"};
-constexpr example a3983[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", a3982}};
-constexpr citation a3984[] = {{"usda-guide-3", "3", ""},
+constexpr example a3987[] = {{"soup of carrots and onions in pints", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb onions]\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3988[] = {"3:29 other-position"};
+constexpr example a3989[] = {{"soup with corn in quarts", "food: vegetable soup\nas-published: true\ningredients: [2 lb carrots, 1 lb whole kernel corn]\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", a3988}};
+constexpr citation a3990[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"usda-guide-6", "6", ""}};
-constexpr example a3985[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3986[] = {"6:11 over-required",
+constexpr example a3991[] = {{"green beans just as the table says", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a3992[] = {"6:11 over-required",
     "7:7 over-required"};
-constexpr sv a3987[] = {"6:7 over-required"};
-constexpr sv a3988[] = {"8:14 over-required"};
-constexpr example a3989[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", a3986},
-    {"salsa for five minutes more", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 25 min\naltitude: 4600 ft\n", "", a3987},
-    {"pickles at 190 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 190 F\n", "", a3988}};
-constexpr example a3990[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}},
+constexpr sv a3993[] = {"6:7 over-required"};
+constexpr sv a3994[] = {"8:14 over-required"};
+constexpr example a3995[] = {{"green beans longer and at a higher pressure", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\n", "", a3992},
+    {"salsa for five minutes more", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 25 min\naltitude: 4600 ft\n", "", a3993},
+    {"pickles at 190 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 190 F\n", "", a3994}};
+constexpr example a3996[] = {{"beets in a hot pack", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", {}},
     {"sliced apples in a hot pack", "food: sliced apples\npack: hot\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a3991[] = {"3:7 pack-not-tested"};
-constexpr sv a3992[] = {"2:7 pack-not-tested"};
-constexpr example a3993[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3991},
-    {"sliced apples packed raw", "food: sliced apples\npack: raw\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", "", a3992}};
-constexpr citation a3994[] = {{"clemson-soups", "", ""},
+constexpr sv a3997[] = {"3:7 pack-not-tested"};
+constexpr sv a3998[] = {"2:7 pack-not-tested"};
+constexpr example a3999[] = {{"beets packed raw", "food: beets\nform: sliced\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\n", "", a3997},
+    {"sliced apples packed raw", "food: sliced apples\npack: raw\njar: pint\nmethod: boiling-water\ntime: 30 min\naltitude: 4600 ft\n", "", a3998}};
+constexpr citation a4000[] = {{"clemson-soups", "", ""},
     {"kstate-creamed-soup", "", ""},
     {"usda-guide-3", "3", ""}};
-constexpr sv a3995[] = {"8:5 pasta-or-grain-in-jar"};
-constexpr example a3996[] = {{"with pasta or grain", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups macaroni\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a3995}};
-constexpr citation a3997[] = {{"nchfp-process-time", "", ""},
+constexpr sv a4001[] = {"8:5 pasta-or-grain-in-jar"};
+constexpr example a4002[] = {{"with pasta or grain", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 cups macaroni\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4001}};
+constexpr citation a4003[] = {{"nchfp-process-time", "", ""},
     {"usda-guide-1", "1", ""}};
-constexpr sv a3998[] = {"1 plan-not-accepted"};
-constexpr example a3999[] = {{"a run at the pressure of sea level", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a3998}};
-constexpr citation a4000[] = {{"usda-guide-1", "1", ""},
+constexpr sv a4004[] = {"1 plan-not-accepted"};
+constexpr example a4005[] = {{"a run at the pressure of sea level", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4004}};
+constexpr citation a4006[] = {{"usda-guide-1", "1", ""},
     {"nist-sp811", "", ""}};
-constexpr example a4001[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4002[] = {"6:1 plan-unreadable",
+constexpr example a4007[] = {{"a plan that can be read", "title: Green beans, first picking\nfood: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a4008[] = {"6:1 plan-unreadable",
     "7:7 plan-unreadable"};
-constexpr sv a4003[] = {"4:1 plan-unreadable"};
-constexpr example a4004[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", "", a4002},
-    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4003}};
-constexpr citation a4005[] = {{"usda-guide-1", "1", ""},
+constexpr sv a4009[] = {"4:1 plan-unreadable"};
+constexpr example a4010[] = {{"a time without a unit and a key spelled wrong", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npresure: 13 psi\ntime: 20\naltitude: 4600 ft\n", "", a4008},
+    {"a key that stands twice", "food: green beans\npack: hot\njar: pint\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4009}};
+constexpr citation a4011[] = {{"usda-guide-1", "1", ""},
     {"nchfp-pop-quiz", "", ""}};
-constexpr sv a4006[] = {"5 pressure-dropped"};
-constexpr sv a4007[] = {"6 pressure-dropped"};
-constexpr example a4008[] = {{"12.5 psi after 8 minutes, and the timer was not started again", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,12.5,\n26,13,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4006},
-    {"the weight stood still and the time was not started again", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n10,weight-on\n15,at-pressure\n25,steady\n35,boil-lost\n37,steady\n45,steady\n55,heat-off\n90,zero\n100,opened\n", a4007}};
-constexpr citation a4009[] = {{"nchfp-equipment", "", ""},
+constexpr sv a4012[] = {"5 pressure-dropped"};
+constexpr sv a4013[] = {"6 pressure-dropped"};
+constexpr example a4014[] = {{"12.5 psi after 8 minutes, and the timer was not started again", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,12.5,\n26,13,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4012},
+    {"the weight stood still and the time was not started again", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n10,weight-on\n15,at-pressure\n25,steady\n35,boil-lost\n37,steady\n45,steady\n55,heat-off\n90,zero\n100,opened\n", a4013}};
+constexpr citation a4015[] = {{"nchfp-equipment", "", ""},
     {"sdsu-how-not-to-can", "", ""}};
-constexpr example a4010[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4011[] = {"6:11 pressure-too-high"};
-constexpr sv a4012[] = {"5 pressure-too-high"};
-constexpr example a4013[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", "", a4011},
-    {"a run that went up to 17 psi", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,17,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4012}};
-constexpr citation a4014[] = {{"usda-guide-4", "4", ""},
+constexpr example a4016[] = {{"15 psi on a weighted gauge", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a4017[] = {"6:11 pressure-too-high"};
+constexpr sv a4018[] = {"5 pressure-too-high"};
+constexpr example a4019[] = {{"20 psi to save time", "food: boneless chicken\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 20 psi\ntime: 75 min\naltitude: 4600 ft\n", "", a4017},
+    {"a run that went up to 17 psi", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,17,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4018}};
+constexpr citation a4020[] = {{"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"usda-guide-3", "3", ""},
     {"pnw-421", "", ""}};
-constexpr example a4015[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4021[] = {{"13 psi on a dial at 4,600 ft", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}},
     {"14 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 14 psi\ntime: 20 min\naltitude: 4600 ft\n", "", {}},
     {"crushed tomatoes at 8 psi with the time of that pressure", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 20 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", {}}};
-constexpr sv a4016[] = {"6:11 pressure-too-low"};
-constexpr sv a4017[] = {"7:11 pressure-too-low"};
-constexpr example a4018[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4016},
-    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4016},
-    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4017},
-    {"tomato juice below the lowest pressure of its table", "food: tomato juice\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 7 psi\ntime: 20 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", a4016}};
-constexpr example a4019[] = {{"quarts of onions, watched by the weight", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n10,weight-on\n15,at-pressure\n25,steady\n35,steady\n45,steady\n55,heat-off\n90,zero\n100,opened\n", {}}};
-constexpr sv a4020[] = {"5 reading-gap"};
-constexpr example a4021[] = {{"one reading in 20 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n28,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4020}};
-constexpr citation a4022[] = {{"usda-guide-3", "3", ""},
+constexpr sv a4022[] = {"6:11 pressure-too-low"};
+constexpr sv a4023[] = {"7:11 pressure-too-low"};
+constexpr example a4024[] = {{"the pressure for sea level on a dial", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 11 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4022},
+    {"the 10 psi weight in the mountains", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 10 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4022},
+    {"13 psi on a dial that reads 1 psi high", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\ngauge-error: +1 psi\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4023},
+    {"tomato juice below the lowest pressure of its table", "food: tomato juice\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 7 psi\ntime: 20 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", a4022}};
+constexpr example a4025[] = {{"quarts of onions, watched by the weight", "food: onions\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 40 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n10,weight-on\n15,at-pressure\n25,steady\n35,steady\n45,steady\n55,heat-off\n90,zero\n100,opened\n", {}}};
+constexpr sv a4026[] = {"5 reading-gap"};
+constexpr example a4027[] = {{"one reading in 20 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n28,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4026}};
+constexpr citation a4028[] = {{"usda-guide-3", "3", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-6", "6", ""},
     {"clemson-soups", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a4023[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", "", {}},
+constexpr example a4029[] = {{"venison and white bean soup by the published rules", "title: Venison and white bean soup\nfood: soups\nas-published: true\ningredients:\n  - 3 lb venison cubes, trimmed\n  - 2 lb dried white beans, rinsed\n  - 2 lb onions, peeled\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated, meat precooked]\n", "", {}},
     {"salsa with its ingredients", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}},
     {"salsa made as published", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4024[] = {"1:1 recipe-not-shown"};
-constexpr sv a4025[] = {"2:15 recipe-not-shown"};
-constexpr sv a4026[] = {"3:5 recipe-not-shown"};
-constexpr example a4027[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", a4024},
-    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", "", a4025},
-    {"salsa by its name alone", "food: chile salsa\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4024},
-    {"salsa without its main food", "food: chile salsa\ningredients:\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4026}};
-constexpr citation a4028[] = {{"usda-guide-2", "2", ""},
+constexpr sv a4030[] = {"1:1 recipe-not-shown"};
+constexpr sv a4031[] = {"2:15 recipe-not-shown"};
+constexpr sv a4032[] = {"3:5 recipe-not-shown"};
+constexpr example a4033[] = {{"soup with no word on the rules", "title: Venison and white bean soup\nfood: soups\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\n", "", a4030},
+    {"a chili of one's own", "food: chile con carne\nas-published: false\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [beans rehydrated]\n", "", a4031},
+    {"salsa by its name alone", "food: chile salsa\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4030},
+    {"salsa without its main food", "food: chile salsa\ningredients:\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4032}};
+constexpr citation a4034[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-7", "7", ""}};
-constexpr example a4029[] = {{"one measure of pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4030[] = {"7:5 recipe-part-too-large"};
-constexpr sv a4031[] = {"4:5 recipe-part-too-large"};
-constexpr example a4032[] = {{"too much pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 9 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4030},
-    {"peach jam with more sugar than printed", "food: jam without added pectin\ningredients:\n  - 5 1/2 cups peaches, crushed\n  - 6 cups sugar\n  - 2 tbsp lemon juice\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4031}};
-constexpr citation a4033[] = {{"usda-guide-2", "2", ""},
+constexpr example a4035[] = {{"one measure of pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a4036[] = {"7:5 recipe-part-too-large"};
+constexpr sv a4037[] = {"4:5 recipe-part-too-large"};
+constexpr example a4038[] = {{"too much pectin", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 9 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4036},
+    {"peach jam with more sugar than printed", "food: jam without added pectin\ningredients:\n  - 5 1/2 cups peaches, crushed\n  - 6 cups sugar\n  - 2 tbsp lemon juice\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4037}};
+constexpr citation a4039[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-3", "3", ""},
     {"usda-guide-7", "7", ""}};
-constexpr example a4034[] = {{"all of the fruit", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4040[] = {{"all of the fruit", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}},
     {"half a batch", "food: jam-pear-apple\ningredients:\n  - 1 cup pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 3 1/4 cups sugar\n  - 2 2/3 tbsp bottled lemon juice\n  - 3 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4035[] = {"4:5 recipe-part-too-small"};
-constexpr sv a4036[] = {"3:5 recipe-part-too-small"};
-constexpr example a4037[] = {{"half of the apples", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4035},
-    {"pie filling without its apple juice", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4036}};
-constexpr sv a4038[] = {"6 run-unfinished"};
-constexpr example a4039[] = {{"a log that ends after 16 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n", a4038}};
-constexpr citation a4040[] = {{"usda-guide-6", "6", ""}};
-constexpr example a4041[] = {{"3 tbsp to each 5 lb", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", "", {}}};
-constexpr sv a4042[] = {"4:5 salt-reduced-in-ferment"};
-constexpr sv a4043[] = {"3:5 salt-reduced-in-ferment"};
-constexpr example a4044[] = {{"one tablespoon short", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 14 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", "", a4042},
-    {"no salt at all", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", "", a4043}};
-constexpr citation a4045[] = {{"pnw-361", "", ""}};
-constexpr example a4046[] = {{"the soup from the stove", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
-constexpr sv a4047[] = {"14:26 slow-cooked"};
-constexpr example a4048[] = {{"the soup from the slow cooker", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, slow cooked]\n", "", a4047}};
-constexpr example a4049[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", "", {}}};
-constexpr sv a4050[] = {"11:9 solids-over-half"};
-constexpr example a4051[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", "", a4050}};
-constexpr example a4052[] = {{"beans that soak overnight", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 cups dried white beans\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [beans rehydrated, boiled 5 min]\nsteps: [\"Soak the beans overnight, boil and drain them.\", \"Boil everything 5 minutes.\"]\n", "", {}}};
-constexpr sv a4053[] = {"15:39 standing-unsaid"};
-constexpr example a4054[] = {{"a pot that stands overnight", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Leave the pot on the stove overnight.\"]\n", "", a4053}};
-constexpr citation a4055[] = {{"nchfp-steam-canner", "", ""},
+constexpr sv a4041[] = {"4:5 recipe-part-too-small"};
+constexpr sv a4042[] = {"3:5 recipe-part-too-small"};
+constexpr example a4043[] = {{"half of the apples", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1/2 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4041},
+    {"pie filling without its apple juice", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4042}};
+constexpr sv a4044[] = {"6 run-unfinished"};
+constexpr example a4045[] = {{"a log that ends after 16 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n", a4044}};
+constexpr citation a4046[] = {{"usda-guide-6", "6", ""}};
+constexpr example a4047[] = {{"3 tbsp to each 5 lb", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", "", {}}};
+constexpr sv a4048[] = {"4:5 salt-reduced-in-ferment"};
+constexpr sv a4049[] = {"3:5 salt-reduced-in-ferment"};
+constexpr example a4050[] = {{"one tablespoon short", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 14 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", "", a4048},
+    {"no salt at all", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n", "", a4049}};
+constexpr citation a4051[] = {{"pnw-361", "", ""}};
+constexpr example a4052[] = {{"the soup from the stove", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
+constexpr sv a4053[] = {"14:26 slow-cooked"};
+constexpr example a4054[] = {{"the soup from the slow cooker", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, slow cooked]\n", "", a4053}};
+constexpr example a4055[] = {{"soup with the jar half full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n", "", {}}};
+constexpr sv a4056[] = {"11:9 solids-over-half"};
+constexpr example a4057[] = {{"soup with three quarters of the jar full of solids", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n", "", a4056}};
+constexpr example a4058[] = {{"beans that soak overnight", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 cups dried white beans\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [beans rehydrated, boiled 5 min]\nsteps: [\"Soak the beans overnight, boil and drain them.\", \"Boil everything 5 minutes.\"]\n", "", {}}};
+constexpr sv a4059[] = {"15:39 standing-unsaid"};
+constexpr example a4060[] = {{"a pot that stands overnight", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Leave the pot on the stove overnight.\"]\n", "", a4059}};
+constexpr citation a4061[] = {{"nchfp-steam-canner", "", ""},
     {"wisconsin-steam-canner", "", ""}};
-constexpr example a4056[] = {{"sliced apples for 30 minutes", "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4062[] = {{"sliced apples for 30 minutes", "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n", "", {}},
     {"figs in pints at 900 ft", "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 45 min\naltitude: 900 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", {}}};
-constexpr sv a4057[] = {"4:9 steam-time-too-long"};
-constexpr example a4058[] = {{"quarts of tomatoes in water", "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4057},
-    {"figs in pints at 4,600 ft", "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", a4057},
-    {"quarts of tomatoes packed raw", "food: tomatoes-whole-raw-no-liquid\npack: raw\njar: quart\nmethod: steam\ntime: 95 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4057}};
-constexpr citation a4059[] = {{"usda-guide-2", "2", ""},
+constexpr sv a4063[] = {"4:9 steam-time-too-long"};
+constexpr example a4064[] = {{"quarts of tomatoes in water", "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4063},
+    {"figs in pints at 4,600 ft", "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n", "", a4063},
+    {"quarts of tomatoes packed raw", "food: tomatoes-whole-raw-no-liquid\npack: raw\njar: quart\nmethod: steam\ntime: 95 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4063}};
+constexpr citation a4065[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"usda-guide-6", "6", ""}};
-constexpr example a4060[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", "", {}}};
-constexpr sv a4061[] = {"9:12 step-left-out"};
-constexpr sv a4062[] = {"12:3 step-left-out"};
-constexpr sv a4063[] = {"1:1 step-left-out"};
-constexpr example a4064[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", "", a4061},
-    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", "", a4062},
-    {"sauerkraut with no word on its ferment", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4063}};
-constexpr example a4065[] = {{"noodles that come in at serving", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Cook noodles fresh when serving.\"]\n", "", {}}};
-constexpr sv a4066[] = {"15:39 step-names-unlisted"};
-constexpr example a4067[] = {{"noodles that only the directions name", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Stir in the noodles.\"]\n", "", a4066}};
-constexpr citation a4068[] = {{"usda-guide-1", "1", ""},
+constexpr example a4066[] = {{"peeled potatoes in fresh water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n", "", {}}};
+constexpr sv a4067[] = {"9:12 step-left-out"};
+constexpr sv a4068[] = {"12:3 step-left-out"};
+constexpr sv a4069[] = {"1:1 step-left-out"};
+constexpr example a4070[] = {{"potatoes with their skins", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n", "", a4067},
+    {"potatoes in their starchy cooking water", "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n", "", a4068},
+    {"sauerkraut with no word on its ferment", "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4069}};
+constexpr example a4071[] = {{"noodles that come in at serving", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Cook noodles fresh when serving.\"]\n", "", {}}};
+constexpr sv a4072[] = {"15:39 step-names-unlisted"};
+constexpr example a4073[] = {{"noodles that only the directions name", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Stir in the noodles.\"]\n", "", a4072}};
+constexpr citation a4074[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a4069[] = {{"the pressure of this altitude in both", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 15 psi for 75 minutes.\"]\n", "", {}}};
-constexpr sv a4070[] = {"15:39 step-pressure-lower"};
-constexpr example a4071[] = {{"directions that were written near the sea", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 10 psi for 75 minutes.\"]\n", "", a4070}};
-constexpr citation a4072[] = {{"usda-guide-1", "1", ""},
+constexpr example a4075[] = {{"the pressure of this altitude in both", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 15 psi for 75 minutes.\"]\n", "", {}}};
+constexpr sv a4076[] = {"15:39 step-pressure-lower"};
+constexpr example a4077[] = {{"directions that were written near the sea", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 10 psi for 75 minutes.\"]\n", "", a4076}};
+constexpr citation a4078[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""}};
-constexpr example a4073[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", {}}};
-constexpr sv a4074[] = {"1:1 step-reminder"};
-constexpr example a4075[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", a4074}};
-constexpr example a4076[] = {{"the same time in both", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process pints 60 and quarts 75 minutes.\"]\n", "", {}}};
-constexpr sv a4077[] = {"15:9 steps-against-plan",
+constexpr example a4079[] = {{"okra with every step said", "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", {}}};
+constexpr sv a4080[] = {"1:1 step-reminder"};
+constexpr example a4081[] = {{"okra with no word on the headspace", "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n", "", a4080}};
+constexpr example a4082[] = {{"the same time in both", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process pints 60 and quarts 75 minutes.\"]\n", "", {}}};
+constexpr sv a4083[] = {"15:9 steps-against-plan",
     "15:47 steps-against-plan"};
-constexpr example a4078[] = {{"directions for another pack and a shorter time", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Put the raw venison into the jars.\", \"Process for 40 minutes.\"]\n", "", a4077}};
-constexpr citation a4079[] = {{"usda-guide-7", "7", ""}};
-constexpr example a4080[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4081[] = {"5:5 sugar-reduced-in-jam"};
-constexpr sv a4082[] = {"3:5 sugar-reduced-in-jam"};
-constexpr example a4083[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4081},
-    {"jam with no sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4082}};
-constexpr citation a4084[] = {{"usda-guide-1", "1", ""},
+constexpr example a4084[] = {{"directions for another pack and a shorter time", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Put the raw venison into the jars.\", \"Process for 40 minutes.\"]\n", "", a4083}};
+constexpr citation a4085[] = {{"usda-guide-7", "7", ""}};
+constexpr example a4086[] = {{"the full sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a4087[] = {"5:5 sugar-reduced-in-jam"};
+constexpr sv a4088[] = {"3:5 sugar-reduced-in-jam"};
+constexpr example a4089[] = {{"half a cup short", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4087},
+    {"jam with no sugar", "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n", "", a4088}};
+constexpr citation a4090[] = {{"usda-guide-1", "1", ""},
     {"usda-guide-2", "2", ""},
     {"uga-bulletin-989", "", ""},
     {"oregon-mangoes", "", ""}};
-constexpr example a4085[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4091[] = {{"trout in pint jars", "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n", "", {}},
     {"crushed tomatoes, whose table is read", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", {}}};
-constexpr sv a4086[] = {"1:7 table-not-verified"};
-constexpr example a4087[] = {{"tomato paste by an old bulletin", "food: tomato paste\nas-published: true\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n", "", a4086}};
-constexpr example a4088[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "", {}}};
-constexpr sv a4089[] = {"8:14 temperature-too-low"};
-constexpr sv a4090[] = {"4 temperature-too-low"};
-constexpr example a4091[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", "", a4089},
-    {"a thermometer that shows 179 F once", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "minute,F,event\n0,181,at-pressure\n10,180,\n20,179,\n22,181,\n30,182,heat-off\n", a4090}};
-constexpr citation a4092[] = {{"clemson-soups", "", ""},
+constexpr sv a4092[] = {"1:7 table-not-verified"};
+constexpr example a4093[] = {{"tomato paste by an old bulletin", "food: tomato paste\nas-published: true\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n", "", a4092}};
+constexpr example a4094[] = {{"exactly 180 F", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "", {}}};
+constexpr sv a4095[] = {"8:14 temperature-too-low"};
+constexpr sv a4096[] = {"4 temperature-too-low"};
+constexpr example a4097[] = {{"one degree less", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n", "", a4095},
+    {"a thermometer that shows 179 F once", "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n", "minute,F,event\n0,181,at-pressure\n10,180,\n20,179,\n22,181,\n30,182,heat-off\n", a4096}};
+constexpr citation a4098[] = {{"clemson-soups", "", ""},
     {"iowa-thickeners", "", ""},
     {"usda-guide-2", "2", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a4093[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", "", {}},
+constexpr example a4099[] = {{"venison cubes in plain broth", "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n", "", {}},
     {"apple pie filling with its tested starch", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4094[] = {"9:12 thickener-in-jar"};
-constexpr sv a4095[] = {"8:5 thickener-in-jar"};
-constexpr sv a4096[] = {"5:5 thickener-in-jar"};
-constexpr example a4097[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", "", a4094},
-    {"cornstarch in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp cornstarch\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4095},
-    {"too much starch in apple pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4096}};
-constexpr citation a4098[] = {{"usda-guide-2", "2", ""},
+constexpr sv a4100[] = {"9:12 thickener-in-jar"};
+constexpr sv a4101[] = {"8:5 thickener-in-jar"};
+constexpr sv a4102[] = {"5:5 thickener-in-jar"};
+constexpr example a4103[] = {{"green beans in thickened sauce", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n", "", a4100},
+    {"cornstarch in the salsa", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp cornstarch\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", a4101},
+    {"too much starch in apple pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4102}};
+constexpr citation a4104[] = {{"usda-guide-2", "2", ""},
     {"usda-guide-3", "3", ""},
     {"usda-guide-4", "4", ""},
     {"usda-guide-5", "5", ""},
     {"nchfp-process-time", "", ""}};
-constexpr example a4099[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4105[] = {{"quarts of green beans for 25 minutes", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n", "", {}},
     {"salsa for the 20 minutes of 4,600 ft", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4100[] = {"7:7 time-too-short"};
-constexpr sv a4101[] = {"9:7 time-too-short"};
-constexpr sv a4102[] = {"11:7 time-too-short"};
-constexpr sv a4103[] = {"7 time-too-short"};
-constexpr example a4104[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4100},
-    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", "", a4101},
-    {"salsa for the 15 minutes of sea level", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4102},
-    {"crushed tomatoes with the time of one pressure and another pressure", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 15 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4100},
-    {"a run of 19 minutes where 20 are needed", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n35,13,heat-off\n70,0,zero\n80,,opened\n", a4103}};
-constexpr sv a4105[] = {"4 timing-started-early"};
-constexpr example a4106[] = {{"the timer started at 11 psi", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n14,11,at-pressure\n16,13,\n24,13.5,\n32,13,\n34,13,heat-off\n70,0,zero\n80,,opened\n", a4105}};
-constexpr citation a4107[] = {{"iowa-thickeners-2018", "", ""},
+constexpr sv a4106[] = {"7:7 time-too-short"};
+constexpr sv a4107[] = {"9:7 time-too-short"};
+constexpr sv a4108[] = {"11:7 time-too-short"};
+constexpr sv a4109[] = {"7 time-too-short"};
+constexpr example a4110[] = {{"quarts of green beans with the time for pints", "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "", a4106},
+    {"venison and white bean soup one minute short", "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n", "", a4107},
+    {"salsa for the 15 minutes of sea level", "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4108},
+    {"crushed tomatoes with the time of one pressure and another pressure", "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 15 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n", "", a4106},
+    {"a run of 19 minutes where 20 are needed", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n35,13,heat-off\n70,0,zero\n80,,opened\n", a4109}};
+constexpr sv a4111[] = {"4 timing-started-early"};
+constexpr example a4112[] = {{"the timer started at 11 psi", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n10,0,weight-on\n14,11,at-pressure\n16,13,\n24,13.5,\n32,13,\n34,13,heat-off\n70,0,zero\n80,,opened\n", a4111}};
+constexpr citation a4113[] = {{"iowa-thickeners-2018", "", ""},
     {"usda-guide-4", "4", ""}};
-constexpr example a4108[] = {{"the soup with thin broth", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
-constexpr sv a4109[] = {"14:26 too-dense"};
-constexpr example a4110[] = {{"the soup cooked down", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, cooked down thick]\n", "", a4109}};
-constexpr citation a4111[] = {{"osu-own-chili", "", ""},
+constexpr example a4114[] = {{"the soup with thin broth", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
+constexpr sv a4115[] = {"14:26 too-dense"};
+constexpr example a4116[] = {{"the soup cooked down", "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, cooked down thick]\n", "", a4115}};
+constexpr citation a4117[] = {{"osu-own-chili", "", ""},
     {"pnw-361", "", ""},
     {"wisconsin-mixtures", "", ""}};
-constexpr example a4112[] = {{"a thin soup of the same things, in pints and for the time of chile con carne", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
-constexpr sv a4113[] = {"2:5 variant-of-tested-recipe"};
-constexpr sv a4114[] = {"3:5 variant-of-tested-recipe"};
-constexpr example a4115[] = {{"the same soup in quarts", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4113},
-    {"a venison chili without broth", "title: Venison chili\ningredients:\n  - 3 lb ground venison, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 3 qt tomatoes, chopped\n  - 2 tbsp chili powder\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4114}};
-constexpr citation a4116[] = {{"usda-guide-1", "1", ""},
+constexpr example a4118[] = {{"a thin soup of the same things, in pints and for the time of chile con carne", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", {}}};
+constexpr sv a4119[] = {"2:5 variant-of-tested-recipe"};
+constexpr sv a4120[] = {"3:5 variant-of-tested-recipe"};
+constexpr example a4121[] = {{"the same soup in quarts", "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4119},
+    {"a venison chili without broth", "title: Venison chili\ningredients:\n  - 3 lb ground venison, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 3 qt tomatoes, chopped\n  - 2 tbsp chili powder\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n", "", a4120}};
+constexpr citation a4122[] = {{"usda-guide-1", "1", ""},
     {"kstate-venting", "", ""},
     {"pnw-421", "", ""}};
-constexpr example a4117[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", "", {}}};
-constexpr sv a4118[] = {"9:7 vent-too-short"};
-constexpr sv a4119[] = {"3 vent-too-short"};
-constexpr example a4120[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", "", a4118},
-    {"a run that was vented for 7 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n7,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4119}};
-constexpr example a4121[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4122[] = {"7:7 vinegar-homemade"};
-constexpr sv a4123[] = {"5:5 vinegar-homemade"};
-constexpr example a4124[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", "", a4122},
-    {"homemade vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups homemade vinegar\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4123}};
-constexpr example a4125[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", "", {}},
+constexpr example a4123[] = {{"vented for 10 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n", "", {}}};
+constexpr sv a4124[] = {"9:7 vent-too-short"};
+constexpr sv a4125[] = {"3 vent-too-short"};
+constexpr example a4126[] = {{"vented for 7 minutes", "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n", "", a4124},
+    {"a run that was vented for 7 minutes", "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n", "minute,psi,event\n0,,steam\n7,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n", a4125}};
+constexpr example a4127[] = {{"bought vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}}};
+constexpr sv a4128[] = {"7:7 vinegar-homemade"};
+constexpr sv a4129[] = {"5:5 vinegar-homemade"};
+constexpr example a4130[] = {{"homemade vinegar in each jar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n", "", a4128},
+    {"homemade vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups homemade vinegar\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4129}};
+constexpr example a4131[] = {{"5 % vinegar", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n", "", {}},
     {"5 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4126[] = {"8:10 vinegar-too-weak"};
-constexpr sv a4127[] = {"5:5 vinegar-too-weak"};
-constexpr example a4128[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", "", a4126},
-    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4127}};
-constexpr sv a4129[] = {"4 water-low"};
-constexpr example a4130[] = {{"the water was too low after 8 minutes", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n0,at-pressure\n8,water-low\n10,steady\n16,steady\n20,heat-off\n", a4129}};
-constexpr citation a4131[] = {{"usda-guide-5", "5", ""},
+constexpr sv a4132[] = {"8:10 vinegar-too-weak"};
+constexpr sv a4133[] = {"5:5 vinegar-too-weak"};
+constexpr example a4134[] = {{"4 % vinegar in tomatoes", "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n", "", a4132},
+    {"4 % vinegar in pickles", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4133}};
+constexpr sv a4135[] = {"4 water-low"};
+constexpr example a4136[] = {{"the water was too low after 8 minutes", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n", "minute,event\n0,steam\n0,at-pressure\n8,water-low\n10,steady\n16,steady\n20,heat-off\n", a4135}};
+constexpr citation a4137[] = {{"usda-guide-5", "5", ""},
     {"nchfp-smoked-fish", "", ""}};
-constexpr example a4132[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", {}}};
-constexpr sv a4133[] = {"9:8 water-too-little"};
-constexpr example a4134[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", a4133}};
-constexpr citation a4135[] = {{"usda-guide-6", "6", ""},
+constexpr example a4138[] = {{"smoked trout with 4 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", {}}};
+constexpr sv a4139[] = {"9:8 water-too-little"};
+constexpr example a4140[] = {{"smoked trout with 3 quarts of water", "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n", "", a4139}};
+constexpr citation a4141[] = {{"usda-guide-6", "6", ""},
     {"usda-guide-2", "2", ""}};
-constexpr example a4136[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}},
+constexpr example a4142[] = {{"no water, as tested", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", {}},
     {"all of the water of a tested filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", {}}};
-constexpr sv a4137[] = {"7:5 water-too-much"};
-constexpr sv a4138[] = {"6:5 water-too-much"};
-constexpr example a4139[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4137},
-    {"more water in a pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 3 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4138}};
-constexpr example a4140[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", "", {}}};
-constexpr sv a4141[] = {"2:7 word-unknown",
+constexpr sv a4143[] = {"7:5 water-too-much"};
+constexpr sv a4144[] = {"6:5 water-too-much"};
+constexpr example a4145[] = {{"water added to the vinegar", "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n", "", a4143},
+    {"more water in a pie filling", "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 3 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n", "", a4144}};
+constexpr example a4146[] = {{"beets, peeled, in fresh water", "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n", "", {}}};
+constexpr sv a4147[] = {"2:7 word-unknown",
     "4:6 word-unknown",
     "10:12 word-unknown"};
-constexpr example a4142[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", "", a4141}};
-constexpr example a4143[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", "", {}}};
-constexpr sv a4144[] = {"9:12 word-without-place"};
-constexpr sv a4145[] = {"8:12 word-without-place"};
-constexpr example a4146[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", "", a4144},
-    {"salsa pressed into the jar", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [packed tightly]\n", "", a4145}};
-constexpr check_rule a4147[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.11.2", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid, which is vitamin C, keeps fruit from turning brown and hardly makes it more acid. It is easily mistaken for citric acid. Tablets sold for canning tomatoes do not do it either. A table counts only the acids that were tested, each in its own amount: tomatoes have three, figs two, and Asian pears bottled lemon juice alone. An acid that the table leaves out may be strong or weak; for this food nobody has measured what it does in the jar. You may add it for color or taste, on top of an acid that counts.", "Add to each jar an acid that counts: {required}.", "", "", "", "", a3747, a3748, a3750},
+constexpr example a4148[] = {{"three slips of the pen", "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n", "", a4147}};
+constexpr example a4149[] = {{"asparagus with a word that has its place", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n", "", {}}};
+constexpr sv a4150[] = {"9:12 word-without-place"};
+constexpr sv a4151[] = {"8:12 word-without-place"};
+constexpr example a4152[] = {{"asparagus boiled before a raw pack", "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n", "", a4150},
+    {"salsa pressed into the jar", "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [packed tightly]\n", "", a4151}};
+constexpr check_rule a4153[] = {{"acid-does-not-count", "The acid is one of those that the table names", "error", "rejects", "2026.11.2", "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}.", "", "Ascorbic acid, which is vitamin C, keeps fruit from turning brown and hardly makes it more acid. It is easily mistaken for citric acid. Tablets sold for canning tomatoes do not do it either. A table counts only the acids that were tested, each in its own amount: tomatoes have three, figs two, and Asian pears bottled lemon juice alone. An acid that the table leaves out may be strong or weak; for this food nobody has measured what it does in the jar. You may add it for color or taste, on top of an acid that counts.", "Add to each jar an acid that counts: {required}.", "", "", "", "", a3747, a3748, a3750},
     {"acid-missing", "The acid that a process names goes in", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for this: {required}.", "", "Where a published process adds acid, to every jar or in its recipe, that acid is part of what was tested, and no heat in the tables replaces it: tomatoes need it in a pressure canner too. Acids are not alike. Citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar of 5 % is weaker, and vitamin C keeps the color and hardly makes food sour. Without the acid, a jar that gets only the heat for acid food can let botulism spores grow.", "Add the tested acid: {required}.", "", "", "", "", a3751, a3752, a3756},
     {"acid-not-bottled", "Lemon and lime juice is the bottled kind that was tested", "error", "rejects", "2026.11.2", "\"{found}\" is not bottled juice, and the process for {food} was tested with bottled juice.", "\"{found}\" does not say whether the juice is bottled, and only bottled juice was tested. {instead}", "Bottled lemon and lime juice are made to an even strength. A fresh lemon may be strong or weak, and nobody can taste the difference well enough. The tested amount is an amount of bottled juice, so the same amount of another juice leaves the acid of the jar unknown. That matters most in food near the line between acid and low-acid food, such as tomatoes, figs and salsa: with too little acid, botulism spores can grow in the jar. Squeeze fresh lemon over the food when you serve it.", "Use bottled juice, at least as much as the process asks for, and write \"bottled\" in the plan.", "", "", "", "", a3757, a3758, a3761},
     {"acid-too-little", "There is as much acid as the process asks for", "error", "rejects", "2026.11.1", "The plan adds {found}; the process for {food} asks for more: {required}.", "", "Where acid goes into every jar, its amount belongs to the size of the jar: a quart needs twice what a pint needs. In a tested recipe it goes into the batch and belongs to the amount of the main food. With less, the food in the jar is not the food that was tested, and it may end on the low-acid side, above pH 4.6 (the higher the pH, the less acid). There botulism spores can grow, and the heat for acid food does not kill them. More acid than the process asks for does no harm. Where it tastes too sharp, a little sugar takes the edge off.", "Add this much: {required}.", "", "", "", "", a3751, a3762, a3766},
@@ -59084,129 +59090,133 @@ constexpr check_rule a4147[] = {{"acid-does-not-count", "The acid is one of thos
     {"gauge-cannot-hold", "The pressure is one that a weighted gauge can hold", "error", "rejects", "2026.11.1", "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between.", "", "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides.", "Use the weight that the table gives for your altitude, and write its pressure in the plan.", "", "", "", "", a3841, a3842, a3844},
     {"gauge-error-too-large", "The dial is close enough to be corrected for", "error", "rejects", "2026.11.1", "The plan gives the dial an error of {found}. It can be corrected for only when it is {required}.", "", "A dial that reads high is the dangerous kind: it shows more pressure than the canner has. Even 1 psi costs more than a tenth of the effect of a 20-minute process, and 2 psi about three tenths. When the error is small and known, the canner is run that much higher. Beyond 2 psi, Extension offices say to replace the gauge; some already do so at 1 psi. Have a dial tested every year, before its first use, and after it was dropped or knocked. A weighted gauge needs no such test.", "Replace the dial, or use a canner with a weighted gauge, before you can.", "", "", "", "", a3845, a3846, a3848},
     {"gauge-error-unused", "With a weighted gauge the error of a dial is left aside", "note", "none", "2026.11.1", "The plan gives a dial error of {found} and a weighted gauge. The weight sets the pressure, so the error is not used.", "", "A weight cannot read wrong: it lifts at its pressure, as long as it is not chipped and its vent is clean. Many canners have a dial beside it, and the two may differ by a pound or more. The weight decides then. A cook who turned the heat down because a dial reads high would take heat from the jars. The dial only shows how the canner warms up and cools down. Its error matters again on the day you can by the dial alone.", "Go by the weight, and have the dial tested before you can by the dial alone.", "", "", "", "", a3849, a3850, a3852},
-    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", "", "", "", "", a3853, a3854, a3857},
-    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room it is pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch, raw poultry 1 1/4, fruit, tomatoes, salsa and pickles mostly 1/2, jams 1/4. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", "", "", "", "", a3853, a3858, a3861},
-    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", "By the log the canner was heated for {found} before the steam flowed; the process for {food} asks for {required}.", "", "", "", a3862, a3863, a3865},
-    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. A process is tested on food that goes from the pot into the jar; while cooked food cools and waits, the germs in it can grow, and it can become thicker, so that heat reaches the middle later. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", "", "", "", "", a3866, a3867, a3869},
-    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. A poison that germs have left in the food is not undone by canning.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", "", "", "", "", a3870, a3867, a3872},
-    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", "", "", "", "", a3870, a3873, a3875},
-    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", "", "", "", "", a3, a3876, a3878},
-    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" is not understood. {instead}", "", "Everything in the jar counts. A spoon of flour makes the liquid thick, so that the heat comes later to the middle; a vegetable takes acid away from a salsa or has no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "Write the amount, the food by its plain name, and behind a comma how it is cut, as in `2 cups onions, chopped`. Leave out what is not in the jar.", "", "", "", "", a3879, a3880, a3884},
-    {"ingredient-without-process", "Each part of a mixture has a canning process of its own", "error", "untested", "2026.11.3", "No published process covers this part of \"{found}\": {reason}.", "", "In a soup the cook may choose, but only among foods whose heating was tested one by one. Celery, cabbage and its kin, zucchini, eggplant, leeks, turnips, wine and ready sauces have no process of their own: nobody has measured how they take heat, how dense they lie in the jar, or how acid they are. So the time of the soup cannot be lent to them. Onions, carrots, potatoes, corn, peas, green beans, peppers and greens have one. Herbs, spices, salt and a little garlic are seasoning; in the amount of a vegetable they count as one. How much that is stands in no publication: it is common practice, and on the careful side.", "Leave it out of the jar and add it when the jar is opened and heated, or freeze the dish. A seasoning may stay in a smaller amount.", "", "", "", "", a1245, a3885, a3887},
-    {"jar-broken", "No jar broke in the canner", "warning", "none", "2026.11.3", "{found} broke.", "", "A jar breaks when it has a flaw, when it is too cold for what is filled in, or when it stands on the bare bottom of the canner. Splinters are too small to be seen, so its food is thrown out with it, and the canner is cleaned before the next load. The other jars are looked at closely for cracks and for bits of glass on their outside. Their process is not touched by it, as long as pressure and time were kept.", "Throw out the broken jar with its food. Wash the other jars, and look for cracks.", "", "", "", "", a23, a3803, a3889},
-    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The middle of the smaller jar heats sooner, so the food in it gets a little more heat than it needs, and never less; the time of a smaller size could end before the middle is hot. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", "", "", "", "", a3890, a3891, a3893},
-    {"jar-sterilization", "Jars are boiled empty before filling where the process is under 10 minutes", "error", "rejects", "2026.11.2", "The process for {food} is shorter than {instead}, and the plan says \"{found}\". Such a process needs jars that were boiled empty before filling: {required}.", "The process for {food} is shorter than {instead}, and the plan does not say that the jars were boiled empty before filling: {required}.", "A process of ten minutes or more also takes care of the jar itself. A shorter one does not, and mold or yeast left in the jar can spoil the food. So the empty jars are boiled first, covered by an inch of water: 10 minutes up to 1,000 ft and a minute more for each further 1,000 ft. Five-minute processes are those of jams, apple juice and some pickles up to 1,000 ft; higher up their times reach ten minutes, and clean hot jars are enough.", "Boil the empty jars for the time named and add `jars sterilized` to `prepared`; or leave the filled jars in the canner for ten minutes instead.", "", "", "", "", a3894, a3895, a3898},
-    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner: salsa, for one, has no process in quarts. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", "", "", "", "", a3899, a3900, a3904},
-    {"jar-unsealed", "Every jar has sealed after 12 to 24 hours", "warning", "none", "2026.11.3", "{found} did not seal.", "", "A jar that is not sealed lets air and germs in, however well it was processed. It says nothing about the other jars of the load, and nothing about the process: a nick in the rim, a bit of food under the lid or a jar that was filled too high is enough. Such a jar does not go on the shelf. Within 24 hours it can be processed again, if a tested hot pack exists for the food; it can also be eaten from the refrigerator, or frozen. A second process costs much quality, so one jar is best eaten soon.", "Within 24 hours process it again with a new lid and the whole time, where a hot-pack process exists; or refrigerate it and eat it within a few days; or freeze it with 1 1/2 in of headspace.", "", "", "", "", a3905, a3803, a3907},
-    {"jars-not-filled", "There is enough food for the jars", "warning", "none", "2026.11.3", "What is there fills {found} {reason} jars at most, not {required}.", "", "A jar is filled up to its headspace and no less: too much air stays in a jar that is half full, the seal is weak and the food at the top turns dark. So food that does not fill a jar is not canned in it. How much a jar takes is an estimate from its volume and from the width of its mouth, with the headspace as a cylinder; it is counted here so that the jar takes as little as it can.", "Plan fewer jars or smaller ones, and refrigerate or freeze what is left.", "", "", "", "", a23, a3908, a3911},
-    {"jars-over-batch", "The jars hold no more than there is to fill", "error", "incomplete", "2026.11.3", "{found} hold more than there is to fill, which is {required}. One of the two is not so.", "", "What goes into each jar, such as lemon juice or salt, is counted by the number of jars. Three jars too many on paper are six tablespoons of lemon juice that are in no jar. So the number is compared with the batch wherever both are stated. A jar counts with its volume less the headspace, as wide as a regular mouth; one part in twenty is left for measuring, which is common practice and has no source.", "Write how many jars are really filled, or correct `batch`.", "", "", "", "", a23, a3912, a3914},
-    {"leftovers-in-jar", "What is left from the table is not canned", "error", "rejects", "2026.11.3", "The plan says \"{found}\". {reason}", "", "Leftovers have cooled, stood and been stirred with spoons from plates; how many germs they hold, and how thick they have become, nobody knows. A tested process starts with fresh food, prepared in a known way and filled hot at once. Putting leftovers into jars and heating them until they seal is no canning: a seal says nothing about what grows inside. Cooked food keeps 3 to 4 days in the refrigerator, and for months in the freezer.", "Freeze leftovers in portions, or set the part for the jars aside and can it before the meal.", "", "", "", "", a3915, a3916, a3918},
-    {"load-small", "A pressure canner is not nearly empty", "warning", "none", "2026.11.3", "Load {reason} has {found} jars; a jar maker asks for at least {required} in a pressure canner.", "", "The more jars stand in a canner, the less air has to be driven out, and heating up and cooling down take their usual time, which is part of the tested process. With very few jars a canner may hardly reach its pressure, or run dry. The USDA and the National Center for Home Food Preservation set no least load; the number is good practice of a jar maker, repeated by Extension, and was not tested by them. Jars of water take the place of missing jars of food.", "Fill the spare places with jars of water, or can this load together with another.", "", "", "", "", a3919, a3920, a3922},
-    {"log-unlike-plan", "The log is of the kind of canner that the plan names", "error", "incomplete", "2026.11.3", "The log holds {found}; for this plan it needs {required}. {reason}", "", "Each process is tested and printed in one measure. A pressure canner goes by its gauge or its weight: a thermometer in it shows one spot, may be off by some degrees, and does not show the air that stayed in. So temperatures can explain such a run and cannot vouch for it. The other way round, a pressure means nothing for jars in boiling water; a log with pressures there is most likely the log of another run, or the plan is another one.", "Give the log that belongs to the plan, or write {required} the next time.", "", "", "", "", a3923, a3791, a3925},
-    {"log-unreadable", "The text can be read as a run log", "error", "incomplete", "2026.11.3", "{reason}", "", "A run log is a table: a header that names the columns, then a row for each reading or event. A cell is not guessed at. A comma in place of a decimal point turns one number into two, a time that goes back may be a slip of the pen or another day, and a unit inside a cell may not be the one that the header names. Each of these could make a drop in pressure disappear. So everything that is not clear is named at once, with line and column, and the log is judged when it is put right.", "{instead}", "", "", "", "", a23, a3803, a3927},
-    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner. {reason}", "", "How acid a food is, is measured as pH: the lower the number, the more acid. Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ (its hardy resting form) can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", "", "", "", "", a34, a3928, a3930},
-    {"low-acid-puree", "Food is not mashed or pureed unless its table says so", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; no published process for {food} has that. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so for low-acid food no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested. Acid fruit is another matter: applesauce and other fruit purees have tables of their own, with their own times.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree. For acid fruit use the table of its sauce or puree.", "", "", "", "", a3931, a3932, a3935},
-    {"low-acid-share-too-high", "Low-acid vegetables, herbs and meat stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\" is more low-acid food than the tested recipe for {food} allows: {required}.", "", "A tested recipe balances low-acid food, such as onions, peppers, corn, garlic, meat and fresh herbs, against tomatoes, fruit, vinegar or lemon juice. More of the one without more of the other makes the jar less acid. Above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. The larger share can make the mixture thicker too, so that heat reaches the middle later. Fewer onions or peppers are fine, as long as nothing else fills the gap. One kind of pepper may stand for another, and one kind of onion for another, with the total unchanged.", "Allowed in the jar: {required}. Stir more in when you open it.", "", "", "", "", a3936, a3937, a3941},
-    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", "", "", "", "", a3942, a3943, a3946},
-    {"method-not-for-food", "A method is used only for the foods whose publication names it", "error", "rejects", "2026.11.2", "The publication for {food} does not name {method}.", "", "Low-temperature pasteurization holds jars at 180 to 185 F instead of boiling them. It was tested for a few cucumber pickles whose recipes name it, such as bread-and-butter pickles and fresh-pack dills; there the acid of the vinegar, or the acid that forms while they stand in salted water, does much of the work. Sauerkraut, beets, beans, salsa, fruit and pickles with reduced salt are not among them. For those the milder heat was never shown to be enough, however sour the food tastes.", "Use a method that is published for this food. {instead}", "", "", "", "", a38, a3947, a3949},
-    {"nearest-recipe", "A published recipe that comes near is named", "note", "none", "2026.11.3", "The published recipe nearest to this is {found}. {reason}", "", "A tested time belongs to a tested recipe. Where a recipe of your own is not far from a published one, the shortest way to the shelf is mostly to cook the published one: its amounts, its acid, its jar and its time. The differences are listed so that you can see what would have to change. Near is not the same: as long as a difference that the publication does not allow is left, its time does not hold.", "Compare the two, or look the published recipe up: write its name in `food` and its amounts under `ingredients`.", "", "", "", "", a3950, a3951, a3953},
-    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick it is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as a tested recipe for salsa or the rules for soup. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead}", "", "", "", "", a3954, a3955, a3959},
-    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. White-fleshed peaches can be too low in acid for the times of yellow ones. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", "", "", "", "", a3960, a3961, a3964},
-    {"not-in-recipe", "Nothing goes in that the tested recipe does not have and no rule allows", "error", "untested", "2026.11.2", "No test is known of {food} with \"{found}\". {reason}", "", "A process time belongs to one mixture. Dried spices may be changed, more vinegar or bottled lemon juice is allowed, and outside of jams and ferments so are salt and sugar. Other things, such as fruit, pectin or a firming salt, may change how thick the mixture is, how acid it is, or how the pieces take up the vinegar. It may do no harm; nobody has measured it, and so the time cannot be lent to it. \"Untested\" does not mean that it tastes bad: it is a dish for the refrigerator.", "Leave it out and add it when you open the jar, or look for a tested recipe that has it.", "", "", "", "", a3965, a3966, a3969},
-    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", "", "", "", "", a3970, a3971, a3974},
-    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read once only, or in a copy. A wrong digit in a time or a pressure would not show on the jar: it would look and seal like any other. So such a number is used, and you are told where it comes from, so that you can ask about it before you go by it.", "Ask your local Extension office if you want the guide's own word.", "", "", "", "", a23, a3975, a3977},
-    {"opened-too-early", "The canner stands for 10 minutes at zero before it is opened", "warning", "none", "2026.11.3", "The canner was opened {found} after its pressure was zero; wait {required}.", "", "When the gauge shows zero, the food in the jars is still hotter than boiling, and it boils up when the air around it gets cooler and thinner at once. Liquid is lost, bits of food get under the lids, and seals fail. Ten minutes with the weight off and the lid on let the jars settle. An older issue of the guide waited two minutes; the later ones wait ten. The wait is for the seals and for your hands: the process itself is done by then, so the verdict stays as it is.", "Take the weight off at zero, wait 10 minutes, then open the lid away from you. If only the weight was taken off then, all is well.", "", "", "", "", a23, a3803, a3979},
-    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", "", "", "", "", a3980, a3981, a3983},
-    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, a higher pressure up to 15 psi, or water above 185 F in low-temperature pasteurization makes the process no weaker; it costs texture and color. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, unless the table itself prints a shorter time for that pressure, as it does for tomatoes.", "Keep it if you like, but never trade the time against the pressure or the temperature.", "", "", "", "", a3984, a3985, a3989},
-    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. So the heat takes another time to reach the middle, and the end of the printed time may come too early. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", "", "", "", "", a3837, a3990, a3993},
-    {"pasta-or-grain-in-jar", "Pasta, rice and other grains stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Pasta, rice, barley and other grains are starchy and low in acid. In the jar they swell, take up the liquid that should carry the heat, and set to a dense mass. Heat passes through it slowly, so the middle stays cool for longer than the tested time allows, and botulism spores can live on there. They come out of the jar soft in any case. No home process is published for a jar with them.", "Leave it out, cook it fresh, and combine it with the food when you open the jar.", "", "", "", "", a3994, a3811, a3996},
-    {"plan-not-accepted", "The plan of the run is a published process", "error", "incomplete", "2026.11.3", "The plan itself is {found}, so no run can make it good. {reason}", "", "A log shows whether the canner did what was planned. It cannot show that the plan was right: for a food that was never tested, or for a time that is too short for its jar, the best run is still no published process. So the plan is judged first, as it would be without a log, and the run is never more than the plan. If the plan only leaves something out, say it and judge the log again; then the run may well be a good one.", "Judge the plan with `jarproof check` and mend it. Jars that are done already belong into the refrigerator or the freezer, or are thrown out.", "", "", "", "", a3997, a3803, a3999},
-    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", "", "", "", "", a4000, a4001, a4004},
-    {"pressure-dropped", "The pressure stays at the required one for the whole time", "error", "rejects", "2026.11.3", "At {choices} the log has {found}; the process needs {required} all the time. {reason}", "", "Less pressure is cooler steam, and below the tested temperature the kill slows down fast: with one psi less a minute does a tenth less, with more it soon does half. Nobody has tested a process with a dip in it, so no part of the time before the dip is counted. The rule is the same for a short dip and a long one: bring the pressure back, and start the whole time again from the beginning. A quick swing of the pressure also draws liquid out of the jars.", "Turn the heat up, bring the canner back to {required}, and start the whole time again. Watch the gauge, and hold it a little above the required pressure. On a canner with a weight go by the weight.", "", "", "", "", a4005, a3803, a4008},
-    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", "The log has {found}; the published limit for a home pressure canner is {required}. The process does not suffer from it; canner and food do.", "Turn the heat down, and hold the pressure a little above the required one.", "warning", "none", a4009, a4010, a4013},
-    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "In a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more pressure the higher the kitchen lies. With too little the whole load stays too cool, and botulism spores in low-acid food can live on. Psi is pounds per square inch. A weight has no steps between 10 and 15 psi. A dial that reads high shows more than the canner has, so it must show that much more. Tomatoes and fruit have lower pressures of their own; where a table offers several, each belongs to its own time.", "For the whole time, hold at least {required}.", "", "", "", "", a4014, a4015, a4018},
-    {"reading-gap", "Readings stand close enough to vouch for the whole time", "error", "incomplete", "2026.11.3", "For {found} the log has neither a reading nor a row with `steady`, where {required} may pass. {reason}", "", "A log can only vouch for what somebody saw. A canner can lose its pressure and find it again within a quarter of an hour, as a burner goes out or a pot boils dry, and a log with nothing in between would look just as good. So readings, or rows that say the weight moves or the water boils, may stand at most ten minutes apart while the time counts. That number is common practice and stands in no publication; the directions only say that the pressure is to be watched. A gap does not say that the process failed.", "Write a reading or `steady` at least every 10 minutes while the time counts. If readings are missing in the log and were taken, add them.", "", "", "", "", a23, a4019, a4021},
-    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as salsa, pickles, jam or chile con carne: their time was tested with those amounts, and more onion or less vinegar makes another food of it. So the ingredients are compared with the recipe line by line, at the scale of its main food. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone shows neither, and a family recipe under the same name has no tested time.", "Add the key `ingredients` with a line for each, such as `- 5 lb tomatoes, chopped`, so that they can be compared; or, if you follow the published recipe and its rules exactly, write `as-published: true`. If you do not, freeze the dish.", "", "", "", "", a4022, a4023, a4027},
-    {"recipe-part-too-large", "What thickens a tested recipe or makes it denser stays within it", "error", "rejects", "2026.11.2", "\"{found}\" is more than the tested recipe for {food} allows: {required}.", "", "Dried fruit, ketchup, molasses, pectin and, in a jam with a printed range, sugar make a mixture thicker. Heat then takes longer to reach the middle of the jar than it did in the test, and the printed time may be too short. Too much pectin or sugar also keeps a jam from setting as it should. Where a recipe prints a range, both of its ends count. For a larger batch make the recipe again, because a doubled jam may not set.", "Allowed here: {required}.", "", "", "", "", a4028, a4029, a4032},
-    {"recipe-part-too-small", "What a tested recipe needs to be acid or thin enough is there in full", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "Tomatoes, fruit and their juices bring acid into a mixture, thin liquids carry the heat inward, and pectin makes a jam firm. With less of one of them the mixture may be less acid, thicker or softer than the one that was tested, and the printed time no longer belongs to it. What is missing cannot be made up for with something else, nor with a longer time. A smaller batch is no trouble: cut every part of the recipe alike.", "Use {required}.", "", "", "", "", a4033, a4034, a4037},
-    {"run-unfinished", "The log goes on until the process is done", "error", "incomplete", "2026.11.3", "The log ends at {found}, before a row with {required}. {reason}", "", "A log may be judged at any moment of a run, and then says what to do next. Until the heat is off and a pressure canner has come down to zero by itself, the process is not done: the pressure can still drop, and the cooling is part of what was tested. So a log that simply ends is never accepted, whatever it shows so far. If the run is over and only the last rows were not written down, add them.", "Go on with the run and with the log, or add the rows that are missing.", "", "", "", "", a23, a3803, a4039},
-    {"salt-reduced-in-ferment", "The salt of a ferment is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested ferment has {required}.", "", "In sauerkraut and fermented pickles salt decides which bacteria grow. With enough of it, those that make acid win; with less, others may, and the acid that the canning process counts on never forms: what goes into the jars may then be a low-acid vegetable, and boiling water is not enough for that. So this salt is part of the process and not a seasoning. Salt substitutes and reduced-sodium salts do not do the same, and the salt of a brine poured on top does not make up for salt missing in the cabbage. In pickles made with vinegar, salt is only taste.", "Use {required}, and can the ferment only when it has ended.", "", "", "", "", a4040, a4041, a4044},
-    {"slow-cooked", "A dish from the slow cooker has no tested process", "error", "untested", "2026.11.3", "The plan says \"{found}\". {reason}", "", "A slow cooker takes hours through the warm stretch in which bacteria grow, and it cooks food soft and thick, so that the jar fills densely. Nobody has published a process for dishes made in it; no Extension page was found that takes them. The published directions boil the food and fill it at once, hot, with its pieces still loose in thin liquid, and the time of the table counts on that.", "Cook the batch in a pot on the stove by the published directions and fill the jars at once, or freeze what came from the slow cooker.", "", "", "", "", a4045, a4046, a4048},
-    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", "", "", "", "", a1239, a4049, a4051},
-    {"standing-unsaid", "Food that waits says for how long and how warm", "error", "incomplete", "2026.11.3", "\"{found}\" lets the food wait. The plan does not say for how long and how warm.", "", "Between 40 and 140 F cooked food may stand two hours in all, and one hour above 90 F. In a pot that cools on the stove overnight, bacteria grow for many hours, and some of them leave poisons that no canner takes away. In the refrigerator the same pot does no harm, if it was cooled fast and is boiled again before filling. Dried beans that soak in water are another thing: they are cooked after it.", "State it with `held`, such as 10 hours at 38 F, or say in that sentence that it stands in the refrigerator, or that it only soaks.", "", "", "", "", a3870, a4052, a4054},
-    {"steam-time-too-long", "An atmospheric steam canner runs for at most 45 minutes", "error", "rejects", "2026.11.2", "A steam canner runs for {required}, altitude included; this takes {found}.", "", "A steam canner holds only a few quarts of water, and it may not be opened to add more. In a longer run it can boil dry; then the steam fails, the jars cool, and nobody sees it. So it takes only food whose whole time, with the minutes that the altitude adds, fits into 45. Figs in pints just fit up to 1,000 ft and no longer above. Tomatoes packed raw without liquid take 85 minutes and more anywhere.", "Use a boiling-water canner for the same time, kept filled over the jars, or the pressure process of the table if it has one.", "", "", "", "", a4055, a4056, a4058},
-    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. A ferment that has ended has made its acid. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, hold less acid, or more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", "", "", "", "", a4059, a4060, a4064},
-    {"step-names-unlisted", "What the directions put in stands among the ingredients", "error", "incomplete", "2026.11.3", "The recipe speaks of {reason}, which is not among the ingredients.", "", "A recipe often hides a spoonful of flour, a cup of cream or a handful of noodles in its directions. In the jar flour makes the liquid thick and noodles swell, so that heat reaches the middle too late. Such a thing decides whether a batch may be canned at all, and it is not passed over because the list forgot it. If it goes into the jar, the list has to say so, and how much. If it comes in when the jar is opened, the directions have to say that.", "Add it to the ingredients if it goes into the jar; otherwise say in that sentence that it comes in at serving.", "", "", "", "", a636, a4065, a4067},
-    {"step-pressure-lower", "The directions name the pressure of this kitchen", "warning", "none", "2026.11.3", "{reason} That is the pressure of the lowest kitchens; this one needs {required}.", "", "Most recipes print one pressure, 10 pounds for a weight or 11 on a dial, and mean a kitchen near the sea. High up the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more. The plan has the right number. But at the stove the recipe lies beside the canner, and its number is the one that is read. Whoever follows it holds the whole load too cool, and botulism spores can live on. So cross it out on the recipe and write the pressure of this kitchen beside it.", "Follow the pressure of the plan, not that of the recipe; change it in the directions.", "", "", "", "", a4068, a4069, a4071},
-    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", "", "", "", "", a4072, a4073, a4075},
-    {"steps-against-plan", "The directions agree with the plan", "error", "incomplete", "2026.11.3", "The recipe and the plan do not agree. {reason}", "", "A plan is judged by what it states, but at the stove a cook follows the directions. Where the two differ, nobody can know which of them the jars will get. Many recipes were written for another kitchen, another jar, or before the tables were tested: they process a soup for half an hour, fill raw meat into a jar whose time was tested for a hot pack, or keep jars in boiling water for hours. A time holds only for the food as it was packed, in the canner it was tested in. So such a plan waits until its directions say the same as its numbers.", "Follow the published directions, and write them into the recipe; or state in the plan what the directions do.", "", "", "", "", a4068, a4076, a4078},
-    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "In jam and jelly, sugar holds the water that mold and yeast need, and together with fruit acid and pectin it makes the fruit firm up. The short process counts on that. With less sugar, or with a sweetener in its place, it is another product: it may stay runny, and it may mold. Recipes with less sugar exist; they use a pectin made for it, and its directions are then the recipe. In canned fruit and most pickles sugar is only taste and may be left out.", "Use {required}, or follow the directions of a pectin made for less sugar.", "", "", "", "", a4079, a4080, a4083},
-    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not used. {reason}", "", "Every number in this edition is meant to be read again in a current publication before anybody cans by it. For a few tables that did not work out: only an old copy was at hand, or another publication speaks against it, and then the stricter one counts. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", "", "", "", "", a4084, a4085, a4087},
-    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.11.2", "The plan holds the water at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp, and it has no heat to spare. Below 180 F, if only for a moment, the germs that spoil pickles can live on. Above 185 F nothing is lost but crispness. So a thermometer stands in the water, which covers the jars by an inch, and the full 30 minutes count only while it shows at least 180 F. Boiling water does the same job without a thermometer.", "Hold the water at {required} for the whole time, by a thermometer, or use the boiling-water process.", "At {choices} the log has {found}; low-temperature pasteurization holds {required} all the time. {reason}", "", "", "", a38, a4088, a4091},
-    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar unless the tested recipe has it", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than the tested time allows; botulism spores can live on there. How thick a batch turns out differs from cook to cook. Only a few tested recipes have a thickener: fruit pie fillings take cook-type modified corn starch, corn relish a little flour, green tomato relish a little cornstarch. There the kind and the amount were tested too, and another starch behaves differently.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind, never more than printed.", "", "", "", "", a4092, a4093, a4097},
-    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and stay hot long enough. It was tested for that food, that pack and that size of jar. With less, germs in the middle can live on, in low-acid food botulism spores, and the jar will look and seal like any other. Minutes count from the moment the canner reaches its pressure or the water its full boil, and start again from zero if either is lost. In boiling water the time grows with the altitude, because water boils cooler up there; under pressure the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from its pressure, its full boil or, in low-temperature pasteurization, from 180 F. {reason}", "By the log the time ran for {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "Hold the pressure or the boil for the whole {required}, in one piece.", "", "", a4098, a4099, a4104},
-    {"timing-started-early", "The timing starts when the pressure or the boil is reached", "error", "rejects", "2026.11.3", "The timing began at {choices} with {found}; it counts from {required}. {reason}", "", "The tested minutes are minutes at the full pressure or at a full boil. While a canner is on its way there, the jars are far cooler than the gauge seems to promise, and the middle of the jar follows slowly. Minutes of venting and of heating up never count, however many they are. A timer that is started two minutes early takes two minutes from the only part of the process that was measured, and nothing later shows it.", "Start the timer when the gauge shows the pressure, the weight moves as its maker says, or the water is at a full boil. If it was started early, start it again then, for the whole time.", "", "", "", "", a4005, a3803, a4106},
-    {"too-dense", "The food in the jar stays loose and thin", "error", "rejects", "2026.11.3", "The plan says \"{found}\". {reason}", "", "In a jar of loose pieces the thin liquid moves and carries the heat to the middle. A dish cooked down to a thick sauce, a stew that stands on the spoon or a jar packed tight passes the heat on slowly, from layer to layer, and its middle stays below the temperature that the time was made for. How thick one cook's pot becomes nobody can tell another. Recipes that are cooked down, such as ketchup and tomato sauce, were tested just so, and are acid.", "Leave it thin, with solids in half of the jar, and cook it down after opening; or freeze it thick.", "", "", "", "", a4107, a4108, a4110},
-    {"variant-of-tested-recipe", "A variant of a tested recipe is not canned as something milder", "error", "untested", "2026.11.3", "The ingredients are {found}, but not by the published recipe, and no process is published for such a variant. {reason}", "", "A tested time belongs to the recipe that was tested. A chili of your own is not chile con carne, and no published time is its own. Published advice differs: one Extension office sends every such dish to the freezer; another takes the longest time of all parts and the smallest of their jars; and the soup table holds what is truly a soup, thin and half liquid. The stricter reading is kept here. Without broth or water the dish is a variant of that recipe and has no process. With a quarter of the batch or more of it, which is common practice without a source, it may go by the soup table, but only in a jar in which that recipe was tested, and never for less time than it has there.", "Cook the published recipe in its own amounts and write `food: {instead}`; or make a thin soup of it, with broth, in a jar that the recipe has; or freeze the dish.", "", "", "", "", a4111, a4112, a4115},
-    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", "The vent was open for {found} of steam; the published directions ask for {required}.", "Let a steady jet of steam flow for {required} before the vent is closed. A canner that was closed too early is let down, opened, vented and run for the whole time.", "", "", a4116, a4117, a4120},
-    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.11.2", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "Homemade vinegar turns out differently from batch to batch, and its strength is not known. Pickles, salsas and tomatoes rest on enough acid, evenly, in every part of every jar; too little lets botulism spores grow. A sour taste says little about strength. Vinegar from a shop is made to the strength that its label shows, so that a cup of it brings as much acid as the cup in the test.", "Use bought vinegar labeled 5 % or more, in the full amount, and keep the homemade one for the table.", "", "", "", "", a4040, a4121, a4124},
-    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.11.2", "The plan has {found}; the tested amounts are amounts of vinegar with {required} acid.", "", "Recipes count on vinegar of 5 % acid, also labeled 50 grain. Weaker vinegar, such as some rice and wine vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. More of the weak vinegar is no way out: it brings more water too, and nobody has tested that. Where 4 % vinegar went in by mistake: less than 24 hours after canning move the jars to the refrigerator; later than that throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", "", "", "", "", a4040, a4125, a4128},
-    {"water-low", "Water covers the jars by an inch for the whole time", "error", "rejects", "2026.11.3", "At {choices} the log has {found}; the jars need water an inch or more above their lids, and {required}. {reason}", "", "A part of a jar that stands out of the water is heated by air and steam from one side only, and warms up much more slowly than the tests of the process assume. The minutes in which the water was too low are not minutes of the tested process. Water that is topped up has to be boiling, or the boil is lost as well. For a process of more than half an hour start with two inches above the jars, and keep a kettle of boiling water at hand.", "Pour in boiling water until the jars are covered by 1 to 2 inches, bring it back to a full boil, and start the whole time again.", "", "", "", "", a23, a3791, a4130},
-    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", "", "", "", "", a4131, a4132, a4134},
-    {"water-too-much", "No more water goes into the jar than was tested", "error", "rejects", "2026.11.2", "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}.", "", "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list.", "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water.", "", "", "", "", a4135, a4136, a4139},
-    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", "", "", "", "", a23, a4140, a4142},
-    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", "", "", "", "", a3832, a4143, a4146}};
-constexpr citation a4148[] = {{"clemson-soups", "", ""},
+    {"gauge-not-at-zero", "The gauge shows nothing where there is no pressure", "error", "incomplete", "2026.11.3", "At {choices} the log has {found}, where the canner has no pressure and the gauge may show {required}.", "", "While steam flows from the open vent, and when the canner is down to zero, the gauge must show nothing. One that shows more is off by so much all the time, and a gauge that is off by more than 2 psi is replaced. A data logger may count the pressure of the air too, which is 12 to 15 psi; its numbers then look like a full canner while there is hardly any steam pressure in it. Or the vent was not open, or the canner not down, as the log says. The log alone cannot tell, so the run stays incomplete.", "Set the logger to gauge pressure, which is 0 in an open canner; have a dial gauge tested. If the row is wrong, put it right.", "", "", "", "", a23, a3853, a3855},
+    {"gauges-disagree", "The gauge beside a weight shows about what the weight holds", "error", "incomplete", "2026.11.3", "At {choices} the weight moves, and the gauge beside it shows {found}; the process needs {required}.", "", "A weight holds its own pressure by itself, and where a canner has a weight and a dial, the weight is the one to go by. A dial may be off by a pound or two. Where it shows far less, the weight may be a lighter one than the plan says, or one that lost a ring, and a weight that moves early holds too little. The log cannot tell which of the two is right.", "Look at the mark on the weight and at all its parts; have the dial tested. If the weight was the right one, run the next load without the dial.", "", "", "", "", a23, a3856, a3858},
+    {"headspace-too-large", "The headspace is not much larger than the published one", "warning", "none", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right.", "Fill the jar up to {required} below the rim.", "", "", "", "", a3859, a3860, a3863},
+    {"headspace-too-small", "The headspace is at least the published one", "error", "rejects", "2026.11.1", "The plan leaves {found} of headspace; the table asks for {required}.", "", "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room it is pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch, raw poultry 1 1/4, fruit, tomatoes, salsa and pickles mostly 1/2, jams 1/4. A millimeter less counts as reading precision.", "Leave {required} between the food and the rim.", "", "", "", "", a3859, a3864, a3867},
+    {"heat-up-too-short", "The canner is heated as long as the process asks before venting", "error", "rejects", "2026.11.1", "The plan heats the canner for {found} before venting; the process for {food} asks for {required}.", "", "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle.", "Heat the canner with the vent open for at least {required} before the venting time begins.", "By the log the canner was heated for {found} before the steam flowed; the process for {food} asks for {required}.", "", "", "", a3868, a3869, a3871},
+    {"held-cold", "Food is canned fresh and not as leftovers", "warning", "none", "2026.11.1", "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers.", "", "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. A process is tested on food that goes from the pot into the jar; while cooked food cools and waits, the germs in it can grow, and it can become thicker, so that heat reaches the middle later. A dish that was thickened, or made without a tested recipe, has no process however well it was kept.", "Can the food on the day it is cooked, or freeze it instead.", "", "", "", "", a3872, a3873, a3875},
+    {"held-too-long", "Cooked food is not kept for days before canning", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; before canning it may be kept for {required}.", "", "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. A poison that germs have left in the food is not undone by canning.", "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good.", "", "", "", "", a3876, a3873, a3878},
+    {"held-too-warm", "Cooked food does not stand warm for long", "error", "rejects", "2026.11.1", "The plan keeps the cooked food for {found}; it may stand for {required}.", "", "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder.", "If the food has already stood that long, discard it; otherwise can it or chill it within the limit.", "", "", "", "", a3876, a3879, a3881},
+    {"holds-either-way", "What is left open makes no difference", "note", "none", "2026.11.1", "The plan does not say the {field}. On that point the table is met for {reason} alike.", "", "A gap in a plan matters only where the answer would change the result. At 4,600 ft a dial needs 13 psi and a weighted gauge 15 psi; a plan with 15 psi has enough on both. The tables for raw and hot pack often print the same minutes, and then the time is enough for either. In such a case nothing is asked for. The preparation still follows the pack you use.", "Add the {field} to the plan when you know it.", "", "", "", "", a3, a3882, a3884},
+    {"ingredient-unknown", "Every line of the ingredients is a known food", "error", "incomplete", "2026.11.1", "The line \"{found}\" is not understood. {instead}", "", "Everything in the jar counts. A spoon of flour makes the liquid thick, so that the heat comes later to the middle; a vegetable takes acid away from a salsa or has no process of its own. A line that is not understood could be any of these, or just a word spelled another way. Passing over it would mean to judge a different jar from the one you fill, so the plan stays incomplete until every line is clear.", "Write the amount, the food by its plain name, and behind a comma how it is cut, as in `2 cups onions, chopped`. Leave out what is not in the jar.", "", "", "", "", a3885, a3886, a3890},
+    {"ingredient-without-process", "Each part of a mixture has a canning process of its own", "error", "untested", "2026.11.3", "No published process covers this part of \"{found}\": {reason}.", "", "In a soup the cook may choose, but only among foods whose heating was tested one by one. Celery, cabbage and its kin, zucchini, eggplant, leeks, turnips, wine and ready sauces have no process of their own: nobody has measured how they take heat, how dense they lie in the jar, or how acid they are. So the time of the soup cannot be lent to them. Onions, carrots, potatoes, corn, peas, green beans, peppers and greens have one. Herbs, spices, salt and a little garlic are seasoning; in the amount of a vegetable they count as one. How much that is stands in no publication: it is common practice, and on the careful side.", "Leave it out of the jar and add it when the jar is opened and heated, or freeze the dish. A seasoning may stay in a smaller amount.", "", "", "", "", a1245, a3891, a3893},
+    {"jar-broken", "No jar broke in the canner", "warning", "none", "2026.11.3", "{found} broke.", "", "A jar breaks when it has a flaw, when it is too cold for what is filled in, or when it stands on the bare bottom of the canner. Splinters are too small to be seen, so its food is thrown out with it, and the canner is cleaned before the next load. The other jars are looked at closely for cracks and for bits of glass on their outside. Their process is not touched by it, as long as pressure and time were kept.", "Throw out the broken jar with its food. Wash the other jars, and look for cracks.", "", "", "", "", a23, a3803, a3895},
+    {"jar-in-between", "A jar that is not listed takes the time of the next larger one", "note", "none", "2026.11.1", "The table does not list {found} jars, so the {required} holds for them. {reason}", "", "Tables list a few sizes, mostly pint and quart. A jar that is smaller than a listed one, or lies between two, takes the time of the next larger size: half-pints and 12 oz jars the pint time, 24 oz jars the quart time. The middle of the smaller jar heats sooner, so the food in it gets a little more heat than it needs, and never less; the time of a smaller size could end before the middle is hot. A metric jar goes by what it really holds, and 500 mL is a little more than a US pint.", "Go by the {required}.", "", "", "", "", a3896, a3897, a3899},
+    {"jar-sterilization", "Jars are boiled empty before filling where the process is under 10 minutes", "error", "rejects", "2026.11.2", "The process for {food} is shorter than {instead}, and the plan says \"{found}\". Such a process needs jars that were boiled empty before filling: {required}.", "The process for {food} is shorter than {instead}, and the plan does not say that the jars were boiled empty before filling: {required}.", "A process of ten minutes or more also takes care of the jar itself. A shorter one does not, and mold or yeast left in the jar can spoil the food. So the empty jars are boiled first, covered by an inch of water: 10 minutes up to 1,000 ft and a minute more for each further 1,000 ft. Five-minute processes are those of jams, apple juice and some pickles up to 1,000 ft; higher up their times reach ten minutes, and clean hot jars are enough.", "Boil the empty jars for the time named and add `jars sterilized` to `prepared`; or leave the filled jars in the canner for ten minutes instead.", "", "", "", "", a3900, a3901, a3904},
+    {"jar-too-large", "The jar is no larger than the largest one in the table", "error", "rejects", "2026.11.1", "For {food} the table lists {required}; the plan says {found}. {reason}", "", "The middle of a bigger jar heats later, and how much later depends on the food. No formula turns the time for one jar into the time for a bigger one; somebody has to measure it. So a jar that is larger than every listed one has no tested process, however long it stays in the canner: salsa, for one, has no process in quarts. The other way round is fine: a jar that is smaller than a listed one takes the time of the next larger size in the table.", "Use {required}, and the time that the table gives for them.", "", "", "", "", a3905, a3906, a3910},
+    {"jar-unsealed", "Every jar has sealed after 12 to 24 hours", "warning", "none", "2026.11.3", "{found} did not seal.", "", "A jar that is not sealed lets air and germs in, however well it was processed. It says nothing about the other jars of the load, and nothing about the process: a nick in the rim, a bit of food under the lid or a jar that was filled too high is enough. Such a jar does not go on the shelf. Within 24 hours it can be processed again, if a tested hot pack exists for the food; it can also be eaten from the refrigerator, or frozen. A second process costs much quality, so one jar is best eaten soon.", "Within 24 hours process it again with a new lid and the whole time, where a hot-pack process exists; or refrigerate it and eat it within a few days; or freeze it with 1 1/2 in of headspace.", "", "", "", "", a3911, a3803, a3913},
+    {"jars-not-filled", "There is enough food for the jars", "warning", "none", "2026.11.3", "What is there fills {found} {reason} jars at most, not {required}.", "", "A jar is filled up to its headspace and no less: too much air stays in a jar that is half full, the seal is weak and the food at the top turns dark. So food that does not fill a jar is not canned in it. How much a jar takes is an estimate from its volume and from the width of its mouth, with the headspace as a cylinder; it is counted here so that the jar takes as little as it can.", "Plan fewer jars or smaller ones, and refrigerate or freeze what is left.", "", "", "", "", a23, a3914, a3917},
+    {"jars-over-batch", "The jars hold no more than there is to fill", "error", "incomplete", "2026.11.3", "{found} hold more than there is to fill, which is {required}. One of the two is not so.", "", "What goes into each jar, such as lemon juice or salt, is counted by the number of jars. Three jars too many on paper are six tablespoons of lemon juice that are in no jar. So the number is compared with the batch wherever both are stated. A jar counts with its volume less the headspace, as wide as a regular mouth; one part in twenty is left for measuring, which is common practice and has no source.", "Write how many jars are really filled, or correct `batch`.", "", "", "", "", a23, a3918, a3920},
+    {"leftovers-in-jar", "What is left from the table is not canned", "error", "rejects", "2026.11.3", "The plan says \"{found}\". {reason}", "", "Leftovers have cooled, stood and been stirred with spoons from plates; how many germs they hold, and how thick they have become, nobody knows. A tested process starts with fresh food, prepared in a known way and filled hot at once. Putting leftovers into jars and heating them until they seal is no canning: a seal says nothing about what grows inside. Cooked food keeps 3 to 4 days in the refrigerator, and for months in the freezer.", "Freeze leftovers in portions, or set the part for the jars aside and can it before the meal.", "", "", "", "", a3921, a3922, a3924},
+    {"load-small", "A pressure canner is not nearly empty", "warning", "none", "2026.11.3", "Load {reason} has {found} jars; a jar maker asks for at least {required} in a pressure canner.", "", "The more jars stand in a canner, the less air has to be driven out, and heating up and cooling down take their usual time, which is part of the tested process. With very few jars a canner may hardly reach its pressure, or run dry. The USDA and the National Center for Home Food Preservation set no least load; the number is good practice of a jar maker, repeated by Extension, and was not tested by them. Jars of water take the place of missing jars of food.", "Fill the spare places with jars of water, or can this load together with another.", "", "", "", "", a3925, a3926, a3928},
+    {"log-unlike-plan", "The log is of the kind of canner that the plan names", "error", "incomplete", "2026.11.3", "The log holds {found}; for this plan it needs {required}. {reason}", "", "Each process is tested and printed in one measure. A pressure canner goes by its gauge or its weight: a thermometer in it shows one spot, may be off by some degrees, and does not show the air that stayed in. So temperatures can explain such a run and cannot vouch for it. The other way round, a pressure means nothing for jars in boiling water; a log with pressures there is most likely the log of another run, or the plan is another one.", "Give the log that belongs to the plan, or write {required} the next time.", "", "", "", "", a3929, a3791, a3931},
+    {"log-unreadable", "The text can be read as a run log", "error", "incomplete", "2026.11.3", "{reason}", "", "A run log is a table: a header that names the columns, then a row for each reading or event. A cell is not guessed at. A comma in place of a decimal point turns one number into two, a time that goes back may be a slip of the pen or another day, and a unit inside a cell may not be the one that the header names. Each of these could make a drop in pressure disappear. So everything that is not clear is named at once, with line and column, and the log is judged when it is put right.", "{instead}", "", "", "", "", a23, a3803, a3933},
+    {"low-acid-needs-pressure", "Low-acid food is canned under pressure", "error", "rejects", "2026.11.1", "The plan says {found} for {food}. This counts as low-acid food, and its published processes all use a pressure canner. {reason}", "", "How acid a food is, is measured as pH: the lower the number, the more acid. Meat, poultry, fish, fresh vegetables and mixtures with them count as low-acid food: their pH is above 4.6. Inside a closed jar, without air, spores of the botulism germ (its hardy resting form) can wake up in such food and make a poison that nobody sees, smells or tastes. Boiling water never gets hotter than about 212 F, and at 4,600 ft it boils at about 204 F. The spores live through that, so a longer boil is no way around it. Steam under pressure reaches 240 F and more, and that heat is what the published times count on.", "Can it in a pressure canner by the table for {food}, or freeze it.", "", "", "", "", a34, a3934, a3936},
+    {"low-acid-puree", "Food is not mashed or pureed unless its table says so", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; no published process for {food} has that. {reason}", "", "In a jar of pieces the liquid between them moves and carries the heat inward. A thick puree hardly moves, and the middle of the jar stays cool for a long time. How thick it is changes from batch to batch, so for low-acid food no single time fits. USDA took back its old directions for mashed pumpkin and squash, and pumpkin butter has no process either, not even with acid added. Cubes in liquid have been tested. Acid fruit is another matter: applesauce and other fruit purees have tables of their own, with their own times.", "Can the food in a form that its table covers and mash it after opening, or freeze the puree. For acid fruit use the table of its sauce or puree.", "", "", "", "", a3937, a3938, a3941},
+    {"low-acid-share-too-high", "Low-acid vegetables, herbs and meat stay within the tested recipe", "error", "rejects", "2026.11.2", "\"{found}\" is more low-acid food than the tested recipe for {food} allows: {required}.", "", "A tested recipe balances low-acid food, such as onions, peppers, corn, garlic, meat and fresh herbs, against tomatoes, fruit, vinegar or lemon juice. More of the one without more of the other makes the jar less acid. Above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. The larger share can make the mixture thicker too, so that heat reaches the middle later. Fewer onions or peppers are fine, as long as nothing else fills the gap. One kind of pepper may stand for another, and one kind of onion for another, with the total unchanged.", "Allowed in the jar: {required}. Stir more in when you open it.", "", "", "", "", a3942, a3943, a3947},
+    {"method-not-accepted", "The method is one that published processes use", "error", "rejects", "2026.11.1", "The method \"{found}\" is not accepted. {reason}", "", "A published time belongs to one way of heating: it was worked out by measuring the heat inside filled jars in that kind of canner. Another appliance heats the jars in its own way, whatever its display shows, so no time in the tables fits it. Some old ways give the closed jar no heat at all. The lid may still pull down, but a seal only shows that the lid is tight. It does not show that the food in the jar got hot enough for long enough.", "Use a method with published processes. {instead}", "", "", "", "", a3948, a3949, a3952},
+    {"method-not-for-food", "A method is used only for the foods whose publication names it", "error", "rejects", "2026.11.2", "The publication for {food} does not name {method}.", "", "Low-temperature pasteurization holds jars at 180 to 185 F instead of boiling them. It was tested for a few cucumber pickles whose recipes name it, such as bread-and-butter pickles and fresh-pack dills; there the acid of the vinegar, or the acid that forms while they stand in salted water, does much of the work. Sauerkraut, beets, beans, salsa, fruit and pickles with reduced salt are not among them. For those the milder heat was never shown to be enough, however sour the food tastes.", "Use a method that is published for this food. {instead}", "", "", "", "", a38, a3953, a3955},
+    {"nearest-recipe", "A published recipe that comes near is named", "note", "none", "2026.11.3", "The published recipe nearest to this is {found}. {reason}", "", "A tested time belongs to a tested recipe. Where a recipe of your own is not far from a published one, the shortest way to the shelf is mostly to cook the published one: its amounts, its acid, its jar and its time. The differences are listed so that you can see what would have to change. Near is not the same: as long as a difference that the publication does not allow is left, its time does not hold.", "Compare the two, or look the published recipe up: write its name in `food` and its amounts under `ingredients`.", "", "", "", "", a3956, a3957, a3959},
+    {"no-tested-process", "A published process covers the food", "error", "untested", "2026.11.1", "{reason} Without a tested process nobody can say how long is long enough.", "", "A process time comes from measuring how heat reaches the slowest spot in jars of that very food. How thick it is, how much acid it holds and how the pieces lie together all change it, so the time for one food cannot be lent to another, and a longer time is still a guess. A mixture needs a process of its own, such as a tested recipe for salsa or the rules for soup. Many good foods have no canning process at all. \"Untested\" does not mean that the food is bad; it means that the freezer or the refrigerator is the place for it.", "Keep to a published process, or freeze or refrigerate the food. {instead}", "", "", "", "", a3960, a3961, a3965},
+    {"not-in-process", "Nothing is done to the food that its process does not have", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A published process covers one food prepared in one way. Smoke dries the flesh and changes how heat goes through it, so smoked fish has a table of its own and smoked meat has none. Gathered mushrooms differ too much from each other for one tested time. White-fleshed peaches can be too low in acid for the times of yellow ones. What a table does not name was not tested with its minutes.", "Leave that out, or use the table of the food as you have it; if there is none, freeze it.", "", "", "", "", a3966, a3967, a3970},
+    {"not-in-recipe", "Nothing goes in that the tested recipe does not have and no rule allows", "error", "untested", "2026.11.2", "No test is known of {food} with \"{found}\". {reason}", "", "A process time belongs to one mixture. Dried spices may be changed, more vinegar or bottled lemon juice is allowed, and outside of jams and ferments so are salt and sugar. Other things, such as fruit, pectin or a firming salt, may change how thick the mixture is, how acid it is, or how the pieces take up the vinegar. It may do no harm; nobody has measured it, and so the time cannot be lent to it. \"Untested\" does not mean that it tastes bad: it is a dish for the refrigerator.", "Leave it out and add it when you open the jar, or look for a tested recipe that has it.", "", "", "", "", a3971, a3972, a3975},
+    {"not-reheated", "Chilled food is boiling hot again before it is filled", "error", "rejects", "2026.11.1", "Before it goes into the jars, chilled food has to be {required}; the plan says \"{found}\". {reason}", "", "The published hot-pack times start from jars that are filled boiling hot. Cold food needs far longer until its middle is hot, and the table knows nothing of that wait. So stock that was cooled to lift off the fat, or soup from the refrigerator, is brought back to a full boil, not just warmed, and filled at once. A cold jar in a hot canner can also crack.", "Bring the food to a boil just before filling, and list `reheated to a boil` under `prepared`.", "", "", "", "", a3976, a3977, a3980},
+    {"numbers-by-extension", "Numbers that the USDA guide does not print say who prints them", "note", "none", "2026.11.1", "{reason}", "", "Most numbers here are those of the USDA guide. For a few foods the guide has no table and a university Extension service prints one, or a part of a row could be read once only, or in a copy. A wrong digit in a time or a pressure would not show on the jar: it would look and seal like any other. So such a number is used, and you are told where it comes from, so that you can ask about it before you go by it.", "Ask your local Extension office if you want the guide's own word.", "", "", "", "", a23, a3981, a3983},
+    {"opened-too-early", "The canner stands for 10 minutes at zero before it is opened", "warning", "none", "2026.11.3", "The canner was opened {found} after its pressure was zero; wait {required}.", "", "When the gauge shows zero, the food in the jars is still hotter than boiling, and it boils up when the air around it gets cooler and thinner at once. Liquid is lost, bits of food get under the lids, and seals fail. Ten minutes with the weight off and the lid on let the jars settle. An older issue of the guide waited two minutes; the later ones wait ten. The wait is for the seals and for your hands: the process itself is done by then, so the verdict stays as it is.", "Take the weight off at zero, wait 10 minutes, then open the lid away from you. If only the weight was taken off then, all is well.", "", "", "", "", a23, a3803, a3985},
+    {"other-position", "Another published position on this mixture is named", "note", "none", "2026.11.1", "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it.", "", "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter.", "Nothing has to change; a longer time up to the one named here does no harm but to the texture.", "", "", "", "", a3986, a3987, a3989},
+    {"over-required", "More than the table asks for is accepted", "note", "none", "2026.11.1", "The plan has {found}; the table asks for {required}. More than that is accepted.", "", "The numbers in the tables are the least that was tested to be enough. A longer time, a higher pressure up to 15 psi, or water above 185 F in low-temperature pasteurization makes the process no weaker; it costs texture and color. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, unless the table itself prints a shorter time for that pressure, as it does for tomatoes.", "Keep it if you like, but never trade the time against the pressure or the temperature.", "", "", "", "", a3990, a3991, a3995},
+    {"pack-not-tested", "The pack is one that the table has for this food", "error", "rejects", "2026.11.1", "The plan has a {found} pack; the table for {food} gives a {required} pack only.", "", "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. So the heat takes another time to reach the middle, and the end of the printed time may come too early. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need.", "Use the {required} pack, and prepare the food as its process says.", "", "", "", "", a3837, a3996, a3999},
+    {"pasta-or-grain-in-jar", "Pasta, rice and other grains stay out of the jar", "error", "rejects", "2026.11.2", "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}.", "", "Pasta, rice, barley and other grains are starchy and low in acid. In the jar they swell, take up the liquid that should carry the heat, and set to a dense mass. Heat passes through it slowly, so the middle stays cool for longer than the tested time allows, and botulism spores can live on there. They come out of the jar soft in any case. No home process is published for a jar with them.", "Leave it out, cook it fresh, and combine it with the food when you open the jar.", "", "", "", "", a4000, a3811, a4002},
+    {"plan-not-accepted", "The plan of the run is a published process", "error", "incomplete", "2026.11.3", "The plan itself is {found}, so no run can make it good. {reason}", "", "A log shows whether the canner did what was planned. It cannot show that the plan was right: for a food that was never tested, or for a time that is too short for its jar, the best run is still no published process. So the plan is judged first, as it would be without a log, and the run is never more than the plan. If the plan only leaves something out, say it and judge the log again; then the run may well be a good one.", "Judge the plan with `jarproof check` and mend it. Jars that are done already belong into the refrigerator or the freezer, or are thrown out.", "", "", "", "", a4003, a3803, a4005},
+    {"plan-unreadable", "The text can be read as a plan", "error", "incomplete", "2026.11.1", "{reason}", "", "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right.", "{instead}", "", "", "", "", a4006, a4007, a4010},
+    {"pressure-dropped", "The pressure stays at the required one for the whole time", "error", "rejects", "2026.11.3", "At {choices} the log has {found}; the process needs {required} all the time. {reason}", "", "Less pressure is cooler steam, and below the tested temperature the kill slows down fast: with one psi less a minute does about a quarter less, with three, less than half. Nobody has tested a process with a dip in it, so no part of the time before the dip is counted. The rule is the same for a short dip and a long one: bring the pressure back, and start the whole time again from the beginning. A quick swing of the pressure also draws liquid out of the jars.", "Turn the heat up, bring the canner back to {required}, and start the whole time again. Watch the gauge, and hold it a little above the required pressure. On a canner with a weight go by the weight.", "", "", "", "", a4011, a3803, a4014},
+    {"pressure-too-high", "The pressure stays within what home canners are run at", "error", "rejects", "2026.11.1", "The plan has {found}; the published limit for a home pressure canner is {required}.", "", "No table asks for more than 15 psi, and the published guidance is not to go above it, not even with a newer canner that could. More pressure does not buy a shorter time either: the times were tested near 240 F, and a time for one pressure cannot be worked out for another. What is left is strain on the canner and softer food. A high kitchen does not need more: the 15 psi weight holds for low-acid food up to 10,000 ft.", "Run the canner at the pressure that the table gives for your gauge and altitude.", "The log has {found}; the published limit for a home pressure canner is {required}. The process does not suffer from it; canner and food do.", "Turn the heat down, and hold the pressure a little above the required one.", "warning", "none", a4015, a4016, a4019},
+    {"pressure-too-low", "The pressure reaches the published one for the gauge and the altitude", "error", "rejects", "2026.11.1", "The plan has {found}; at {altitude} the table asks for at least {required}. {reason}", "", "In a canner the pressure makes the heat. High in the mountains the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more pressure the higher the kitchen lies. With too little the whole load stays too cool, and botulism spores in low-acid food can live on. Psi is pounds per square inch. A weight has no steps between 10 and 15 psi. A dial that reads high shows more than the canner has, so it must show that much more. Tomatoes and fruit have lower pressures of their own; where a table offers several, each belongs to its own time.", "For the whole time, hold at least {required}.", "", "", "", "", a4020, a4021, a4024},
+    {"reading-gap", "Readings stand close enough to vouch for the whole time", "error", "incomplete", "2026.11.3", "For {found} the log has neither a reading nor a row with `steady`, where {required} may pass. {reason}", "", "A log can only vouch for what somebody saw. A canner can lose its pressure and find it again within a quarter of an hour, as a burner goes out or a pot boils dry, and a log with nothing in between would look just as good. So readings, or rows that say the weight moves or the water boils, may stand at most ten minutes apart while the time counts. That number is common practice and stands in no publication; the directions only say that the pressure is to be watched. A gap does not say that the process failed.", "Write a reading or `steady` at least every 10 minutes while the time counts. If readings are missing in the log and were taken, add them.", "", "", "", "", a23, a4025, a4027},
+    {"recipe-not-shown", "A process that belongs to a recipe comes with that recipe", "error", "incomplete", "2026.11.1", "", "The plan does not show that {food} is made as published. {reason}.", "Some processes belong to a printed recipe, such as salsa, pickles, jam or chile con carne: their time was tested with those amounts, and more onion or less vinegar makes another food of it. So the ingredients are compared with the recipe line by line, at the scale of its main food. Others, such as soup, leave the choice to the cook inside fixed rules: only ingredients with canning directions of their own, half of the jar liquid, nothing that thickens. The name of the dish alone shows neither, and a family recipe under the same name has no tested time.", "Add the key `ingredients` with a line for each, such as `- 5 lb tomatoes, chopped`, so that they can be compared; or, if you follow the published recipe and its rules exactly, write `as-published: true`. If you do not, freeze the dish.", "", "", "", "", a4028, a4029, a4033},
+    {"recipe-part-too-large", "What thickens a tested recipe or makes it denser stays within it", "error", "rejects", "2026.11.2", "\"{found}\" is more than the tested recipe for {food} allows: {required}.", "", "Dried fruit, ketchup, molasses, pectin and, in a jam with a printed range, sugar make a mixture thicker. Heat then takes longer to reach the middle of the jar than it did in the test, and the printed time may be too short. Too much pectin or sugar also keeps a jam from setting as it should. Where a recipe prints a range, both of its ends count. For a larger batch make the recipe again, because a doubled jam may not set.", "Allowed here: {required}.", "", "", "", "", a4034, a4035, a4038},
+    {"recipe-part-too-small", "What a tested recipe needs to be acid or thin enough is there in full", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "Tomatoes, fruit and their juices bring acid into a mixture, thin liquids carry the heat inward, and pectin makes a jam firm. With less of one of them the mixture may be less acid, thicker or softer than the one that was tested, and the printed time no longer belongs to it. What is missing cannot be made up for with something else, nor with a longer time. A smaller batch is no trouble: cut every part of the recipe alike.", "Use {required}.", "", "", "", "", a4039, a4040, a4043},
+    {"run-unfinished", "The log goes on until the process is done", "error", "incomplete", "2026.11.3", "The log ends at {found}, before a row with {required}. {reason}", "", "A log may be judged at any moment of a run, and then says what to do next. Until the heat is off and a pressure canner has come down to zero by itself, the process is not done: the pressure can still drop, and the cooling is part of what was tested. So a log that simply ends is never accepted, whatever it shows so far. If the run is over and only the last rows were not written down, add them.", "Go on with the run and with the log, or add the rows that are missing.", "", "", "", "", a23, a3803, a4045},
+    {"salt-reduced-in-ferment", "The salt of a ferment is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested ferment has {required}.", "", "In sauerkraut and fermented pickles salt decides which bacteria grow. With enough of it, those that make acid win; with less, others may, and the acid that the canning process counts on never forms: what goes into the jars may then be a low-acid vegetable, and boiling water is not enough for that. So this salt is part of the process and not a seasoning. Salt substitutes and reduced-sodium salts do not do the same, and the salt of a brine poured on top does not make up for salt missing in the cabbage. In pickles made with vinegar, salt is only taste.", "Use {required}, and can the ferment only when it has ended.", "", "", "", "", a4046, a4047, a4050},
+    {"slow-cooked", "A dish from the slow cooker has no tested process", "error", "untested", "2026.11.3", "The plan says \"{found}\". {reason}", "", "A slow cooker takes hours through the warm stretch in which bacteria grow, and it cooks food soft and thick, so that the jar fills densely. Nobody has published a process for dishes made in it; no Extension page was found that takes them. The published directions boil the food and fill it at once, hot, with its pieces still loose in thin liquid, and the time of the table counts on that.", "Cook the batch in a pot on the stove by the published directions and fill the jars at once, or freeze what came from the slow cooker.", "", "", "", "", a4051, a4052, a4054},
+    {"solids-over-half", "The jar holds no more solids than the process allows", "error", "rejects", "2026.11.1", "The plan fills {found} of the jar with solids; the process for {food} allows {required}.", "", "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening.", "Fill solids into {required}, and top up with the hot liquid.", "", "", "", "", a1239, a4055, a4057},
+    {"standing-unsaid", "Food that waits says for how long and how warm", "error", "incomplete", "2026.11.3", "\"{found}\" lets the food wait. The plan does not say for how long and how warm.", "", "Between 40 and 140 F cooked food may stand two hours in all, and one hour above 90 F. In a pot that cools on the stove overnight, bacteria grow for many hours, and some of them leave poisons that no canner takes away. In the refrigerator the same pot does no harm, if it was cooled fast and is boiled again before filling. Dried beans that soak in water are another thing: they are cooked after it.", "State it with `held`, such as 10 hours at 38 F, or say in that sentence that it stands in the refrigerator, or that it only soaks.", "", "", "", "", a3876, a4058, a4060},
+    {"steam-time-too-long", "An atmospheric steam canner runs for at most 45 minutes", "error", "rejects", "2026.11.2", "A steam canner runs for {required}, altitude included; this takes {found}.", "", "A steam canner holds only a few quarts of water, and it may not be opened to add more. In a longer run it can boil dry; then the steam fails, the jars cool, and nobody sees it. So it takes only food whose whole time, with the minutes that the altitude adds, fits into 45. Figs in pints just fit up to 1,000 ft and no longer above. Tomatoes packed raw without liquid take 85 minutes and more anywhere.", "Use a boiling-water canner for the same time, kept filled over the jars, or the pressure process of the table if it has one.", "", "", "", "", a4061, a4062, a4064},
+    {"step-left-out", "No step of the published preparation is left out", "error", "rejects", "2026.11.1", "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}", "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}", "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. A ferment that has ended has made its acid. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, hold less acid, or more germs than the time was made for.", "Do this step as the process says, and list `{required}` under `prepared`.", "", "", "", "", a4065, a4066, a4070},
+    {"step-names-unlisted", "What the directions put in stands among the ingredients", "error", "incomplete", "2026.11.3", "The recipe speaks of {reason}, which is not among the ingredients.", "", "A recipe often hides a spoonful of flour, a cup of cream or a handful of noodles in its directions. In the jar flour makes the liquid thick and noodles swell, so that heat reaches the middle too late. Such a thing decides whether a batch may be canned at all, and it is not passed over because the list forgot it. If it goes into the jar, the list has to say so, and how much. If it comes in when the jar is opened, the directions have to say that.", "Add it to the ingredients if it goes into the jar; otherwise say in that sentence that it comes in at serving.", "", "", "", "", a636, a4071, a4073},
+    {"step-pressure-lower", "The directions name the pressure of this kitchen", "warning", "none", "2026.11.3", "{reason} That is the pressure of the lowest kitchens; this one needs {required}.", "", "Most recipes print one pressure, 10 pounds for a weight or 11 on a dial, and mean a kitchen near the sea. High up the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more. The plan has the right number. But at the stove the recipe lies beside the canner, and its number is the one that is read. Whoever follows it holds the whole load too cool, and botulism spores can live on. So cross it out on the recipe and write the pressure of this kitchen beside it.", "Follow the pressure of the plan, not that of the recipe; change it in the directions.", "", "", "", "", a4074, a4075, a4077},
+    {"step-reminder", "Steps that the plan leaves unsaid are named", "note", "none", "2026.11.1", "{reason}", "", "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it.", "Do this as it stands; it is part of the published process.", "", "", "", "", a4078, a4079, a4081},
+    {"steps-against-plan", "The directions agree with the plan", "error", "incomplete", "2026.11.3", "The recipe and the plan do not agree. {reason}", "", "A plan is judged by what it states, but at the stove a cook follows the directions. Where the two differ, nobody can know which of them the jars will get. Many recipes were written for another kitchen, another jar, or before the tables were tested: they process a soup for half an hour, fill raw meat into a jar whose time was tested for a hot pack, or keep jars in boiling water for hours. A time holds only for the food as it was packed, in the canner it was tested in. So such a plan waits until its directions say the same as its numbers.", "Follow the published directions, and write them into the recipe; or state in the plan what the directions do.", "", "", "", "", a4074, a4082, a4084},
+    {"sugar-reduced-in-jam", "The sugar of a jam or jelly is not cut", "error", "rejects", "2026.11.2", "The plan has {found}; the tested recipe for {food} has {required}.", "", "In jam and jelly, sugar holds the water that mold and yeast need, and together with fruit acid and pectin it makes the fruit firm up. The short process counts on that. With less sugar, or with a sweetener in its place, it is another product: it may stay runny, and it may mold. Recipes with less sugar exist; they use a pectin made for it, and its directions are then the recipe. In canned fruit and most pickles sugar is only taste and may be left out.", "Use {required}, or follow the directions of a pectin made for less sugar.", "", "", "", "", a4085, a4086, a4089},
+    {"table-not-verified", "The numbers of the table were confirmed in a publication", "error", "untested", "2026.11.1", "The only table found for {food} with this pack and jar is not used. {reason}", "", "Every number in this edition is meant to be read again in a current publication before anybody cans by it. For a few tables that did not work out: only an old copy was at hand, or another publication speaks against it, and then the stricter one counts. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar.", "Ask your local Extension office for the current table, or choose a jar or food whose table is verified.", "", "", "", "", a4090, a4091, a4093},
+    {"temperature-too-low", "Low-temperature pasteurization holds the water at 180 F or more", "error", "rejects", "2026.11.2", "The plan holds the water at {found}; low-temperature pasteurization needs {required}.", "", "This gentle treatment keeps pickles crisp, and it has no heat to spare. Below 180 F, if only for a moment, the germs that spoil pickles can live on. Above 185 F nothing is lost but crispness. So a thermometer stands in the water, which covers the jars by an inch, and the full 30 minutes count only while it shows at least 180 F. Boiling water does the same job without a thermometer.", "Hold the water at {required} for the whole time, by a thermometer, or use the boiling-water process.", "At {choices} the log has {found}; low-temperature pasteurization holds {required} all the time. {reason}", "", "", "", a38, a4094, a4097},
+    {"thickener-in-jar", "No flour, starch or other thickener goes into the jar unless the tested recipe has it", "error", "rejects", "2026.11.1", "The plan says \"{found}\". {reason}", "", "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than the tested time allows; botulism spores can live on there. How thick a batch turns out differs from cook to cook. Only a few tested recipes have a thickener: fruit pie fillings take cook-type modified corn starch, corn relish a little flour, green tomato relish a little cornstarch. There the kind and the amount were tested too, and another starch behaves differently.", "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind, never more than printed.", "", "", "", "", a4098, a4099, a4103},
+    {"time-too-short", "The time is at least the published one for the food, the pack and the jar", "error", "rejects", "2026.11.1", "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "", "The published time is what the slowest spot in the jar needs to get hot and stay hot long enough. It was tested for that food, that pack and that size of jar. With less, germs in the middle can live on, in low-acid food botulism spores, and the jar will look and seal like any other. Minutes count from the moment the canner reaches its pressure or the water its full boil, and start again from zero if either is lost. In boiling water the time grows with the altitude, because water boils cooler up there; under pressure the altitude changes the pressure and never the time.", "Run the canner for at least {required}, counted from its pressure, its full boil or, in low-temperature pasteurization, from 180 F. {reason}", "By the log the time ran for {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}", "Hold the pressure or the boil for the whole {required}, in one piece.", "", "", a4104, a4105, a4110},
+    {"timing-started-early", "The timing starts when the pressure or the boil is reached", "error", "rejects", "2026.11.3", "The timing began at {choices} with {found}; it counts from {required}. {reason}", "", "The tested minutes are minutes at the full pressure or at a full boil. While a canner is on its way there, the jars are far cooler than the gauge seems to promise, and the middle of the jar follows slowly. Minutes of venting and of heating up never count, however many they are. A timer that is started two minutes early takes two minutes from the only part of the process that was measured, and nothing later shows it.", "Start the timer when the gauge shows the pressure, the weight moves as its maker says, or the water is at a full boil. If it was started early, start it again then, for the whole time.", "", "", "", "", a4011, a3803, a4112},
+    {"too-dense", "The food in the jar stays loose and thin", "error", "rejects", "2026.11.3", "The plan says \"{found}\". {reason}", "", "In a jar of loose pieces the thin liquid moves and carries the heat to the middle. A dish cooked down to a thick sauce, a stew that stands on the spoon or a jar packed tight passes the heat on slowly, from layer to layer, and its middle stays below the temperature that the time was made for. How thick one cook's pot becomes nobody can tell another. Recipes that are cooked down, such as ketchup and tomato sauce, were tested just so, and are acid.", "Leave it thin, with solids in half of the jar, and cook it down after opening; or freeze it thick.", "", "", "", "", a4113, a4114, a4116},
+    {"variant-of-tested-recipe", "A variant of a tested recipe is not canned as something milder", "error", "untested", "2026.11.3", "The ingredients are {found}, but not by the published recipe, and no process is published for such a variant. {reason}", "", "A tested time belongs to the recipe that was tested. A chili of your own is not chile con carne, and no published time is its own. Published advice differs: one Extension office sends every such dish to the freezer; another takes the longest time of all parts and the smallest of their jars; and the soup table holds what is truly a soup, thin and half liquid. The stricter reading is kept here. Without broth or water the dish is a variant of that recipe and has no process. With a quarter of the batch or more of it, which is common practice without a source, it may go by the soup table, but only in a jar in which that recipe was tested, and never for less time than it has there.", "Cook the published recipe in its own amounts and write `food: {instead}`; or make a thin soup of it, with broth, in a jar that the recipe has; or freeze the dish.", "", "", "", "", a4117, a4118, a4121},
+    {"vent-too-short", "The canner is vented long enough", "error", "rejects", "2026.11.1", "The plan vents the canner for {found}; the published directions ask for {required}.", "", "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by.", "Let a steady jet of steam flow for {required}, then close the vent.", "The vent was open for {found} of steam; the published directions ask for {required}.", "Let a steady jet of steam flow for {required} before the vent is closed. A canner that was closed too early is let down, opened, vented and run for the whole time.", "", "", a4122, a4123, a4126},
+    {"vinegar-homemade", "Vinegar is bought, with its strength on the label", "error", "rejects", "2026.11.2", "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %.", "", "Homemade vinegar turns out differently from batch to batch, and its strength is not known. Pickles, salsas and tomatoes rest on enough acid, evenly, in every part of every jar; too little lets botulism spores grow. A sour taste says little about strength. Vinegar from a shop is made to the strength that its label shows, so that a cup of it brings as much acid as the cup in the test.", "Use bought vinegar labeled 5 % or more, in the full amount, and keep the homemade one for the table.", "", "", "", "", a4046, a4127, a4130},
+    {"vinegar-too-weak", "Vinegar has at least 5 % acid", "error", "rejects", "2026.11.2", "The plan has {found}; the tested amounts are amounts of vinegar with {required} acid.", "", "Recipes count on vinegar of 5 % acid, also labeled 50 grain. Weaker vinegar, such as some rice and wine vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. More of the weak vinegar is no way out: it brings more water too, and nobody has tested that. Where 4 % vinegar went in by mistake: less than 24 hours after canning move the jars to the refrigerator; later than that throw the food away.", "Use vinegar labeled 5 % or more, in the full amount.", "", "", "", "", a4046, a4131, a4134},
+    {"water-low", "Water covers the jars by an inch for the whole time", "error", "rejects", "2026.11.3", "At {choices} the log has {found}; the jars need water an inch or more above their lids, and {required}. {reason}", "", "A part of a jar that stands out of the water is heated by air and steam from one side only, and warms up much more slowly than the tests of the process assume. The minutes in which the water was too low are not minutes of the tested process. Water that is topped up has to be boiling, or the boil is lost as well. For a process of more than half an hour start with two inches above the jars, and keep a kettle of boiling water at hand.", "Pour in boiling water until the jars are covered by 1 to 2 inches, bring it back to a full boil, and start the whole time again.", "", "", "", "", a23, a3791, a4136},
+    {"water-too-little", "The canner holds as much water as the process asks for", "error", "rejects", "2026.11.1", "The plan puts {found} of water in the canner; the process for {food} asks for {required}.", "", "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars.", "Put {required} of water in the canner before the jars go in.", "", "", "", "", a4137, a4138, a4140},
+    {"water-too-much", "No more water goes into the jar than was tested", "error", "rejects", "2026.11.2", "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}.", "", "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list.", "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water.", "", "", "", "", a4141, a4142, a4145},
+    {"word-unknown", "Words from a fixed list are spelled as in the list", "error", "incomplete", "2026.11.1", "\"{found}\" is no word that `{field}` knows.", "", "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended.", "Use a word from the list. {instead}", "", "", "", "", a23, a4146, a4148},
+    {"word-without-place", "Every word under `prepared` has its place in the process", "error", "incomplete", "2026.11.1", "The plan says \"{found}\". {reason}", "", "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it.", "Take the word out if it does not describe what you do; if it does, prepare the food as the process says.", "", "", "", "", a3832, a4149, a4152}};
+constexpr citation a4154[] = {{"clemson-soups", "", ""},
     {"iowa-thickeners-2018", "", ""}};
-constexpr citation a4149[] = {{"psu-not-to-can", "", ""}};
-constexpr citation a4150[] = {{"kstate-pumpkin", "", ""}};
-constexpr sv a4151[] = {"cured-meat"};
-constexpr citation a4152[] = {{"clemson-soups", "", ""}};
-constexpr left_out a4153[] = {{"thickener", a1425, {}, "Leave out: {found} (thickener).", "Thicken with it when a jar is opened.", "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated.", "", a4148},
+constexpr citation a4155[] = {{"psu-not-to-can", "", ""}};
+constexpr citation a4156[] = {{"kstate-pumpkin", "", ""}};
+constexpr sv a4157[] = {"cured-meat"};
+constexpr citation a4158[] = {{"clemson-soups", "", ""}};
+constexpr left_out a4159[] = {{"thickener", a1425, {}, "Leave out: {found} (thickener).", "Thicken with it when a jar is opened.", "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated.", "", a4154},
     {"grain-or-pasta", a1542, {}, "", "Stir in at serving: {found}.", "{found}: cook fresh when reheating; goes soft in the freezer.", "", a3410},
     {"dairy", a1814, {}, "", "Stir in at serving: {found}.", "{found}: stir in when reheating; can separate in the freezer.", "", a3410},
-    {"egg", a2101, {}, "Leave out: {found} (egg).", "Cook it fresh at serving.", "{found}: cook fresh when reheating; boiled egg turns tough in the freezer.", "", a4149},
-    {"low-acid-puree", a2360, {}, "Leave out: {found} (puree).", "Stir it in when a jar is opened.", "", "", a4150},
-    {"cured-meat", a4151, {}, "Leave out: {found} (cured meat).", "Cook it and add it when the jar is heated.", "", "", a3581},
+    {"egg", a2101, {}, "Leave out: {found} (egg).", "Cook it fresh at serving.", "{found}: cook fresh when reheating; boiled egg turns tough in the freezer.", "", a4155},
+    {"low-acid-puree", a2360, {}, "Leave out: {found} (puree).", "Stir it in when a jar is opened.", "", "", a4156},
+    {"cured-meat", a4157, {}, "Leave out: {found} (cured meat).", "Cook it and add it when the jar is heated.", "", "", a3581},
     {"fat", a1436, {}, "Leave out: {found} (fat).", "Add it when the jar is heated.", "", "", a3510},
     {"potato", {}, a3715, "", "", "{found}: add when reheating; goes soft and grainy in the freezer.", "common practice, no source", {}},
-    {"without-process", {}, {}, "Leave out: {found} (no process of its own).", "Add it when the jar is heated.", "", "", a4152},
+    {"without-process", {}, {}, "Leave out: {found} (no process of its own).", "Add it when the jar is heated.", "", "", a4158},
     {"not-held", {}, {}, "Leave out: {found} (this process does not hold it).", "Can it by its own table, or add it when the jar is heated.", "", "", a636},
     {"not-read", {}, {}, "Leave out, or write otherwise: {found} (not understood).", "", "", "common practice, no source", {}},
-    {"word-of-a-line", {}, {}, "Not in the jar: {found}.", "Do that when the jar is opened.", "", "", a4152}};
-constexpr sv a4154[] = {"soups",
+    {"word-of-a-line", {}, {}, "Not in the jar: {found}.", "Do that when the jar is opened.", "", "", a4158}};
+constexpr sv a4160[] = {"soups",
     "soups-with-seafood"};
-constexpr citation a4155[] = {{"clemson-soups", "", ""},
+constexpr citation a4161[] = {{"clemson-soups", "", ""},
     {"usda-guide-4", "4", ""}};
-constexpr sv a4156[] = {"mixed-vegetables"};
-constexpr citation a4157[] = {{"osu-own-chili", "", ""}};
-constexpr citation a4158[] = {{"fda-food-code-cooling", "", ""},
+constexpr sv a4162[] = {"mixed-vegetables"};
+constexpr citation a4163[] = {{"osu-own-chili", "", ""}};
+constexpr citation a4164[] = {{"fda-food-code-cooling", "", ""},
     {"nal-leftovers", "", ""}};
-constexpr citation a4159[] = {{"usda-guide-1", "", ""}};
-constexpr citation a4160[] = {{"illinois-leftovers", "", ""}};
-constexpr way_step a4161[] = {{"soup-beans", "frame", a4154, a1232, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil.", "", a4152},
-    {"soup-meat", "frame", a4154, a1234, "Cook the meat or fish first; take off fat and bones.", "", a4152},
-    {"soup-fill", "frame", a4154, {}, "Drain the solids. Cover them with hot broth, tomatoes or water.", "", a4152},
-    {"frame-boil", "frame", {}, {}, "Boil 5 minutes.", "", a4155},
-    {"soup-half", "frame", a4154, {}, "Fill each jar half with solids, the rest with the hot liquid.", "", a4152},
-    {"vegetables-fill", "frame", a4156, {}, "Fill the jars with the hot pieces and their liquid.", "", a843},
-    {"recipe-whole", "recipe", {}, {}, "Follow the published recipe whole; its time is for its own amounts.", "", a4157},
+constexpr citation a4165[] = {{"usda-guide-1", "", ""}};
+constexpr citation a4166[] = {{"illinois-leftovers", "", ""}};
+constexpr way_step a4167[] = {{"soup-beans", "frame", a4160, a1232, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil.", "", a4158},
+    {"soup-meat", "frame", a4160, a1234, "Cook the meat or fish first; take off fat and bones.", "", a4158},
+    {"soup-fill", "frame", a4160, {}, "Drain the solids. Cover them with hot broth, tomatoes or water.", "", a4158},
+    {"frame-boil", "frame", {}, {}, "Boil 5 minutes.", "", a4161},
+    {"soup-half", "frame", a4160, {}, "Fill each jar half with solids, the rest with the hot liquid.", "", a4158},
+    {"vegetables-fill", "frame", a4162, {}, "Fill the jars with the hot pieces and their liquid.", "", a843},
+    {"recipe-whole", "recipe", {}, {}, "Follow the published recipe whole; its time is for its own amounts.", "", a4163},
     {"parts-join", "parts", {}, {}, "Can each part by its own table. Join and season them when the jars are opened.", "inference from the single tables, no source", {}},
-    {"freezer-cool", "freezer", {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all.", "", a4158},
+    {"freezer-cool", "freezer", {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all.", "", a4164},
     {"freezer-box", "freezer", {}, {}, "Use freezer boxes or straight wide-mouth jars.", "common practice, no source", {}},
-    {"freezer-headspace", "freezer", {}, {}, "Leave 1 1/2 in of headspace.", "", a4159},
-    {"freezer-reheat", "freezer", {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker.", "", a4160}};
-constexpr run_limit a4162[] = {{"longest-gap-min", 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts.", "common practice, no source", {}},
+    {"freezer-headspace", "freezer", {}, {}, "Leave 1 1/2 in of headspace.", "", a4165},
+    {"freezer-reheat", "freezer", {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker.", "", a4166}};
+constexpr run_limit a4168[] = {{"longest-gap-min", 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts.", "common practice, no source", {}},
     {"fastest-cooling-min", 5, "A canner that is left alone does not lose its pressure faster.", "common practice, no source", {}},
     {"wait-after-zero-min", 10, "Between pressure zero and the opening of the lid.", "", a23},
     {"boil-tolerance-f", 3, "Water that shows so much less than the boiling point of the place counts as boiling.", "common practice, no source", {}},
+    {"steam-tolerance-f", 1, "Steam of a steam canner that shows so much less than the boiling point counts as pure.", "common practice, no source", {}},
+    {"zero-reading-psi", 2, "What a gauge may show where there is no pressure, and by how much a gauge beside a weight may differ from it.", "", a23},
     {"weight-swing-psi", 1, "A gauge beside a weight may show so much more than 15 psi.", "common practice, no source", {}}};
-constexpr citation a4163[] = {{"usda-guide-1", "1", ""},
+constexpr citation a4169[] = {{"usda-guide-1", "1", ""},
     {"nchfp-steam-canner", "", ""}};
-constexpr citation a4164[] = {{"nchfp-equipment", "", ""}};
-constexpr citation a4165[] = {{"nchfp-low-temperature", "", ""}};
-constexpr citation a4166[] = {{"nchfp-process-time", "", ""}};
-constexpr run_step a4167[] = {{"start", "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`.", "", a23},
+constexpr citation a4170[] = {{"nchfp-equipment", "", ""}};
+constexpr citation a4171[] = {{"nchfp-low-temperature", "", ""}};
+constexpr citation a4172[] = {{"nchfp-process-time", "", ""}};
+constexpr run_step a4173[] = {{"start", "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`.", "", a23},
     {"warm", "Bring it to {hold}, then write `steam`.", "", a23},
     {"vent", "Let the steam flow for {limit}.", "", a3820},
     {"close-vent", "Close the vent now, and write `weight-on`.", "", a23},
@@ -59215,57 +59225,61 @@ constexpr run_step a4167[] = {{"start", "Heat on high, vent open, until a steady
     {"raise-boil", "At {hold}, write `at-pressure` and count {time}.", "", a23},
     {"hold", "Hold {hold}.", "", a23},
     {"raise-heat", "Turn the heat up. Bring it back to {hold}.", "", a23},
-    {"back-boil", "Turn the heat up. Bring it back to {hold}.", "", a4163},
+    {"back-boil", "Turn the heat up. Bring it back to {hold}.", "", a4169},
     {"refill", "Pour in boiling water until the jars are covered by 1 to 2 in, and bring it back to {hold}.", "", a23},
     {"start-again", "When it is back, start the whole {time} again, to {at} at the earliest. Earlier minutes do not count.", "", a23},
     {"hold-again", "Hold {hold}. The whole {time} counts from {at}.", "", a23},
-    {"lower-heat", "Turn the heat down, to no more than {limit}.", "", a4164},
+    {"lower-heat", "Turn the heat down, to no more than {limit}.", "", a4170},
     {"then-off", "Then turn the heat off, and let the pressure fall by itself.", "", a23},
     {"off", "Turn the heat off now, and write `heat-off`.", "", a23},
     {"off-boiling", "Heat off, lid off, wait 5 min. Then lift the jars out, upright.", "", a23},
-    {"off-steam", "Heat off. Lift the lid away from you, take the jars out, and let them cool in still air.", "", a4055},
-    {"off-low", "Heat off. Lift the jars out, upright.", "", a4165},
+    {"off-steam", "Heat off. Lift the lid away from you, take the jars out, and let them cool in still air.", "", a4061},
+    {"off-low", "Heat off. Lift the jars out, upright.", "", a4171},
     {"fall", "Leave the canner alone until the pressure is zero: no cold water, no fan, weight on. Then write `zero`.", "", a23},
     {"wait", "Take the weight off and wait {limit} before you open the lid, away from you.", "", a23},
-    {"stop-plan", "The plan itself is not a published process. Do not count on this run.", "", a4166}};
-constexpr boiling_point a4168[] = {{0, 212000},
+    {"dry-canner", "Heat off: the water is low. Let the pressure fall to zero by itself, open the canner, put in water, heat, vent {limit} of steady steam, and run the whole {time}.", "common practice, no source", {}},
+    {"stop-plan", "The plan itself is not a published process. Do not count on this run.", "", a4172}};
+constexpr boiling_point a4174[] = {{0, 212000},
     {1000, 210200},
     {2000, 208400},
     {5000, 203000},
     {6000, 201100},
     {8000, 197400},
     {10000, 193600}};
-constexpr citation a4169[] = {{"nebraska-unsealed", "", ""}};
-constexpr citation a4170[] = {{"kstate-unsealed", "", ""},
+constexpr citation a4175[] = {{"nebraska-unsealed", "", ""}};
+constexpr citation a4176[] = {{"kstate-unsealed", "", ""},
     {"usda-guide-1", "1", ""}};
-constexpr run_limit a4171[] = {{"reprocess-low-acid-h", 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long.", "", a4169},
-    {"reprocess-acid-h", 24, "The same for acid food.", "", a4170},
-    {"unsealed-h", 24, "After the heat is off, a jar that did not seal may be processed again for so long.", "", a3905},
+constexpr run_limit a4177[] = {{"reprocess-low-acid-h", 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long.", "", a4175},
+    {"reprocess-acid-h", 24, "The same for acid food.", "", a4176},
+    {"unsealed-h", 24, "After the heat is off, a jar that did not seal may be processed again for so long.", "", a3911},
     {"seals-from-h", 12, "Seals are tested after at least so long.", "", a23},
     {"seals-through-h", 24, "And by then.", "", a23}};
-constexpr citation a4172[] = {{"nebraska-unsealed", "", ""},
+constexpr citation a4178[] = {{"nebraska-unsealed", "", ""},
     {"kstate-unsealed", "", ""}};
-constexpr citation a4173[] = {{"usda-guide-1", "1", ""},
+constexpr citation a4179[] = {{"usda-guide-1", "1", ""},
     {"nebraska-unsealed", "", ""}};
-constexpr citation a4174[] = {{"nebraska-unsealed", "", ""},
+constexpr citation a4180[] = {{"nebraska-unsealed", "", ""},
     {"nchfp-safety", "", ""}};
-constexpr citation a4175[] = {{"kstate-unsealed", "", ""}};
-constexpr run_step a4176[] = {{"more-readings", "If you have more readings than the log shows, add them and judge it again. If not, go on.", "common practice, no source", {}},
+constexpr citation a4181[] = {{"kstate-unsealed", "", ""}};
+constexpr citation a4182[] = {{"kstate-unsealed", "", ""},
+    {"nchfp-safety", "", ""}};
+constexpr run_step a4183[] = {{"more-readings", "If you have more readings than the log shows, add them and judge it again. If not, go on.", "common practice, no source", {}},
     {"run-again", "While the canner is closed and not at zero: heat on again, bring it to {hold}, and run the whole {time}.", "", a23},
-    {"reprocess", "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack.", "", a4172},
-    {"refrigerate", "Or refrigerate all jars, and eat the food within a few days.", "", a4169},
-    {"freeze", "Or freeze it, with 1 1/2 in (38 mm) of headspace.", "", a4173},
-    {"discard-low-acid", "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign.", "", a4174},
-    {"discard-acid", "Later than {at}, throw the food out.", "", a4175},
-    {"discard-untested", "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting.", "", a4175},
+    {"reprocess", "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack.", "", a4178},
+    {"refrigerate", "Or refrigerate all jars, and eat the food within a few days.", "", a4175},
+    {"freeze", "Or freeze it, with 1 1/2 in (38 mm) of headspace.", "", a4179},
+    {"discard-low-acid", "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign.", "", a4180},
+    {"discard-acid", "Later than {at}, throw the food out.", "", a4181},
+    {"discard-untested", "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting.", "", a4181},
     {"cool", "Let the jars stand upright, 1 in apart, out of drafts. Do not tighten the bands.", "", a23},
     {"check-seals", "Test every seal after 12 to 24 h, and write `unsealed` with the number.", "", a23},
     {"liquid-lost", "Jars that lost liquid: do not open them to refill. Sealed, they are used first. If half or more is gone, refrigerate and use in 2 to 3 days.", "first two sentences as in the USDA guide, part 1; half or more: from memory", {}},
-    {"reprocess-unsealed", "Unsealed jars: new lid, checked jar, food heated to a boil, and the whole {time} again as hot pack.", "", a3905},
-    {"refrigerate-unsealed", "Unsealed jars: refrigerate them and eat the food within a few days.", "", a4173},
-    {"freeze-unsealed", "Or freeze them, with 1 1/2 in (38 mm) of headspace.", "", a4173},
+    {"reprocess-unsealed", "Unsealed jars: new lid, checked jar, food heated to a boil and filled hot, and the whole published process for the hot pack again.", "", a3911},
+    {"refrigerate-unsealed", "Or unsealed jars: refrigerate them and eat the food within a few days.", "", a4179},
+    {"freeze-unsealed", "Or freeze them, with 1 1/2 in (38 mm) of headspace.", "", a4179},
+    {"discard-unsealed", "Unsealed jars found later than {at}, throw out without tasting.", "", a4182},
     {"broken", "Throw out the food of a broken jar; glass may be in it.", "common practice, no source", {}}};
-constexpr sv a4177[] = {"pie-filling-apple",
+constexpr sv a4184[] = {"pie-filling-apple",
     "pie-filling-blueberry",
     "pie-filling-cherry",
     "pie-filling-green-tomato",
@@ -59273,33 +59287,33 @@ constexpr sv a4177[] = {"pie-filling-apple",
     "mincemeat-pie-filling",
     "pumpkin",
     "squash-winter"};
-constexpr sv a4178[] = {"pressure"};
-constexpr citation a4179[] = {{"usda-guide-1", "1", ""},
+constexpr sv a4185[] = {"pressure"};
+constexpr citation a4186[] = {{"usda-guide-1", "1", ""},
     {"msu-canning-equipment", "", ""}};
-constexpr sv a4180[] = {"boiling-water"};
-constexpr sv a4181[] = {"steam"};
-constexpr sv a4182[] = {"low-temperature"};
-constexpr citation a4183[] = {{"illinois-canner", "", ""}};
-constexpr sv a4184[] = {"steam",
+constexpr sv a4187[] = {"boiling-water"};
+constexpr sv a4188[] = {"steam"};
+constexpr sv a4189[] = {"low-temperature"};
+constexpr citation a4190[] = {{"illinois-canner", "", ""}};
+constexpr sv a4191[] = {"steam",
     "low-temperature"};
-constexpr sv a4185[] = {"pressure",
+constexpr sv a4192[] = {"pressure",
     "boiling-water",
     "steam",
     "low-temperature"};
-constexpr day_minutes a4186[] = {{"heat-up-pressure", "heat-up", a4178, 12, 15, 15, "heat up until steam flows from the open vent", "", a4179},
-    {"heat-up-boiling-water", "heat-up", a4180, 20, 30, 30, "heat up to a full boil with the jars in the water", "", a4179},
-    {"heat-up-steam", "heat-up", a4181, 20, 30, 30, "heat up until a full column of pure steam flows", "the minutes of a boiling-water canner, which has more water to heat; no source", {}},
-    {"heat-up-low-temperature", "heat-up", a4182, 20, 30, 30, "heat the water to the temperature of the process", "the minutes to a full boil, which is hotter; no source", {}},
-    {"come-up", "come-up", a4178, 3, 10, 10, "pressure builds up after the vent is closed", "", a23},
-    {"cool-down", "cool-down", a4178, 20, 60, 60, "the pressure falls to zero by itself", "", a4179},
-    {"rest-pressure", "rest", a4178, 10, 10, 10, "the vent is open, the lid stays on", "", a23},
-    {"rest-boiling-water", "rest", a4180, 5, 5, 5, "the heat is off and the lid is off, the jars stay in", "", a4183},
-    {"rest-steam", "rest", a4184, 5, 5, 5, "the heat is off, the jars stay in", "the minutes of a boiling-water canner; no source", {}},
-    {"next-load", "next-load", a4185, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars", "common practice, no source", {}}};
-constexpr day_number a4187[] = {{"mouth-regular", 2375, "in", "width of a regular mouth, for the room that the headspace takes", "", a23},
+constexpr day_minutes a4193[] = {{"heat-up-pressure", "heat-up", a4185, 12, 15, 15, "heat up until steam flows from the open vent", "", a4186},
+    {"heat-up-boiling-water", "heat-up", a4187, 20, 30, 30, "heat up to a full boil with the jars in the water", "", a4186},
+    {"heat-up-steam", "heat-up", a4188, 20, 30, 30, "heat up until a full column of pure steam flows", "the minutes of a boiling-water canner, which has more water to heat; no source", {}},
+    {"heat-up-low-temperature", "heat-up", a4189, 20, 30, 30, "heat the water to the temperature of the process", "the minutes to a full boil, which is hotter; no source", {}},
+    {"come-up", "come-up", a4185, 3, 10, 10, "pressure builds up after the vent is closed", "", a23},
+    {"cool-down", "cool-down", a4185, 20, 60, 60, "the pressure falls to zero by itself", "", a4186},
+    {"rest-pressure", "rest", a4185, 10, 10, 10, "the vent is open, the lid stays on", "", a23},
+    {"rest-boiling-water", "rest", a4187, 5, 5, 5, "the heat is off and the lid is off, the jars stay in", "", a4190},
+    {"rest-steam", "rest", a4191, 5, 5, 5, "the heat is off, the jars stay in", "the minutes of a boiling-water canner; no source", {}},
+    {"next-load", "next-load", a4192, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars", "common practice, no source", {}}};
+constexpr day_number a4194[] = {{"mouth-regular", 2375, "in", "width of a regular mouth, for the room that the headspace takes", "", a23},
     {"mouth-wide", 3000, "in", "width of a wide mouth, for the room that the headspace takes", "", a23},
-    {"smallest-load-quarts", 2000, "jars", "fewest quarts in a pressure canner; good practice of a jar maker, no limit of the USDA", "", a3919},
-    {"smallest-load-pints", 4000, "jars", "fewest pints in a pressure canner; good practice of a jar maker, no limit of the USDA", "", a3919},
+    {"smallest-load-quarts", 2000, "jars", "fewest quarts in a pressure canner; good practice of a jar maker, no limit of the USDA", "", a3925},
+    {"smallest-load-pints", 4000, "jars", "fewest pints in a pressure canner; good practice of a jar maker, no limit of the USDA", "", a3925},
     {"water-raw", 140000, "F", "water in the canner before raw-packed jars go in", "", a23},
     {"water-hot", 180000, "F", "water in the canner before hot-packed jars go in", "", a23},
     {"cool-least", 12000, "h", "the jars stand at least so long before the seals are tested", "", a23},
@@ -59307,187 +59321,188 @@ constexpr day_number a4187[] = {{"mouth-regular", 2375, "in", "width of a regula
     {"keep-years", 1000, "years", "best within so long; a matter of quality, no limit of safety", "", a23},
     {"boil-before-tasting", 10000, "min", "boiled so long before tasting, below 1,000 ft", "", a23},
     {"boil-each-1000-ft", 1000, "min", "and so much longer for each 1,000 ft, a begun thousand counted whole", "", a23}};
-constexpr sv a4188[] = {"apples",
+constexpr sv a4195[] = {"apples",
     "apple"};
-constexpr sv a4189[] = {"apples-sliced"};
-constexpr citation a4190[] = {{"uga-yields", "", ""}};
-constexpr sv a4191[] = {"berries",
+constexpr sv a4196[] = {"apples-sliced"};
+constexpr citation a4197[] = {{"uga-yields", "", ""}};
+constexpr sv a4198[] = {"berries",
     "blackberries",
     "blueberries",
     "raspberries",
     "gooseberries",
     "currants"};
-constexpr sv a4192[] = {"cherries",
+constexpr sv a4199[] = {"cherries",
     "cherry"};
-constexpr sv a4193[] = {"cherries-whole"};
-constexpr sv a4194[] = {"figs",
+constexpr sv a4200[] = {"cherries-whole"};
+constexpr sv a4201[] = {"figs",
     "fig"};
-constexpr sv a4195[] = {"grapes",
+constexpr sv a4202[] = {"grapes",
     "grape"};
-constexpr sv a4196[] = {"grapes-whole"};
-constexpr sv a4197[] = {"nectarines"};
-constexpr sv a4198[] = {"peaches"};
-constexpr sv a4199[] = {"pears"};
-constexpr citation a4200[] = {{"usda-guide-2", "2", ""},
+constexpr sv a4203[] = {"grapes-whole"};
+constexpr sv a4204[] = {"nectarines"};
+constexpr sv a4205[] = {"peaches"};
+constexpr sv a4206[] = {"pears"};
+constexpr citation a4207[] = {{"usda-guide-2", "2", ""},
     {"uga-yields", "", ""}};
-constexpr sv a4201[] = {"pineapple",
+constexpr sv a4208[] = {"pineapple",
     "pineapples"};
-constexpr sv a4202[] = {"tomatoes",
+constexpr sv a4209[] = {"tomatoes",
     "tomato"};
-constexpr sv a4203[] = {"dry beans",
+constexpr sv a4210[] = {"dry beans",
     "dried beans",
     "dry peas",
     "dried peas",
     "white beans",
     "beans"};
-constexpr sv a4204[] = {"beans-dry",
+constexpr sv a4211[] = {"beans-dry",
     "beans-dry-with-sauce",
     "beans-baked"};
-constexpr sv a4205[] = {"lima beans",
+constexpr sv a4212[] = {"lima beans",
     "limas",
     "lima beans in pods"};
-constexpr sv a4206[] = {"green beans",
+constexpr sv a4213[] = {"green beans",
     "snap beans",
     "wax beans",
     "beans"};
-constexpr sv a4207[] = {"corn",
+constexpr sv a4214[] = {"corn",
     "corn in husk",
     "sweet corn"};
-constexpr sv a4208[] = {"peas",
+constexpr sv a4215[] = {"peas",
     "green peas",
     "peas in pods"};
-constexpr sv a4209[] = {"peppers",
+constexpr sv a4216[] = {"peppers",
     "pepper",
     "chiles"};
-constexpr sv a4210[] = {"sweet potatoes",
+constexpr sv a4217[] = {"sweet potatoes",
     "sweet potato"};
-constexpr sv a4211[] = {"potatoes",
+constexpr sv a4218[] = {"potatoes",
     "potato",
     "white potatoes"};
-constexpr sv a4212[] = {"pumpkin",
+constexpr sv a4219[] = {"pumpkin",
     "pumpkins",
     "winter squash",
     "squash"};
-constexpr sv a4213[] = {"pumpkin",
+constexpr sv a4220[] = {"pumpkin",
     "squash-winter"};
-constexpr sv a4214[] = {"greens",
+constexpr sv a4221[] = {"greens",
     "spinach",
     "chard",
     "kale",
     "collards"};
-constexpr day_produce a4215[] = {{"apples", a4188, a4189, "quart", 2500, 3000, 48, 16, 20, "", a4190},
-    {"apples-for-sauce", a4188, a1469, "quart", 2500, 3500, 0, 0, 0, "", a4190},
-    {"apricots", a3607, a3606, "quart", 2000, 2500, 0, 0, 0, "", a4190},
-    {"berries", a4191, a1607, "quart", 1500, 3000, 0, 0, 0, "", a4190},
-    {"cherries", a4192, a4193, "quart", 2000, 2500, 0, 0, 0, "", a4190},
-    {"figs", a4194, a2231, "quart", 2000, 2500, 0, 0, 0, "", a4190},
-    {"grapes", a4195, a4196, "quart", 4000, 4000, 0, 0, 0, "", a4190},
-    {"nectarines", a3688, a4197, "quart", 2000, 3000, 0, 0, 0, "", a4190},
-    {"peaches", a3699, a4198, "quart", 2000, 3000, 50, 16, 25, "", a4190},
-    {"pears", a3702, a4199, "quart", 2000, 3000, 50, 16, 25, "", a4200},
-    {"pineapple", a4201, a1269, "quart", 2500, 2500, 0, 0, 0, "", a4190},
-    {"plums", a3711, a3712, "quart", 2000, 2500, 56, 22, 36, "", a4190},
-    {"rhubarb", a728, a728, "quart", 2000, 2000, 0, 0, 0, "", a4190},
-    {"tomatoes", a4202, a2422, "quart", 2500, 3500, 53, 15, 21, "", a4190},
-    {"tomatoes-for-juice", a4202, a319, "quart", 3000, 3500, 0, 0, 0, "", a4190},
+constexpr day_produce a4222[] = {{"apples", a4195, a4196, "quart", 2500, 3000, 48, 16, 20, "", a4197},
+    {"apples-for-sauce", a4195, a1469, "quart", 2500, 3500, 0, 0, 0, "", a4197},
+    {"apricots", a3607, a3606, "quart", 2000, 2500, 0, 0, 0, "", a4197},
+    {"berries", a4198, a1607, "quart", 1500, 3000, 0, 0, 0, "", a4197},
+    {"cherries", a4199, a4200, "quart", 2000, 2500, 0, 0, 0, "", a4197},
+    {"figs", a4201, a2231, "quart", 2000, 2500, 0, 0, 0, "", a4197},
+    {"grapes", a4202, a4203, "quart", 4000, 4000, 0, 0, 0, "", a4197},
+    {"nectarines", a3688, a4204, "quart", 2000, 3000, 0, 0, 0, "", a4197},
+    {"peaches", a3699, a4205, "quart", 2000, 3000, 50, 16, 25, "", a4197},
+    {"pears", a3702, a4206, "quart", 2000, 3000, 50, 16, 25, "", a4207},
+    {"pineapple", a4208, a1269, "quart", 2500, 2500, 0, 0, 0, "", a4197},
+    {"plums", a3711, a3712, "quart", 2000, 2500, 56, 22, 36, "", a4197},
+    {"rhubarb", a728, a728, "quart", 2000, 2000, 0, 0, 0, "", a4197},
+    {"tomatoes", a4209, a2422, "quart", 2500, 3500, 53, 15, 21, "", a4197},
+    {"tomatoes-for-juice", a4209, a319, "quart", 3000, 3500, 0, 0, 0, "", a4197},
     {"asparagus", a252, a252, "quart", 3500, 3500, 0, 0, 0, "", a636},
-    {"dry-beans", a4203, a4204, "quart", 750, 750, 0, 0, 0, "", a636},
-    {"lima-beans", a4205, a2316, "quart", 4000, 4000, 0, 0, 0, "", a636},
-    {"green-beans", a4206, a2314, "quart", 2000, 2000, 30, 12, 22, "", a636},
+    {"dry-beans", a4210, a4211, "quart", 750, 750, 0, 0, 0, "", a636},
+    {"lima-beans", a4212, a2316, "quart", 4000, 4000, 0, 0, 0, "", a636},
+    {"green-beans", a4213, a2314, "quart", 2000, 2000, 30, 12, 22, "", a636},
     {"beets", a3624, a1502, "quart", 3000, 3000, 0, 0, 0, "", a636},
     {"carrots", a3636, a1504, "quart", 2500, 2500, 0, 0, 0, "", a636},
-    {"corn-for-cream-style", a4207, a2010, "pint", 2250, 2250, 0, 0, 0, "", a636},
-    {"corn", a4207, a1960, "quart", 4500, 4500, 0, 0, 0, "", a636},
+    {"corn-for-cream-style", a4214, a2010, "pint", 2250, 2250, 0, 0, 0, "", a636},
+    {"corn", a4214, a1960, "quart", 4500, 4500, 0, 0, 0, "", a636},
     {"mushrooms", a3686, a2015, "pint", 2000, 2000, 0, 0, 0, "", a636},
     {"okra", a867, a867, "quart", 1500, 1500, 0, 0, 0, "", a636},
-    {"peas", a4208, a2322, "quart", 4500, 4500, 0, 0, 0, "", a636},
-    {"peppers", a4209, a1431, "pint", 1000, 1000, 0, 0, 0, "", a636},
-    {"sweet-potatoes", a4210, a3210, "quart", 2500, 2500, 0, 0, 0, "", a636},
-    {"potatoes", a4211, a2939, "quart", 2500, 3000, 0, 0, 0, "", a636},
-    {"pumpkin", a4212, a4213, "quart", 2250, 2250, 0, 0, 0, "", a636},
-    {"greens", a4214, a1582, "quart", 4000, 4000, 0, 0, 0, "", a636}};
-constexpr citation a4216[] = {{"usda-guide-1", "1", ""},
+    {"peas", a4215, a2322, "quart", 4500, 4500, 0, 0, 0, "", a636},
+    {"peppers", a4216, a1431, "pint", 1000, 1000, 0, 0, 0, "", a636},
+    {"sweet-potatoes", a4217, a3210, "quart", 2500, 2500, 0, 0, 0, "", a636},
+    {"potatoes", a4218, a2939, "quart", 2500, 3000, 0, 0, 0, "", a636},
+    {"pumpkin", a4219, a4220, "quart", 2250, 2250, 0, 0, 0, "", a636},
+    {"greens", a4221, a1582, "quart", 4000, 4000, 0, 0, 0, "", a636}};
+constexpr citation a4223[] = {{"usda-guide-1", "1", ""},
     {"wisconsin-steam-canner", "", ""}};
-constexpr citation a4217[] = {{"usda-guide-1", "1", ""},
+constexpr citation a4224[] = {{"usda-guide-1", "1", ""},
     {"iowa-canner-load", "", ""}};
-constexpr citation a4218[] = {{"wisconsin-steam-canner", "", ""}};
-constexpr citation a4219[] = {{"uaf-fish-quarts", "", ""}};
-constexpr sv a4220[] = {"dial"};
-constexpr sv a4221[] = {"weighted"};
-constexpr sv a4222[] = {"any"};
-constexpr citation a4223[] = {{"nchfp-steam-canner", "", ""}};
-constexpr citation a4224[] = {{"nal-leftovers", "", ""},
+constexpr citation a4225[] = {{"wisconsin-steam-canner", "", ""}};
+constexpr citation a4226[] = {{"uaf-fish-quarts", "", ""}};
+constexpr sv a4227[] = {"dial"};
+constexpr sv a4228[] = {"weighted"};
+constexpr sv a4229[] = {"any"};
+constexpr citation a4230[] = {{"nchfp-steam-canner", "", ""}};
+constexpr citation a4231[] = {{"nal-leftovers", "", ""},
     {"missouri-leftovers", "", ""}};
-constexpr citation a4225[] = {{"nal-leftovers", "", ""}};
-constexpr citation a4226[] = {{"kstate-odd-jars", "", ""},
+constexpr citation a4232[] = {{"nal-leftovers", "", ""}};
+constexpr citation a4233[] = {{"kstate-odd-jars", "", ""},
     {"nchfp-jar-sizes", "", ""}};
-constexpr day_text a4227[] = {{"check-canner", "step", "", a4178, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge.", "common practice, no source", {}},
+constexpr day_text a4234[] = {{"check-canner", "step", "", a4185, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge.", "common practice, no source", {}},
     {"wash-jars", "step", "", {}, {}, {}, "Wash {jars} jars and look for chips and cracks.", "", a23},
     {"sterilize-jars", "step", "sterilize", {}, {}, {}, "Boil the empty jars for {sterilize} minutes; the process is too short to do it.", "", a23},
-    {"jars-hot", "step", "", {}, {}, {}, "Keep the jars hot until they are filled.", "", a4216},
+    {"jars-hot", "step", "", {}, {}, {}, "Keep the jars hot until they are filled.", "", a4223},
     {"lids-ready", "step", "", {}, {}, {}, "Lay out new flat lids and sound bands; make the lids ready as their maker says.", "", a23},
-    {"canner-water-own", "step", "own-water", a4178, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say.", "", a4131},
-    {"canner-water", "step", "usual-water", a4178, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F.", "", a23},
-    {"canner-water-boiling", "step", "", a4180, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F.", "", a23},
-    {"canner-water-steam", "step", "", a4181, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it.", "common practice, no source", {}},
-    {"canner-water-low", "step", "", a4182, {}, {}, "Fill the canner half with water of 120 to 140 F.", "", a4165},
+    {"canner-water-own", "step", "own-water", a4185, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say.", "", a4137},
+    {"canner-water", "step", "usual-water", a4185, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F.", "", a23},
+    {"canner-water-boiling", "step", "", a4187, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F.", "", a23},
+    {"canner-water-steam", "step", "", a4188, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it.", "common practice, no source", {}},
+    {"canner-water-low", "step", "", a4189, {}, {}, "Fill the canner half with water of 120 to 140 F.", "", a4171},
     {"food", "step", "conditions", {}, {}, {}, "Prepare the food by the directions of its process:", "", a23},
     {"acid", "step", "acid", {}, {}, {}, "Put acid into each jar: {acid}.", "", a3776},
-    {"fill-hot", "step", "", {}, a80, {}, "Fill the hot food into hot {jar} jars and leave {headspace} of headspace.", "", a23},
-    {"fill-raw", "step", "", {}, a243, {}, "Fill the raw food into hot {jar} jars, with its hot liquid where the directions have one, and leave {headspace} of headspace.", "", a23},
+    {"solids", "step", "solids", {}, {}, {}, "Of each jar, at most {solids} is solids, drained and loose; the rest is hot liquid.", "", a636},
+    {"fill-hot", "step", "fills", {}, a80, {}, "Fill the hot food into hot {jar} jars and leave {headspace} of headspace.", "", a23},
+    {"fill-raw", "step", "fills", {}, a243, {}, "Fill the raw food into hot {jar} jars and leave {headspace} of headspace.", "", a23},
     {"bubbles", "step", "", {}, {}, {}, "Take out air bubbles with a tool that is not metal; measure the headspace again and correct it.", "", a23},
     {"rims", "step", "", {}, {}, {}, "Wipe the rims clean.", "", a23},
     {"lids-on", "step", "", {}, {}, {}, "Put on the flat lids and screw the bands on fingertip tight.", "", a23},
-    {"load", "step", "", {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water.", "", a4217},
-    {"cover-water", "step", "up-to-30-min", a4180, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on.", "", a23},
-    {"cover-water-long", "step", "over-30-min", a4180, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on.", "from memory of the 2015 guide; 1 inch is the least", {}},
-    {"cover-water-low", "step", "", a4182, {}, {}, "Add hot water until it stands 1 inch over the lids.", "", a4165},
-    {"close-lid", "step", "", a4178, {}, {}, "Lock the lid. Leave the weight off or the petcock open.", "", a23},
-    {"close-lid-steam", "step", "", a4181, {}, {}, "Put the lid on.", "", a4218},
-    {"own-heat-up", "step", "own-heat-up", a4178, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily.", "", a4219},
-    {"vent", "step", "", a4178, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes.", "", a3820},
-    {"close-vent", "step", "", a4178, {}, {}, "Put the weight on or close the petcock.", "", a23},
-    {"start-dial", "step", "", a4178, {}, a4220, "When the dial shows {pressure}, start the timer. Not before.", "", a23},
-    {"start-weight", "step", "", a4178, {}, a4221, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before.", "", a23},
-    {"start-pressure", "step", "", a4178, {}, a4222, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before.", "", a23},
-    {"start-boil", "step", "", a4180, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before.", "", a23},
-    {"start-steam", "step", "", a4181, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before.", "", a4218},
-    {"start-low", "step", "", a4182, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before.", "", a4165},
-    {"hold-pressure", "step", "", a4178, {}, {}, "Hold it at or a little above {pressure} for {time}.", "", a23},
-    {"hold-boil", "step", "", a4180, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water.", "", a23},
-    {"hold-steam", "step", "", a4181, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water.", "", a4223},
-    {"hold-low", "step", "", a4182, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer.", "", a4165},
-    {"heat-off-pressure", "step", "", a4178, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent.", "", a23},
-    {"rest-pressure", "step", "", a4178, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you.", "", a23},
-    {"rest-boiling", "step", "", a4180, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes.", "", a4183},
-    {"rest-other", "step", "", a4184, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you.", "the minutes of a boiling-water canner; no source", {}},
+    {"load", "step", "", {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water.", "", a4224},
+    {"cover-water", "step", "up-to-30-min", a4187, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on.", "", a23},
+    {"cover-water-long", "step", "over-30-min", a4187, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on.", "from memory of the 2015 guide; 1 inch is the least", {}},
+    {"cover-water-low", "step", "", a4189, {}, {}, "Add hot water until it stands 1 inch over the lids.", "", a4171},
+    {"close-lid", "step", "", a4185, {}, {}, "Lock the lid. Leave the weight off or the petcock open.", "", a23},
+    {"close-lid-steam", "step", "", a4188, {}, {}, "Put the lid on.", "", a4225},
+    {"own-heat-up", "step", "own-heat-up", a4185, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily.", "", a4226},
+    {"vent", "step", "", a4185, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes.", "", a3820},
+    {"close-vent", "step", "", a4185, {}, {}, "Put the weight on or close the petcock.", "", a23},
+    {"start-dial", "step", "", a4185, {}, a4227, "When the dial shows {pressure}, start the timer. Not before.", "", a23},
+    {"start-weight", "step", "", a4185, {}, a4228, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before.", "", a23},
+    {"start-pressure", "step", "", a4185, {}, a4229, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before.", "", a23},
+    {"start-boil", "step", "", a4187, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before.", "", a23},
+    {"start-steam", "step", "", a4188, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before.", "", a4225},
+    {"start-low", "step", "", a4189, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before.", "", a4171},
+    {"hold-pressure", "step", "", a4185, {}, {}, "Hold it at or a little above {pressure} for {time}.", "", a23},
+    {"hold-boil", "step", "", a4187, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water.", "", a23},
+    {"hold-steam", "step", "", a4188, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water.", "", a4230},
+    {"hold-low", "step", "", a4189, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer.", "", a4171},
+    {"heat-off-pressure", "step", "", a4185, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent.", "", a23},
+    {"rest-pressure", "step", "", a4185, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you.", "", a23},
+    {"rest-boiling", "step", "", a4187, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes.", "", a4190},
+    {"rest-other", "step", "", a4191, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you.", "the minutes of a boiling-water canner; no source", {}},
     {"lift", "step", "", {}, {}, {}, "Lift the jars straight up, set them 1 inch apart on a rack or towel, out of draughts. Do not tighten the bands.", "", a23},
     {"cool", "step", "", {}, {}, {}, "Let them stand {cool_least} to {cool_most} hours at room temperature.", "", a23},
     {"check", "step", "", {}, {}, {}, "Take the bands off and test every seal.", "", a23},
     {"label", "step", "", {}, {}, {}, "Wash and dry the jars, label them.", "", a23},
     {"store", "step", "", {}, {}, {}, "Store them without bands, clean, cool, dark and dry, best at 50 to 70 F, never above 95 F.", "", a23},
-    {"pressure-lost", "caution", "", a4178, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning.", "", a23},
-    {"pressure-over", "caution", "", a4178, {}, {}, "More pressure is no reason for less time.", "", a23},
-    {"boil-lost", "caution", "", a4180, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning.", "from memory of the 2015 guide", {}},
-    {"steam-lost", "caution", "", a4181, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning.", "", a4218},
-    {"low-lost", "caution", "", a4182, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles.", "", a4165},
-    {"jars-wait", "caution", "", {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled.", "", a4224},
+    {"pressure-lost", "caution", "", a4185, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning.", "", a23},
+    {"pressure-over", "caution", "", a4185, {}, {}, "More pressure is no reason for less time.", "", a23},
+    {"boil-lost", "caution", "", a4187, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning.", "from memory of the 2015 guide", {}},
+    {"steam-lost", "caution", "", a4188, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning.", "", a4225},
+    {"low-lost", "caution", "", a4189, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles.", "", a4171},
+    {"jars-wait", "caution", "", {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled.", "", a4231},
     {"water-each-load", "caution", "", {}, {}, {}, "Check the water in the canner before every load.", "from memory, no page found", {}},
     {"clock-is-a-plan", "caution", "", {}, {}, {}, "The clock is a plan. The process time counts from the real moment on, by a timer, and is never cut to keep to the clock.", "", a23},
-    {"remainder", "left", "", {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it.", "", a4225},
-    {"smaller-jar", "left", "", {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar.", "", a4226},
-    {"half-full", "half-full", "", {}, {}, {}, "Half full or less; put jars of water into the spare places.", "", a3919},
+    {"remainder", "left", "", {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it.", "", a4232},
+    {"smaller-jar", "left", "", {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar.", "", a4233},
+    {"half-full", "half-full", "", {}, {}, {}, "Half full or less; put jars of water into the spare places.", "", a3925},
     {"one-load", "mixed", "", {}, {}, {}, "Jars of several kinds stand in this load: all get the longest time and the highest pressure. One food and one size in a load is better.", "", a23},
     {"seal-centre", "check", "", {}, {}, {}, "Press the middle of each lid: it must be curved down and not spring.", "", a23},
     {"seal-ring", "check", "", {}, {}, {}, "Tap the lid with a spoon: a sealed one rings clear.", "", a23},
-    {"unsealed", "check", "", {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack.", "", a4173},
+    {"unsealed", "check", "", {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack.", "", a4179},
     {"liquid-lost", "check", "", {}, {}, {}, "A sealed jar that lost liquid is used first; do not open it to refill. If half or more is gone, refrigerate it and use it in 2 to 3 days.", "first sentence as in the USDA guide, part 1; half or more: from memory", {}},
     {"bands-off", "check", "", {}, {}, {}, "Take the bands off, wash and dry the jars.", "", a23},
     {"look-first", "opening", "", {}, {}, {}, "Before opening, look: a swollen, loose or leaking lid, streaks of dried food, rising bubbles, a strange colour. On opening: spurting liquid, a bad smell, mould. Never taste to find out.", "", a23},
     {"boil-first", "opening", "boil-first", {}, {}, {}, "Where any doubt about the process remains, boil the food {boil} minutes before tasting, at this altitude. It may be left out only where the process was the tested one, the gauge was right, the lid was sealed and nothing leaked or spurted.", "", a23},
     {"use-first", "opening", "", {}, {}, {}, "Use within {years} year for the best quality; that is no limit of safety.", "", a23}};
 
-constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a95, a163, a164, {a165, a166, a167, a168, a169, a170, a171, a172, a173, a174, a175, a176, a177, a178, a179, a180, a181, a182}, a1416, a3389, a3390, a3392, a3599, a3746, a4147, a4153, a4161, {a4162, a4167, a4168, "published figures of a space agency, read in a copy", {}}, {a4171, a4176, a4177, "", a4169}, {a4186, a4187, a4215, a4227}};
+constexpr edition data = {"jarproof tested processes", "2026.11.3", "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them.", "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules.", "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times.", 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a95, a163, a164, {a165, a166, a167, a168, a169, a170, a171, a172, a173, a174, a175, a176, a177, a178, a179, a180, a181, a182}, a1416, a3389, a3390, a3392, a3599, a3746, a4153, a4159, a4167, {a4168, a4173, a4174, "published figures of a space agency, read in a copy", {}}, {a4177, a4183, a4184, "", a4175}, {a4193, a4194, a4222, a4234}};
 
 }  // namespace
 

@@ -141,7 +141,7 @@ class writer {
   [[nodiscard]] std::string value(const condition& c) {
     return braces({value(c.says), words(c.packs), value(c.prepared), value(c.check),
                    value(c.must_be_said), value(c.instead_of_recipe), words(c.if_any),
-                   words(c.said_by), value(c.own_recipe)});
+                   words(c.said_by), value(c.own_recipe), value(c.fills)});
   }
   [[nodiscard]] static std::string value(const acid_choice& a) {
     return braces({value(a.acid), value(a.thousandths_tsp_per_pint), value(a.says)});

@@ -275,7 +275,7 @@ class process_entries : public recipe_entries {
 
   [[nodiscard]] condition read_condition(const node& n) {
     only(n, {"says", "packs", "prepared", "check", "must_be_said", "instead_of_recipe", "if_any",
-             "said_by", "own_recipe"});
+             "said_by", "own_recipe", "fills"});
     condition c;
     c.says = text(n, "says");
     c.packs = packs(n, "packs");
@@ -287,6 +287,7 @@ class process_entries : public recipe_entries {
     for (const std::string_view t : c.if_any) check_trait(*find(n, "if_any"), t);
     c.said_by = words(n, "said_by");
     c.own_recipe = truth(n, "own_recipe", false);
+    c.fills = truth(n, "fills", false);
     if ((c.must_be_said || c.own_recipe || c.instead_of_recipe) && c.prepared.empty())
       fault(n, "a condition that must be said needs a word to say it with", "add `prepared: ...`");
     return c;

@@ -165,7 +165,7 @@ TEST_CASE("plans share a load where that saves one and all its jars get the long
   REQUIRE_FALSE(shared.remarks.empty());
   bool says_both = false;
   for (const jarproof::day_step& s : d.batches[1].steps)
-    says_both = says_both || s.says.find("20 min, in load 3 55 min") != std::string::npos;
+    says_both = says_both || s.says.find("20 min (55 min in load 3)") != std::string::npos;
   CHECK(says_both);
 }
 

@@ -129,6 +129,20 @@ TEST_CASE("the edges of what a canner can show") {
   CHECK(first_problem("minute,psi\n10080.1,1\n") != "good");
 }
 
+TEST_CASE("a sensor may be off by half a pound, and the columns have a few names") {
+  CHECK(first_problem("min,psig,events\n0,-0.5,steam\n") == "good");
+  CHECK(first_problem("minutes,psi\n0,-0.500001\n") != "good");
+  CHECK(first_problem("minute,kPa\n0,-3.4\n") == "good");
+  CHECK(first_problem("minute,kPa\n0,-3.400001\n") != "good");
+  CHECK(first_problem("minute,bar\n0,-0.034\n") == "good");
+  CHECK(first_problem("minute,bar\n0,-0.034001\n") != "good");
+}
+
+TEST_CASE("a canner may stand overnight, and other rows do not go back by so much") {
+  CHECK(first_problem("time,event\n18:36,heat-off\n07:00,zero\n07:40,opened\n") == "good");
+  CHECK(first_problem("time,event\n18:36,heat-off\n07:00,steam\n") != "good");
+}
+
 TEST_CASE("two readings for one moment may be the same, and an event has a row of its own") {
   CHECK(first_problem("minute,psi,event\n1,13,\n1,13.0,\n1,,steady\n") == "good");
 }
@@ -136,6 +150,20 @@ TEST_CASE("two readings for one moment may be the same, and an event has a row o
 TEST_CASE("cells that are left out at the end must be empty") {
   CHECK(first_problem("minute,psi,event\n1,13,,,\n") == "good");
   CHECK(first_problem("minute,psi,event,\n1,13,,\n") == "good");
+  CHECK(first_problem("minute,psi,event\n1,13,,x\n") != "good");
+  CHECK(first_problem("minute,psi,event,\n1,13,,boil-lost\n") ==
+        "2:7 | `boil-lost` stands under no name | write it under `event`, or leave it out");
+  CHECK(first_problem("minute,psi,event\n1,13,\n,,\n") == "good");
+}
+
+TEST_CASE("a row may end where it has no more to say") {
+  CHECK(first_problem("minute,psi,event\n1,13\n") == "good");
+  CHECK(first_problem("minute,event,psi\n1,steady\n") == "good");
+  CHECK(first_problem("minute,psi,event\n1,steady\n") ==
+        "2:3 psi | `steady` is no number under `psi` | write a number such as `11.5`, or leave the "
+        "cell empty");
+  CHECK(first_problem("psi,event,minute\n13,steady\n") ==
+        "2:4 minute | the minute is missing | write the minute of this row");
 }
 
 TEST_CASE("large logs") {

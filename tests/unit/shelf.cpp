@@ -291,6 +291,10 @@ TEST_CASE("a lot stands once, and a second record adds the run log of the same p
   REQUIRE(s.lots().front().record.run);
   CHECK(s.lots().front().record.run->log == "b.csv");
   CHECK(add_line(s, recorded(kitchen_lot(), shelf_run{verdict::accepted, "c.csv"}).line) == twice);
+  // A second log that is at fault is never lost: nobody knows which jars it is about.
+  CHECK(add_line(s, recorded(kitchen_lot(), shelf_run{verdict::rejected, "c.csv"}).line) == "");
+  CHECK(s.lots().front().record.run->verdict == verdict::rejected);
+  CHECK(jarproof::not_accepted(jarproof::today_of(s, jarproof::builtin_edition())).size() == 1);
 }
 
 TEST_CASE(

@@ -30,7 +30,7 @@ namespace {
 shelf kitchen_shelf() {
   shelf s;
   REQUIRE(add_line(s, recorded(kitchen_lot()).line) == "");
-  REQUIRE(add_line(s, happening("beans-1", "2026-10-01", "opened", 1)) == "");
+  REQUIRE(add_line(s, happening("beans-1", "2026-11-26", "opened", 1)) == "");
   auto keys = kitchen_lot();
   keys["lot"] = "beans-2";
   keys["date"] = "2026-07-25";
@@ -60,8 +60,8 @@ TEST_CASE("the text: what is left, what to eat first, what not to eat") {
         "\n"
         "Eat from the top down\n"
         "  1. beans-1: Green beans, first picking\n"
-        "     8 pint jars left, 1 open; put up 2026-07-18, use by\n"
-        "     2027-07-18\n"
+        "     8 pint jars left, 1 open since 2026-11-26; put up\n"
+        "     2026-07-18, use by 2027-07-18\n"
         "  2. beans-3\n"
         "     9 pint jars left; put up 2026-08-01, use by 2027-08-01\n"
         "\n"
@@ -77,6 +77,29 @@ TEST_CASE("the text: what is left, what to eat first, what not to eat") {
         "\n"
         "Recorded with other rules, judged again here\n"
         "  jarproof tested processes, 2025.1.1: beans-3\n");
+}
+
+TEST_CASE("an open jar is eaten within a few days or thrown out") {
+  CHECK(jarproof::open_too_long(kitchen_today("2026-11-29")).empty());
+  const jarproof::shelf_today t = kitchen_today("2026-11-30");
+  REQUIRE(jarproof::open_too_long(t).size() == 1);
+  const std::string text = jarproof::shelf_text(t);
+  CHECK(text.find("Open too long: throw out what is open\n"
+                  "  beans-1: Green beans, first picking\n"
+                  "    8 pint jars left, 1 open since 2026-11-26\n"
+                  "  Food of an open jar keeps a few days in the refrigerator.\n") !=
+        std::string::npos);
+  // What is left of the lot is eaten by its own day.
+  CHECK(jarproof::eat_first(t).size() == 2);
+  CHECK(jarproof::shelf_json(t).find("\"open_too_long\": [\"beans-1\"]") != std::string::npos);
+  jarproof::shelf s = kitchen_shelf();
+  REQUIRE(add_line(s, happening("beans-1", "2026-11-30", "discarded", 1)) == "");
+  CHECK(jarproof::open_too_long(jarproof::today_of(s, jarproof::builtin_edition(), "2026-12-24"))
+            .empty());
+  // The last jars of a lot, open for years, are nothing to eat.
+  REQUIRE(add_line(s, happening("beans-1", "2026-12-01", "opened", 8)) == "");
+  const auto later = jarproof::today_of(s, jarproof::builtin_edition(), "2036-11-28");
+  CHECK(jarproof::shelf_text(later).find("1. beans-1") == std::string::npos);
 }
 
 TEST_CASE("without a day no lot is past it") {
@@ -128,7 +151,7 @@ TEST_CASE("the JSON holds every lot, oldest first, in the documented order") {
   std::vector<std::string> keys;
   for (const jarproof::member& m : root.members) keys.push_back(m.key);
   CHECK(keys == std::vector<std::string>{"date", "left", "open", "unread_lines", "eat_first",
-                                         "not_accepted", "lots"});
+                                         "open_too_long", "not_accepted", "lots"});
   CHECK(find(root, "left")->text == "26");
   CHECK(find(root, "eat_first")->items[1].text == "beans-3");
   CHECK(find(root, "not_accepted")->items[0].text == "beans-2");
@@ -138,8 +161,8 @@ TEST_CASE("the JSON holds every lot, oldest first, in the documented order") {
   for (const jarproof::member& m : lots.items[0].members) keys.push_back(m.key);
   CHECK(keys == std::vector<std::string>{"lot", "source", "title", "date", "use_by", "past_use_by",
                                          "jar", "jars", "unsealed", "opened", "eaten", "discarded",
-                                         "open", "left", "accepted", "verdict", "recorded",
-                                         "other_edition"});
+                                         "open", "open_since", "left", "accepted", "verdict",
+                                         "recorded", "other_edition"});
   CHECK(find(lots.items[1], "accepted")->text == "false");
   CHECK(find(lots.items[1], "verdict")->text == "rejected");
   CHECK(find(*find(lots.items[1], "recorded"), "verdict")->text == "accepted");

@@ -197,6 +197,8 @@ inline void settle(report& out) {
     out.altitude_ft = whole_feet(what.altitude->value.value);
     j.words.altitude = altitude_text(out.altitude_ft);
   }
+  if (what.gauge_error && what.gauge_error->value.value > 0)
+    out.dial_high = what.gauge_error->value.value;
   if (what.gauge) j.words.gauge = what.gauge->text;
   if (what.pack) j.words.pack = what.pack->text;
   if (what.jar) j.words.jar = what.jar->text;

@@ -77,15 +77,15 @@ inline constexpr std::string_view day_parts[] = {"step",      "caution", "left",
                                                  "half-full", "check",   "opening"};
 
 /// What `when` of a text may ask for.
-inline constexpr std::string_view day_conditions[] = {"sterilize",    "own-water",   "usual-water",
-                                                      "own-heat-up",  "conditions",  "acid",
-                                                      "up-to-30-min", "over-30-min", "boil-first"};
+inline constexpr std::string_view day_conditions[] = {
+    "sterilize", "own-water", "usual-water",  "own-heat-up", "conditions", "acid",
+    "solids",    "fills",     "up-to-30-min", "over-30-min", "boil-first"};
 
 /// Words in braces that a text may hold.
 inline constexpr std::string_view day_words[] = {
     "time",    "pressure", "headspace",  "vent",      "jar",         "jars",
     "water",   "water_f",  "sterilize",  "acid",      "temperature", "temperature_least",
-    "heat_up", "boil",     "cool_least", "cool_most", "years"};
+    "heat_up", "boil",     "cool_least", "cool_most", "years",       "solids"};
 
 }  // namespace detail
 

@@ -121,6 +121,7 @@ struct condition {
   list<std::string_view> if_any;   ///< traits: belongs only to a recipe that shows such a thing
   list<std::string_view> said_by;  ///< words of those lines that state it too
   bool own_recipe = false;         ///< must be said where a frame is filled by the cook's own lines
+  bool fills = false;              ///< is done when the jars are filled, after any acid
 };
 
 /// Acid that belongs into every jar; of several, one alone suffices.

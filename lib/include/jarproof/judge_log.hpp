@@ -34,7 +34,7 @@ namespace detail {
     return first_after(j.moments, k, from) != nullptr;
   };
   const std::int64_t start = j.course.restarted_us.value_or(first);
-  const bool counted = has(log_event_kind::unsealed, first) || has(log_event_kind::broken, first);
+  const bool counted = has(log_event_kind::unsealed, first);
   const bool off =
       j.course.off_us || (!j.course.started_us && has(log_event_kind::heat_off, first));
   if (counted || (off && !j.target.by_pressure)) return run_state::over;
@@ -84,7 +84,8 @@ inline void judge_missing(run_judging& j) {
   if (!starts && !(at_boil && !low))
     missing_event(j, log_event_kind::at_pressure, "when the timing began");
   // A thermometer shows the boil by itself; `steady` alone does not say when it began.
-  if (starts && !steams && !low && !j.target.by_pressure && !j.target.by_reading)
+  const bool by_thermometer = j.target.by_reading && j.target.method != "steam";
+  if (starts && !steams && !low && !j.target.by_pressure && !by_thermometer)
     missing_event(j, log_event_kind::steam, "when the full boil began");
   // A canner that is opened in the middle says by itself when the process ended.
   const bool opened = j.course.end_row != nullptr && j.course.end_row->event &&
@@ -105,12 +106,12 @@ inline void judge_unfinished(run_judging& j) {
 
 /// From each loss to when it was held again, the heat went off or the log ends; and the gaps.
 inline void fill_missed(run_judging& j) {
+  auto next = j.course.claimed.begin();  // losses and stretches both stand in order of time
   for (const log_loss& loss : j.course.losses) {
     std::int64_t to =
         j.course.off_us && *j.course.off_us > loss.at_us ? *j.course.off_us : j.out.last_us;
-    for (const held_stretch& s : j.course.claimed) {
-      if (s.from_us > loss.at_us) to = std::min(to, s.from_us);
-    }
+    while (next != j.course.claimed.end() && next->from_us <= loss.at_us) ++next;
+    if (next != j.course.claimed.end()) to = std::min(to, next->from_us);
     j.out.missed.push_back({std::string(loss.check), loss.at_us, loss.again_us.value_or(to)});
   }
   for (const log_gap& gap : j.course.gaps)
@@ -129,9 +130,11 @@ inline void fill_numbers(run_judging& j) {
   out.least_reading = j.target.least;
   out.unit = j.log.unit;
   for (held_stretch s : j.course.claimed) {
-    s.vouched = std::any_of(j.course.vouched.begin(), j.course.vouched.end(), [&](const auto& v) {
-      return v.from_us == s.from_us && v.to_us == s.to_us;
-    });
+    const auto same =
+        std::lower_bound(j.course.vouched.begin(), j.course.vouched.end(), s.from_us,
+                         [](const held_stretch& v, std::int64_t from) { return v.from_us < from; });
+    s.vouched =
+        same != j.course.vouched.end() && same->from_us == s.from_us && same->to_us == s.to_us;
     out.held.push_back(s);
   }
   fill_missed(j);
@@ -191,6 +194,8 @@ inline void fill_numbers(run_judging& j) {
                     : std::max(j.course.restarted_us.value_or(out.last_us), best.from_us);
     const bool closing = out.state != run_state::heating && out.state != run_state::venting;
     if (closing) judge_vent(j, out.state == run_state::rising ? out.last_us : before);
+    judge_zero_readings(j);
+    judge_gauge_beside_weight(j);
     if (closing) judge_heat_up(j, out.state == run_state::rising ? out.last_us : before);
     if (!out.running || out.state == run_state::cooling) judge_cooling(j);
   }

@@ -81,6 +81,7 @@ class log_reader {
   std::size_t time_at_ = none;
   std::size_t reading_at_ = none;
   std::size_t event_at_ = none;
+  std::size_t unnamed_at_ = none;
   int row_line_ = 1;
   std::int64_t day_us_ = 0;  // midnight of the day of the last row
   std::optional<std::int64_t> last_us_;
@@ -166,19 +167,20 @@ class log_reader {
         wrong(cell, "", "a second column says " + std::string(what), "keep one of the two");
       if (place == none) place = at;
     };
-    if (name == "minute" || name == "time") {
+    if (name == "minute" || name == "minutes" || name == "min" || name == "time") {
       if (time_at_ == none) log_.clock = name == "time";
       taken(time_at_, "when");
       return;
     }
-    if (name == "event") {
+    if (name == "event" || name == "events") {
       taken(event_at_, "what happened");
       return;
     }
     constexpr log_unit units[] = {log_unit::psi, log_unit::kpa, log_unit::bar, log_unit::fahrenheit,
                                   log_unit::celsius};
     for (const log_unit u : units) {
-      if (!folds_to(name_of(u), name)) continue;
+      const bool gauge = u == log_unit::psi && name == "psig";
+      if (!gauge && !folds_to(name_of(u), name)) continue;
       if (readings != nullptr) {
         wrong(cell, "",
               "two columns hold readings: `" + readings->text + "` and `" + cell.text + "`",
@@ -190,7 +192,10 @@ class log_reader {
       log_.unit = u;
       return;
     }
-    if (name.empty() && at + 1 == columns_) return;  // a comma at the end of the line
+    if (name.empty() && at + 1 == columns_) {  // a comma at the end of the line
+      unnamed_at_ = at;
+      return;
+    }
     constexpr std::string_view known[] = {"minute", "time", "psi", "kPa", "bar", "F", "C", "event"};
     const std::string near = name.size() < 3 ? std::string() : nearest(name, known);
     wrong(cell, "", "`" + cell.text + "` is no column of a run log",
@@ -198,12 +203,23 @@ class log_reader {
                        : "did you mean `" + near + "`?");
   }
 
-  void read_row(const std::vector<csv_cell>& row) {
+  void read_row(std::vector<csv_cell>& row) {
     row_line_ = row.front().line;
     std::size_t used = row.size();
     while (used > columns_ && row[used - 1].text.empty()) --used;
-    if (used != columns_) {
-      wrong_count(row, used);
+    if (used > columns_) {
+      too_many(row, used);
+      return;
+    }
+    // What a spreadsheet leaves below a table.
+    if (std::all_of(row.begin(), row.end(), [](const csv_cell& c) { return c.text.empty(); }))
+      return;
+    // A row kept by hand ends where it has no more to say: `9:31,15` under `time,psi,event`.
+    const csv_cell end{"", row.back().line, row.back().column};
+    row.resize(std::max(row.size(), columns_), end);
+    if (unnamed_at_ != none && !row[unnamed_at_].text.empty()) {
+      wrong(row[unnamed_at_], "", "`" + row[unnamed_at_].text + "` stands under no name",
+            "write it under `event`, or leave it out");
       return;
     }
     log_row out;
@@ -237,16 +253,14 @@ class log_reader {
     if (good) log_.rows.push_back(std::move(out));
   }
 
-  void wrong_count(const std::vector<csv_cell>& row, std::size_t used) {
-    const auto cells = [](std::size_t n) {
-      return std::to_string(n) + (n == 1 ? " cell" : " cells");
-    };
-    std::string write = "write as many cells as the header has, empty ones too";
+  void too_many(const std::vector<csv_cell>& row, std::size_t used) {
+    std::string write = "write as many cells as the header has";
     // `12,11,5` under two columns: most likely a decimal comma.
     if (used == columns_ + 1) write += "; decimals have a point, as in `11.5`";
-    if (used < columns_) write += ", such as `12.5" + std::string(columns_ - 1, ',') + "`";
-    wrong(row.front(), "",
-          "the row has " + cells(used) + " and the header " + std::to_string(columns_), write);
+    wrong(
+        row.front(), "",
+        "the row has " + std::to_string(used) + " cells and the header " + std::to_string(columns_),
+        write);
   }
 
   [[nodiscard]] bool read_time(const csv_cell& cell, log_row& out,
@@ -260,8 +274,9 @@ class log_reader {
     std::int64_t at = time.value + day_us_;
     if (last_us_ && at < *last_us_) {
       constexpr std::int64_t day = 24 * 60 * us_per_min;
-      // Past midnight the clock jumps back by more than half a day; jars are counted a day later.
-      const bool later = event_at_ != none && is_count(row[event_at_].text);
+      // Past midnight the clock jumps back by more than half a day; jars are counted a day later,
+      // and a canner may stand overnight.
+      const bool later = event_at_ != none && is_of_next_day(row[event_at_].text);
       if (!log_.clock || (at + day - *last_us_ > day / 2 && !later)) {
         wrong(cell, column, "the time goes back: `" + cell.text + "` stands below a later one",
               "put the rows in order of time, and check this one");
@@ -276,10 +291,12 @@ class log_reader {
     return true;
   }
 
-  [[nodiscard]] static bool is_count(std::string_view text) {
+  [[nodiscard]] static bool is_of_next_day(std::string_view text) {
     const cell_reading<log_event> event = event_in(text);
-    return event.ok() && (event.value.kind == log_event_kind::unsealed ||
-                          event.value.kind == log_event_kind::broken);
+    if (!event.ok()) return false;
+    const log_event_kind k = event.value.kind;
+    return k == log_event_kind::unsealed || k == log_event_kind::broken ||
+           k == log_event_kind::zero || k == log_event_kind::opened;
   }
 
   void compare_with_last(const csv_cell& cell, const log_row& row) {

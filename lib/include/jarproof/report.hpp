@@ -119,6 +119,7 @@ struct report {
   jarproof::verdict verdict = jarproof::verdict::unreadable;
   const jarproof::process* process = nullptr;  ///< null where the plan matches no food
   int altitude_ft = -1;                        ///< -1 where the plan does not say
+  std::int64_t dial_high = 0;                  ///< what its dial reads high, in millionths of a psi
   std::optional<requirement> required;
   std::vector<requirement> options;
   std::vector<ingredient_line> ingredients;

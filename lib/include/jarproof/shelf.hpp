@@ -109,6 +109,7 @@ struct shelf_lot {
   int eaten = 0;
   int discarded = 0;
   int open = 0;             ///< opened, and neither eaten nor discarded
+  std::string open_since;   ///< day of the first opening of those; empty where none is open
   int left = 0;             ///< on the shelf, never opened
   int unsealed_in_log = 0;  ///< of `unsealed`, what its run log counts
 };
@@ -150,7 +151,8 @@ class shelf {
   problems take(const shelf_record& r) {
     const std::optional<std::size_t> place = place_of(r.lot);
     if (place) return take_run(lots_[*place], r);
-    shelf_lot lot{r};
+    shelf_lot lot;
+    lot.record = r;
     lot.unsealed = r.unsealed;
     lot.unsealed_in_log = r.run ? r.unsealed : 0;
     lot.left = r.jars - r.unsealed;
@@ -162,6 +164,12 @@ class shelf {
   problems take_run(shelf_lot& lot, const shelf_record& r) {
     const bool same = r.plan_text == lot.record.plan_text;
     const std::optional<shelf_run>& before = lot.record.run;
+    if (same && r.run && before && before->log != r.run->log &&
+        r.run->verdict != verdict::accepted) {
+      // Of two logs of one lot the graver holds: nobody knows which jars were in which.
+      if (before->verdict == verdict::accepted) lot.record.run = r.run;
+      return {};
+    }
     if (!same || !r.run || (before && before->log != r.run->log)) {
       return one(r.source, "lot",
                  "the lot `" + r.lot + "` is recorded already in " + lot.record.source,
@@ -222,7 +230,11 @@ class shelf {
     const int open_ones = from_open ? std::min(lot.open, h.jars) : 0;
     lot.open -= open_ones;
     lot.left -= h.jars - open_ones;
-    if (h.what == shelf_event::opened) lot.open += h.jars;
+    if (h.what == shelf_event::opened) {
+      lot.open += h.jars;
+      if (lot.open_since.empty() || h.date < lot.open_since) lot.open_since = h.date;
+    }
+    if (lot.open == 0) lot.open_since.clear();
     int& total = h.what == shelf_event::opened      ? lot.opened
                  : h.what == shelf_event::eaten     ? lot.eaten
                  : h.what == shelf_event::discarded ? lot.discarded
@@ -239,7 +251,11 @@ struct lot_today {
   bool accepted = false;       ///< the plan then and now, and its run log where it has one
   bool other_edition = false;  ///< it was recorded with another edition, or version of it
   bool past_use_by = false;    ///< false where no day is given
+  bool open_too_long = false;  ///< the same; an open jar keeps a few days in the refrigerator
 };
+
+/// Food of an open jar keeps a few days in the refrigerator, as food that filled no jar does.
+inline constexpr int longest_open_days = 3;
 
 struct shelf_today {
   std::string date;             ///< the day that it is told for; may be empty
@@ -259,6 +275,8 @@ struct shelf_today {
                    (!r.run || r.run->verdict == verdict::accepted);
     one.other_edition = r.edition_name != rules.name || r.edition_version != rules.version;
     one.past_use_by = !date.empty() && r.use_by < date;
+    one.open_too_long = !date.empty() && one.lot.open > 0 &&
+                        detail::days_between(one.lot.open_since, date) > longest_open_days;
     out.lots.push_back(std::move(one));
   }
   std::stable_sort(out.lots.begin(), out.lots.end(), [](const lot_today& a, const lot_today& b) {
@@ -276,20 +294,31 @@ struct shelf_today {
 }
 
 /// Places in `t.lots` of what there is to eat: lots with an open jar, then by the day of use, then
-/// the oldest. Lots that are not accepted are never among them.
+/// the oldest. Lots that are not accepted are never among them, nor jars that are open too long.
 [[nodiscard]] inline std::vector<std::size_t> eat_first(const shelf_today& t) {
   std::vector<std::size_t> out;
   for (std::size_t i = 0; i < t.lots.size(); ++i) {
     const lot_today& l = t.lots[i];
-    if (l.accepted && l.lot.left + l.lot.open > 0) out.push_back(i);
+    const int open = l.open_too_long ? 0 : l.lot.open;
+    if (l.accepted && l.lot.left + open > 0) out.push_back(i);
   }
   std::stable_sort(out.begin(), out.end(), [&](std::size_t a, std::size_t b) {
     const auto rank = [&](std::size_t i) {
       const shelf_lot& l = t.lots[i].lot;
-      return std::make_tuple(l.open == 0, std::string_view(l.record.use_by));
+      return std::make_tuple(l.open == 0 || t.lots[i].open_too_long,
+                             std::string_view(l.record.use_by));
     };
     return rank(a) < rank(b);
   });
+  return out;
+}
+
+/// Accepted lots with jars that are open too long.
+[[nodiscard]] inline std::vector<std::size_t> open_too_long(const shelf_today& t) {
+  std::vector<std::size_t> out;
+  for (std::size_t i = 0; i < t.lots.size(); ++i) {
+    if (t.lots[i].accepted && t.lots[i].open_too_long) out.push_back(i);
+  }
   return out;
 }
 

@@ -55,7 +55,9 @@ namespace detail {
     return std::nullopt;
   way out;
   out.kind = "as-planned";
-  out.title = "As planned: " + std::string(p->title);
+  out.title =
+      (d.judged.verdict == verdict::rejected ? "The same food, put right: " : "As planned: ") +
+      std::string(p->title);
   out.process = p;
   for (const finding& f : d.judged.findings) {
     // What is unsaid of the kitchen is answered by the numbers.
@@ -116,7 +118,7 @@ namespace detail {
     out->kind = frame ? "frame" : relative ? "parts" : "as-planned";
     out->title = (frame      ? "As "
                   : relative ? "In its place: "
-                             : "As planned: ") +
+                             : "The food of the plan: ") +
                  std::string(p.title);
     add_sources(d.rules, p.sources, out->sources);
     if (frame)

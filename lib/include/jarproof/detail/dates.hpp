@@ -44,4 +44,17 @@ namespace jarproof::detail {
   return out;
 }
 
+/// Days from a fixed one far back, so that two of them can be subtracted. `date` must be a date.
+[[nodiscard]] constexpr int day_count(std::string_view date) noexcept {
+  // Years that begin in March end in the leap day.
+  const int month = digits_at(date, 5, 2);
+  const int year = digits_at(date, 0, 4) - (month < 3 ? 1 : 0);
+  const int of_year = (153 * ((month + 9) % 12) + 2) / 5 + digits_at(date, 8, 2);
+  return year * 365 + year / 4 - year / 100 + year / 400 + of_year;
+}
+
+[[nodiscard]] constexpr int days_between(std::string_view from, std::string_view to) noexcept {
+  return day_count(to) - day_count(from);
+}
+
 }  // namespace jarproof::detail

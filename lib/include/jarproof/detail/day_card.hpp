@@ -81,6 +81,7 @@ class card_writer {
   day_batch& out_;
   const requirement& required_;
   int minutes_ = 0;
+  int longest_ = 0;  ///< of its loads, which may hold a food that takes longer
   int sterilize_ = 0;
   filling_words words_;
 
@@ -88,10 +89,12 @@ class card_writer {
 
   void fill_words() {
     std::string time = time_text(minutes_);
+    longest_ = minutes_;
     for (const day_load& l : day_.loads) {
       for (const day_load_part& p : l.parts) {
-        if (&day_.batches[p.batch] == &out_ && l.time_min > minutes_)
-          time += ", in load " + std::to_string(l.number) + " " + time_text(l.time_min);
+        if (&day_.batches[p.batch] != &out_ || l.time_min <= minutes_) continue;
+        time += " (" + time_text(l.time_min) + " in load " + std::to_string(l.number) + ")";
+        longest_ = std::max(longest_, l.time_min);
       }
     }
     const method* m = find(rules_.methods, required_.method);
@@ -113,6 +116,7 @@ class card_writer {
               {"water_f", number_text(rules_, required_.pack == "raw" ? "water-raw" : "water-hot")},
               {"sterilize", std::to_string(sterilize_)},
               {"acid", acids},
+              {"solids", share_of_jar(food().needs.solids_percent)},
               {"temperature", std::to_string(required_.least_f.value_or(0)) + " to " +
                                   std::to_string(required_.most_f.value_or(0)) + " F"},
               {"temperature_least", least},
@@ -139,17 +143,20 @@ class card_writer {
     if (t.when == "own-water") return n.water_qt > 0;
     if (t.when == "usual-water") return n.water_qt == 0;
     if (t.when == "own-heat-up") return n.heat_up_min > 0;
-    if (t.when == "conditions") return !directions().empty();
+    if (t.when == "conditions") return !directions(false).empty();
+    if (t.when == "solids") return n.solids_percent > 0;
+    if (t.when == "fills") return true;
     if (t.when == "acid") return !food().acids.empty();
-    if (t.when == "up-to-30-min") return minutes_ <= 30;
-    if (t.when == "over-30-min") return minutes_ > 30;
+    if (t.when == "up-to-30-min") return longest_ <= 30;
+    if (t.when == "over-30-min") return longest_ > 30;
     return t.when == "boil-first" && is_boiled_first(rules_, food());
   }
 
-  /// The conditions of the process for this pack.
-  [[nodiscard]] std::vector<std::string> directions() const {
+  /// The conditions of the process for this pack: those of the filling, or all others.
+  [[nodiscard]] std::vector<std::string> directions(bool filling) const {
     std::vector<std::string> out;
     for (const condition& c : food().conditions) {
+      if (c.fills != filling) continue;
       const bool other_pack =
           !c.packs.empty() && std::none_of(c.packs.begin(), c.packs.end(), [&](std::string_view p) {
             return required_.pack.find(p) != std::string::npos;
@@ -164,8 +171,8 @@ class card_writer {
     out.id = std::string(t.id);
     out.says = filled(t.says, words_);
     out.evidence = std::string(t.evidence);
-    if (t.when == "conditions") {
-      out.parts = directions();
+    if (t.when == "conditions" || t.when == "fills") {
+      out.parts = directions(t.when == "fills");
       add_sources(rules_, food().sources, out.sources);
     } else if (t.when == "acid") {
       add_sources(rules_, food().sources, out.sources);

@@ -171,6 +171,8 @@ namespace jarproof::detail {
     q.jar_volume.reset();
     const std::optional<day_jars> room = jar_of(q, rules, *judged.required);
     if (!room || room->fill_most > jars.left) continue;
+    // What fills several jars belongs into jars of the plan.
+    if (jars.left >= jars.fill_most) continue;
     if (check(q, rules).verdict == verdict::accepted) best = &jar;
   }
   return best;

@@ -61,7 +61,10 @@ struct day_work {
   const std::string gauge = what.gauge ? what.gauge->text : std::string();
   if (!what.pressure) return pressure_text(*required.pressure_psi, gauge);
   const amount& own = what.pressure->value;
-  if (own.metric || own.value % micro_per_unit != 0) return what.pressure->text;
+  // The dial may be marked in the other unit.
+  if (own.metric)
+    return what.pressure->text + " (" + decimal_of_thousandths(own.value / 100'000 * 100) + " psi)";
+  if (own.value % micro_per_unit != 0) return what.pressure->text;
   return pressure_text(static_cast<int>(own.value / micro_per_unit), gauge);
 }
 

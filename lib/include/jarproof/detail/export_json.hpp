@@ -303,6 +303,7 @@ class edition_writer : private export_parts {
       words("if_any", c.if_any);
       words("said_by", c.said_by);
       if (c.own_recipe) flag("own_recipe");
+      if (c.fills) flag("fills");
       if (c.instead_of_recipe) flag("instead_of_recipe");
     });
     if (p.low_temperature.minutes != 0) {

@@ -205,8 +205,7 @@ inline void judge_needs(judging& j, const process& p) {
   }
   judge_canner_of_process(j, p);
   if (needs.solids_percent > 0) {
-    const std::string most =
-        needs.solids_percent == 50 ? "half" : std::to_string(needs.solids_percent) + " %";
+    const std::string most = share_of_jar(needs.solids_percent);
     if (what.solids && what.solids->value.value > needs.solids_percent * micro_per_unit / 100) {
       finding& f = j.say("solids-over-half", place_of("solids", *what.solids),
                          {what.solids->text, "at most " + most + " of the jar", {}, {}, {}});

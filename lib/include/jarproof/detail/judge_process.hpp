@@ -350,7 +350,7 @@ inline void judge_headspace(judging& j, const std::vector<fitting_row>& rows) {
   if (!headspace_reaches(given, needed.least)) {
     j.say("headspace-too-small", at,
           {what.headspace->text, headspace_text(needed.least), {}, {}, {}});
-  } else if (given > most_nm) {
+  } else if (given > most_nm + nm_per_mm) {  // reading precision
     finding& f = j.say("headspace-too-large", at,
                        {what.headspace->text, headspace_text(needed.most), {}, {}, {}});
     if (given <= most_nm + nm_per_in / 4) f.level = level::note;

@@ -181,7 +181,10 @@ template <class Rows>
   }
   const jar_size* used = find(j.rules.jars, out.front().jar->jar);
   j.words.jar = std::string(used->title);
-  if (used->volume_floz * micro_per_unit != *volume) {
+  // 946 mL is a quart, rounded to the millilitre (29.5735 mL to the fluid ounce).
+  constexpr std::int64_t micro_floz_per_ml = 33'814;
+  const std::int64_t less = used->volume_floz * micro_per_unit - *volume;
+  if (less != 0 && (less < 0 || less >= micro_floz_per_ml)) {
     sentence_facts facts;
     facts.found = jar.text;
     facts.required = std::string(used->title) + " time";

@@ -151,6 +151,11 @@ struct reading_limits {
   if (!out.ok()) return out;
   const reading_limits limits = limits_of(u);
   const std::string shown = "`" + std::string(text) + "`";
+  // A sensor may be off by a little, and a canner that cools draws a vacuum.
+  const std::int64_t offset = u == log_unit::kpa   ? 3'400'000
+                              : u == log_unit::bar ? 34'000
+                                                   : 500'000;
+  if (is_pressure(u) && out.value < 0 && out.value >= -offset) out.value = 0;
   if (is_pressure(u) && out.value < 0)
     return {0, shown + " is below no pressure at all", "write `0` for a canner without pressure"};
   if (out.value < limits.least || out.value > limits.most) {

@@ -5,6 +5,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -106,7 +107,12 @@ struct log_course {
 class course_reader {
  public:
   course_reader(const std::vector<log_moment>& all, const log_target& target, std::int64_t gap_us)
-      : all_(all), target_(target), gap_us_(gap_us) {}
+      : all_(all), target_(target), gap_us_(gap_us) {
+    by_weight_ = target.by_pressure && target.by_steady &&
+                 std::any_of(all.begin(), all.end(), [](const log_moment& m) {
+                   return m.of(log_event_kind::steady) != nullptr;
+                 });
+  }
 
   [[nodiscard]] log_course read() {
     find_ready();
@@ -121,7 +127,7 @@ class course_reader {
       } else if (counting_ && !pressure_gone(m)) {
         pass(m);
       }
-      if (counting_ && ends_count(m)) stop(m);
+      if (counting_ && ends_count(m)) stop(i);
     }
     if (counting_) end_of_log();
     return std::move(out_);
@@ -134,6 +140,8 @@ class course_reader {
   const log_target& target_;
   std::int64_t gap_us_;
   log_course out_;
+  bool by_weight_ = false;  // rows say how the weight moves; the dial beside it may read low
+  bool seen_ = false;       // a row vouched for the stretch that is open
   bool counting_ = false;
   std::optional<held_stretch> open_;  // as claimed
   std::int64_t vouched_from_ = 0;
@@ -174,15 +182,30 @@ class course_reader {
     if (!is_ready(m)) return state::none;
     if (m.of(log_event_kind::boil_lost) != nullptr || m.of(log_event_kind::water_low) != nullptr)
       return state::bad;
-    if (target_.method == "steam" && m.of(log_event_kind::opened) != nullptr) return state::bad;
+    // The lid is lifted when the heat goes off.
+    if (target_.method == "steam" && m.of(log_event_kind::opened) != nullptr &&
+        m.of(log_event_kind::heat_off) == nullptr)
+      return state::bad;
     const bool steady = target_.by_steady && m.of(log_event_kind::steady) != nullptr;
     // A canner with a weight and a dial goes by the weight.
     if (steady && target_.by_pressure) return state::good;
-    if (target_.by_reading && m.reading != nullptr)
-      return *m.reading->reading >= *target_.least ? state::good : state::bad;
+    if (target_.by_reading && m.reading != nullptr) {
+      if (*m.reading->reading >= *target_.least) return state::good;
+      return by_weight_ && is_near(m) ? state::none : state::bad;
+    }
     const bool boils =
         target_.by_steady && !target_.by_pressure && m.of(log_event_kind::steam) != nullptr;
     return steady || boils ? state::good : state::none;
+  }
+  /// A reading that is below by no more than a gauge may be off.
+  [[nodiscard]] bool is_near(const log_moment& m) const noexcept {
+    return *m.reading->reading + target_.gauge_room >= *target_.least;
+  }
+  /// The heat was off, or the weight: somebody put it on again.
+  [[nodiscard]] bool put_on_again(const log_moment& m) const noexcept {
+    return m.at_us > began_ &&
+           (m.of(log_event_kind::heat_on) != nullptr ||
+            (target_.by_pressure && m.of(log_event_kind::weight_on) != nullptr));
   }
   /// What the gauge shows then is no drop any more.
   [[nodiscard]] bool pressure_gone(const log_moment& m) const noexcept {
@@ -192,8 +215,7 @@ class course_reader {
   /// The vent is opened, the pressure is gone, or the heat is off.
   [[nodiscard]] bool ends_count(const log_moment& m) const noexcept {
     if (m.of(log_event_kind::heat_off) != nullptr) return true;
-    if (m.of(log_event_kind::unsealed) != nullptr || m.of(log_event_kind::broken) != nullptr)
-      return true;
+    if (m.of(log_event_kind::unsealed) != nullptr) return true;
     return pressure_gone(m) ||
            (target_.by_pressure && m.of(log_event_kind::steam) != nullptr && m.at_us > began_);
   }
@@ -201,16 +223,21 @@ class course_reader {
   void lose(std::string_view check, const log_moment& m, const log_row* row) {
     out_.losses.push_back({check, row, m.at_us, {}});
   }
-  void close(std::int64_t claimed_to, std::int64_t vouched_to) {
+  void close(std::int64_t claimed_to, std::int64_t vouched_to, const log_row* row) {
     if (!open_) return;
     out_.claimed.push_back({open_->from_us, claimed_to, true});
-    out_.vouched.push_back({vouched_from_, vouched_to, true});
+    if (seen_ || !target_.by_pressure) {
+      out_.vouched.push_back({vouched_from_, vouched_to, true});
+    } else if (vouched_to > vouched_from_) {
+      out_.gaps.push_back({vouched_from_, vouched_to, row});
+    }
     open_.reset();
   }
-  void open(std::int64_t at_us) {
-    open_ = held_stretch{at_us, at_us, true};
-    vouched_from_ = at_us;
-    last_good_ = at_us;
+  void open(const log_moment& m) {
+    open_ = held_stretch{m.at_us, m.at_us, true};
+    vouched_from_ = m.at_us;
+    last_good_ = m.at_us;
+    seen_ = state_of(m) == state::good;
   }
   void take_span(std::int64_t to_us) {
     if (to_us - began_ <= out_.span_us) return;
@@ -222,7 +249,7 @@ class course_reader {
   void begin(std::size_t index) {
     const log_moment& m = all_[index];
     if (counting_) {
-      close(last_good_, last_good_);
+      close(last_good_, last_good_, m.first);
       take_span(m.at_us);
     }
     counting_ = true;
@@ -233,12 +260,35 @@ class course_reader {
     out_.end_row = nullptr;
     out_.lost = false;
     const log_row* mark = m.of(log_event_kind::at_pressure);
-    if (!is_ready(m) || state_of(m) == state::bad || began_below(index)) {
+    if (!is_ready(m) || state_of(m) == state::bad || began_below(index) || leaps_up(index)) {
       lose("timing-started-early", m, mark != nullptr ? mark : m.first);
       out_.lost = true;
       return;
     }
-    open(m.at_us);
+    open(m);
+  }
+
+  /// No canner gains or loses more than a gauge may be off within a minute: a reading so close to a
+  /// start or an end without one says that it was not held there.
+  [[nodiscard]] bool far_below(const log_moment& m) const noexcept {
+    return target_.by_pressure && target_.by_reading && m.reading != nullptr &&
+           *m.reading->reading < *target_.least && !is_near(m);
+  }
+  [[nodiscard]] bool leaps_up(std::size_t index) const noexcept {
+    if (all_[index].reading != nullptr) return false;
+    for (std::size_t i = index; i-- > 0;) {
+      if (all_[index].at_us - all_[i].at_us > us_per_min) return false;
+      if (all_[i].reading != nullptr) return far_below(all_[i]);
+    }
+    return false;
+  }
+  [[nodiscard]] bool leaps_down(std::size_t index) const noexcept {
+    if (all_[index].reading != nullptr) return false;
+    for (std::size_t i = index + 1; i < all_.size(); ++i) {
+      if (all_[i].at_us - all_[index].at_us > us_per_min) return false;
+      if (all_[i].reading != nullptr) return far_below(all_[i]);
+    }
+    return false;
   }
 
   /// The start has no reading of its own, the one before it is below and so is the next.
@@ -261,18 +311,24 @@ class course_reader {
   }
 
   void pass(const log_moment& m) {
-    const state s = state_of(m);
+    const bool again = put_on_again(m);
+    const state s = again ? state::bad : state_of(m);
     if (s == state::bad) {
       if (open_) {
-        close(last_good_, last_good_);
-        lose(check_of(m), m, row_of(m));
+        const log_row* row = row_of(m);
+        if (again) {
+          row = m.of(log_event_kind::heat_on);
+          if (row == nullptr) row = m.of(log_event_kind::weight_on);
+        }
+        close(last_good_, last_good_, m.first);
+        lose(check_of(m), m, row);
       }
       out_.lost = true;
       return;
     }
     if (s == state::none) return;
     if (!open_) {
-      open(m.at_us);
+      open(m);
       if (!out_.losses.empty() && !out_.losses.back().again_us)
         out_.losses.back().again_us = m.at_us;
       out_.lost = false;
@@ -280,22 +336,25 @@ class course_reader {
     }
     look_for_gap(m.at_us, m.reading != nullptr ? m.reading : m.first);
     last_good_ = m.at_us;
+    seen_ = true;
   }
   void look_for_gap(std::int64_t at_us, const log_row* row) {
     if (at_us - last_good_ <= gap_us_) return;
     out_.gaps.push_back({last_good_, at_us, row});
-    out_.vouched.push_back({vouched_from_, last_good_, true});
+    if (seen_ || !target_.by_pressure) out_.vouched.push_back({vouched_from_, last_good_, true});
     vouched_from_ = at_us;
   }
 
-  void stop(const log_moment& m) {
+  void stop(std::size_t index) {
+    const log_moment& m = all_[index];
     const log_row* off = m.of(log_event_kind::heat_off);
     const bool by_heat = off != nullptr;
     if (open_) {
       // Nothing vouches for the time behind the last row where the heat was not turned off by plan.
-      const std::int64_t to = by_heat ? m.at_us : last_good_;
-      if (by_heat) look_for_gap(m.at_us, off);
-      close(to, to);
+      const bool held = by_heat && !leaps_down(index);
+      const std::int64_t to = held ? m.at_us : last_good_;
+      if (held) look_for_gap(m.at_us, off);
+      close(to, to, m.first);
     }
     take_span(by_heat ? m.at_us : last_good_);
     if (by_heat) {
@@ -312,7 +371,7 @@ class course_reader {
     const bool gap = all_.back().at_us - last_good_ > gap_us_;
     if (gap) out_.gaps.push_back({last_good_, all_.back().at_us, all_.back().first});
     if (!gap) out_.counts_from_us = vouched_from_;
-    close(last_good_, last_good_);
+    close(last_good_, last_good_, all_.back().first);
   }
 };
 

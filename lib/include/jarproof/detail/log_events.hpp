@@ -18,27 +18,89 @@ inline void missing_event(run_judging& j, log_event_kind k, const char* what) {
   f.field = "event";
 }
 
+/// How a canner was vented before a time: from which jet of steam to which closing.
+struct venting {
+  const log_moment* steam = nullptr;
+  const log_moment* closed = nullptr;
+};
+
+/// The venting that still holds at `before_us`. A jet that stopped, a lid that was opened and a
+/// pressure that fell to zero let air in, and so does a weight that was taken off in between.
+[[nodiscard]] inline venting venting_before(const run_judging& j, std::int64_t before_us) {
+  venting v;
+  for (const log_moment& m : j.moments) {
+    if (m.at_us > before_us) break;
+    const bool gone =
+        m.of(log_event_kind::opened) != nullptr || m.of(log_event_kind::zero) != nullptr;
+    const bool stopped = m.of(log_event_kind::boil_lost) != nullptr ||
+                         m.of(log_event_kind::water_low) != nullptr ||
+                         m.of(log_event_kind::heat_off) != nullptr;
+    if (gone || (stopped && v.closed == nullptr)) v = {};
+    if (m.of(log_event_kind::steam) != nullptr) v = {&m, nullptr};
+    if (m.of(log_event_kind::weight_on) == nullptr) continue;
+    if (v.closed == nullptr) {
+      v.closed = &m;
+    } else if (j.course.started_us && m.at_us > *j.course.started_us) {
+      v = {nullptr, &m};
+    }
+  }
+  return v;
+}
+
 /// The venting before the time that counts. In a log that is being written it may be to come.
 inline void judge_vent(run_judging& j, std::int64_t before_us) {
-  const log_moment* closed = last_before(j.moments, log_event_kind::weight_on, before_us);
-  if (closed == nullptr) {
-    missing_event(j, log_event_kind::weight_on, "when the vent was closed");
-    if (last_before(j.moments, log_event_kind::steam, before_us) == nullptr)
-      missing_event(j, log_event_kind::steam, "when steam began to flow");
-    return;
-  }
-  const log_moment* steam = last_before(j.moments, log_event_kind::steam, closed->at_us);
-  if (steam == nullptr) {
-    missing_event(j, log_event_kind::steam, "when steam began to flow");
-    return;
-  }
-  const std::int64_t lasted = closed->at_us - steam->at_us;
+  const venting v = venting_before(j, before_us);
+  if (v.closed == nullptr) missing_event(j, log_event_kind::weight_on, "when the vent was closed");
+  if (v.steam == nullptr) missing_event(j, log_event_kind::steam, "when steam began to flow");
+  if (v.closed == nullptr || v.steam == nullptr) return;
+  const std::int64_t lasted = v.closed->at_us - v.steam->at_us;
   if (lasted >= j.target.vent_min * us_per_min) return;
   sentence_facts facts;
   facts.found = duration_text(lasted);
   facts.required = "at least " + std::to_string(j.target.vent_min) + " min";
-  log_finding& f = j.say("vent-too-short", closed->of(log_event_kind::weight_on), std::move(facts));
+  log_finding& f =
+      j.say("vent-too-short", v.closed->of(log_event_kind::weight_on), std::move(facts));
   if (j.out.running && j.out.state != run_state::cooling) f.outcome = outcome::incomplete;
+}
+
+/// Readings where there is no pressure: at an open vent, at `zero` and behind it. A gauge that
+/// shows more there shows the pressure of the air too, or the canner was not as the log says.
+inline void judge_zero_readings(run_judging& j) {
+  if (!is_pressure(j.log.unit) || j.target.gauge_room == 0) return;
+  bool open = false;
+  for (const log_moment& m : j.moments) {
+    // A lid that is opened under pressure is said by another check.
+    const bool down =
+        m.of(log_event_kind::zero) != nullptr || m.of(log_event_kind::steam) != nullptr;
+    // The gauge may rise at once when the vent is closed.
+    if (m.of(log_event_kind::weight_on) != nullptr || m.of(log_event_kind::at_pressure) != nullptr)
+      open = false;
+    if (down) open = true;
+    if (!open || m.reading == nullptr || *m.reading->reading <= j.target.gauge_room) continue;
+    log_finding& f = j.say("gauge-not-at-zero", m.reading,
+                           {reading_text(j, *m.reading),
+                            "at most " + limit_text(j.log.unit, j.target.gauge_room),
+                            {},
+                            {},
+                            j.when(m.at_us)});
+    f.field = std::string(name_of(j.log.unit));
+    f.column = m.reading->reading_column;
+    return;
+  }
+}
+
+/// A gauge beside a weight that moves, and shows far less than the weight holds.
+inline void judge_gauge_beside_weight(run_judging& j) {
+  if (!j.target.weighted || !j.target.by_reading || !j.target.by_steady) return;
+  for (const log_moment& m : j.moments) {
+    if (m.of(log_event_kind::steady) == nullptr || m.reading == nullptr) continue;
+    if (*m.reading->reading + j.target.gauge_room >= *j.target.least) continue;
+    log_finding& f = j.say("gauges-disagree", m.reading,
+                           {reading_text(j, *m.reading), j.target.hold, {}, {}, j.when(m.at_us)});
+    f.field = std::string(name_of(j.log.unit));
+    f.column = m.reading->reading_column;
+    return;
+  }
 }
 
 /// Fish in quart jars is heated slowly before the steam flows.
@@ -63,21 +125,36 @@ inline void judge_heat_up(run_judging& j, std::int64_t before_us) {
   cite_first(j.rules, p->sources, f);
 }
 
+/// Where the cooling begins: at the end of the time that was delivered, at the heat off, else
+/// behind the last row that vouched.
+[[nodiscard]] inline std::int64_t cooling_from(const run_judging& j) {
+  if (j.delivered) return longest(j.course.vouched).to_us;
+  return j.course.off_us.value_or(j.course.restarted_us.value_or(j.log.rows.front().at_us));
+}
+
 /// When the pressure was zero: by the event, or by the first reading of nothing after the heat.
 [[nodiscard]] inline const log_moment* zero_of(const run_judging& j, std::int64_t from_us) {
   for (const log_moment& m : j.moments) {
     if (m.at_us < from_us) continue;
     if (m.of(log_event_kind::zero) != nullptr) return &m;
-    if (j.course.off_us && m.at_us > *j.course.off_us && is_pressure(j.log.unit) &&
-        m.reading != nullptr && *m.reading->reading == 0)
+    if (j.course.off_us && m.at_us > from_us && is_pressure(j.log.unit) && m.reading != nullptr &&
+        *m.reading->reading == 0)
       return &m;
   }
   return nullptr;
 }
 
-/// Where the cooling begins: at the heat off, else behind the last row that vouched.
-[[nodiscard]] inline std::int64_t cooling_from(const run_judging& j) {
-  return j.course.off_us.value_or(j.course.restarted_us.value_or(j.log.rows.front().at_us));
+/// The first moment after the process at which next to no pressure is left: that early, it did not
+/// go by itself.
+[[nodiscard]] inline const log_moment* nearly_zero(const run_judging& j, std::int64_t from_us) {
+  for (const log_moment& m : j.moments) {
+    if (m.at_us <= from_us) continue;
+    if (m.of(log_event_kind::zero) != nullptr) return &m;
+    if (is_pressure(j.log.unit) && m.reading != nullptr &&
+        *m.reading->reading <= j.target.gauge_room)
+      return &m;
+  }
+  return nullptr;
 }
 
 /// Opened without a word on the pressure, so long after the heat that it may have been down.
@@ -95,8 +172,9 @@ inline void judge_heat_up(run_judging& j, std::int64_t before_us) {
 inline void judge_cooling(run_judging& j) {
   const std::int64_t from = cooling_from(j);
   const log_moment* zero = zero_of(j, from);
-  const log_moment* opened =
-      first_after(j.moments, log_event_kind::opened, j.course.started_us.value_or(from));
+  // A lid that was opened before the time that counted was closed and vented again.
+  const log_moment* opened = first_after(j.moments, log_event_kind::opened,
+                                         j.delivered ? from : j.course.restarted_us.value_or(from));
   if (opened != nullptr && (zero == nullptr || opened->at_us < zero->at_us)) {
     const log_row* row = opened->of(log_event_kind::opened);
     if (zero == nullptr && may_be_down(j, *opened)) {
@@ -111,17 +189,23 @@ inline void judge_cooling(run_judging& j) {
     }
     return;
   }
-  if (zero == nullptr) return;
-  const log_row* down = zero->of(log_event_kind::zero);
-  if (down == nullptr) down = zero->reading;
   const int fastest = limit_of(j.rules.run.limits, "fastest-cooling-min");
-  if (j.course.off_us && zero->at_us - *j.course.off_us < fastest * us_per_min) {
-    j.unsaid("cooling-forced", down,
-             {duration_text(zero->at_us - *j.course.off_us),
+  const bool ended = j.delivered || j.course.off_us.has_value();
+  if (const log_moment* down = nearly_zero(j, from);
+      ended && down != nullptr && down->at_us - from < fastest * us_per_min) {
+    const log_row* row = down->of(log_event_kind::zero);
+    j.unsaid("cooling-forced", row == nullptr ? down->reading : row,
+             {duration_text(down->at_us - from),
               "at least " + std::to_string(fastest) + " min",
               {},
               {},
               {}});
+  }
+  if (zero == nullptr) {
+    // Jars that were counted were taken out of a canner that somebody opened.
+    if (j.out.state == run_state::over && j.course.started_us)
+      missing_event(j, log_event_kind::zero, "when the pressure was down by itself");
+    return;
   }
   if (opened == nullptr) return;
   const int wait = limit_of(j.rules.run.limits, "wait-after-zero-min");

@@ -61,6 +61,9 @@ inline void explain_run(run_judging& j) {
   if (!j.course.started_us) return;
   const std::int64_t from = *j.course.started_us;
   const std::int64_t to = j.course.off_us.value_or(j.log.rows.back().at_us);
+  // Minutes before a loss and after it are not added up: the longest stretch without one is told.
+  const held_stretch held = longest(j.course.claimed);
+  const bool broken = !j.course.losses.empty() && held.to_us > held.from_us;
   std::vector<temperature_point> course;
   const log_moment* lowest = nullptr;
   double lowest_f = *wanted;
@@ -68,7 +71,8 @@ inline void explain_run(run_judging& j) {
     if (m.at_us < from || m.at_us > to) continue;
     const std::optional<double> f = temperature_at(j, m, psi, feet);
     if (!f) continue;
-    course.push_back({static_cast<double>(m.at_us) / static_cast<double>(us_per_min), *f});
+    if (!broken || (m.at_us >= held.from_us && m.at_us <= held.to_us))
+      course.push_back({static_cast<double>(m.at_us) / static_cast<double>(us_per_min), *f});
     if (*f >= lowest_f - 0.5 || m.reading == nullptr) continue;
     lowest_f = *f;
     lowest = &m;
@@ -89,7 +93,10 @@ inline void explain_run(run_judging& j) {
   const auto tenths = [](double value) {
     return decimal_of_thousandths(std::llround(value * 10.0) * 100);
   };
-  j.out.explains.push_back("While the time was counted, the steam did what " + tenths(*done) +
+  const std::string stretch = broken ? "In the longest stretch without a loss, " +
+                                           duration_text(held.to_us - held.from_us) + ", the steam"
+                                     : "While the time was counted, the steam";
+  j.out.explains.push_back(stretch + " did what " + tenths(*done) +
                            " min at 250 F do; at its published numbers the process does " +
                            tenths(*j.out.process_lethality_min) +
                            ". Of the steam, not of the middle of a jar.");

@@ -81,6 +81,24 @@ class now_writer {
     return last != nullptr && j_.target.most && *last->reading > *j_.target.most;
   }
 
+  /// The heat may have been on to here; without `heat-off` what vouched last, so that no time limit
+  /// is too long.
+  [[nodiscard]] std::int64_t heat_ended() const {
+    if (j_.course.off_us) return *j_.course.off_us;
+    if (const log_moment* off = last_before(j_.moments, log_event_kind::heat_off, j_.out.last_us))
+      return off->at_us;
+    if (!j_.course.claimed.empty()) return j_.course.claimed.back().to_us;
+    std::int64_t last = j_.out.first_us;
+    for (const log_row& row : j_.log.rows) {
+      const bool counts = row.event && (row.event->kind == log_event_kind::unsealed ||
+                                        row.event->kind == log_event_kind::broken ||
+                                        row.event->kind == log_event_kind::opened ||
+                                        row.event->kind == log_event_kind::zero);
+      if (!counts) last = row.at_us;
+    }
+    return last;
+  }
+
   void vent_again() {
     facts_.limit = std::to_string(j_.target.vent_min) + " min";
     add("vent-again");
@@ -114,7 +132,13 @@ class now_writer {
       add("lower-heat");
     }
     if (j_.out.state == run_state::lost) {
-      const bool dry = !j_.course.losses.empty() && j_.course.losses.back().check == "water-low";
+      const log_row* row = j_.course.losses.empty() ? nullptr : j_.course.losses.back().row;
+      const bool dry =
+          row != nullptr && row->event && row->event->kind == log_event_kind::water_low;
+      if (dry && j_.target.by_pressure) {
+        add("dry-canner");
+        return;
+      }
       add(j_.target.by_pressure ? "raise-heat" : dry ? "refill" : "back-boil");
       add("start-again", last + j_.needed_us);
       return;
@@ -154,7 +178,13 @@ class now_writer {
   }
 
   void cooling(bool plan_holds) {
-    if (!j_.delivered && plan_holds && j_.target.time_min > 0) add("run-again");
+    if (!j_.delivered && plan_holds && j_.target.time_min > 0) {
+      if (found_in(j_, "vent-too-short")) {
+        vent_again();
+        return;
+      }
+      add("run-again");
+    }
     add("fall");
     wait_for_lid();
   }
@@ -166,35 +196,52 @@ class now_writer {
     const int wait = limit_of(j_.rules.run.limits, "wait-after-zero-min");
     facts_.limit = std::to_string(wait) + " min";
     const log_moment* zero = zero_of(j_, from);
+    if (zero == nullptr && j_.out.state == run_state::over) add("fall");
     std::optional<std::int64_t> until;
     if (zero != nullptr) until = zero->at_us + wait * us_per_min;
     add("wait", until);
+  }
+
+  /// Jars that were counted so long after the heat no longer stand under pressure.
+  [[nodiscard]] bool jars_are_out() const {
+    const std::int64_t cold = heat_ended() + 60 * us_per_min;
+    return std::any_of(j_.log.rows.begin(), j_.log.rows.end(), [&](const log_row& row) {
+      return row.event && row.event->kind == log_event_kind::unsealed && row.at_us >= cold;
+    });
   }
 
   [[nodiscard]] bool hot_pack() const {
     const process* p = j_.out.plan.process;
     if (p == nullptr || j_.rules.after.not_reprocessed.contains(p->id)) return false;
     for (const table& t : p->tables) {
-      if (t.pack == "hot" && t.use) return true;
+      const bool same =
+          j_.target.by_pressure ? !t.dial.empty() || !t.weighted.empty() : !t.boiling_water.empty();
+      if (t.pack == "hot" && t.use && (same || j_.target.method == "low-temperature")) return true;
     }
     return false;
   }
   [[nodiscard]] std::int64_t after_hours(std::string_view limit) const {
-    const std::int64_t from = j_.course.off_us.value_or(j_.out.last_us);
-    return from + limit_of(j_.rules.after.limits, limit) * 60 * us_per_min;
+    return heat_ended() + limit_of(j_.rules.after.limits, limit) * 60 * us_per_min;
   }
 
   void after_good() {
     int unsealed = 0;
     bool counted = false;
+    std::int64_t counted_at = 0;
     for (const log_row& row : j_.log.rows) {
       if (!row.event || row.event->kind != log_event_kind::unsealed) continue;
       counted = true;
+      if (row.event->count > 0) counted_at = row.at_us;
       unsealed += row.event->count;
     }
     broken_jars();
     if (unsealed > 0) {
       const std::int64_t until = after_hours("unsealed-h");
+      if (until <= counted_at) {
+        facts_.at = j_.when(until);
+        add("discard-unsealed");
+        return;
+      }
       if (hot_pack()) add("reprocess-unsealed", until);
       add("refrigerate-unsealed", until);
       add("freeze-unsealed", until);
@@ -217,7 +264,7 @@ class now_writer {
 
   void after_bad() {
     const report& plan = j_.out.plan;
-    if (j_.out.state == run_state::over) wait_for_lid();
+    if (j_.out.state == run_state::over && !jars_are_out()) wait_for_lid();
     broken_jars();
     if (j_.out.verdict == verdict::incomplete && plan.verdict == verdict::accepted)
       add("more-readings");
@@ -227,9 +274,11 @@ class now_writer {
     }
     const bool acid = plan.process->kind == food_class::acid;
     const std::int64_t until = after_hours(acid ? "reprocess-acid-h" : "reprocess-low-acid-h");
-    if (hot_pack()) add("reprocess", until);
-    add("refrigerate", until);
-    add("freeze", until);
+    if (until > j_.out.last_us) {
+      if (hot_pack()) add("reprocess", until);
+      add("refrigerate", until);
+      add("freeze", until);
+    }
     facts_.at = j_.when(until);
     add(acid ? "discard-acid" : "discard-low-acid");  // not until then, but from then on
   }

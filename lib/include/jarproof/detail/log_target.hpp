@@ -24,6 +24,7 @@ struct log_target {
   bool by_steady = false;             ///< so does a row that says `steady`
   std::optional<std::int64_t> least;  ///< lowest reading that is enough, in millionths
   std::optional<std::int64_t> most;   ///< highest reading of a home canner
+  std::int64_t gauge_room = 0;        ///< by how much a gauge may be off, in millionths
   std::string hold;                   ///< `13 psi (90 kPa)`, `a full boil`
   std::string least_text;             ///< the lowest reading in the unit of the log
 };
@@ -88,7 +89,7 @@ struct log_target {
 }
 
 inline void target_by_pressure(log_target& t, const plan& what, const method& canner, int psi,
-                               log_unit unit, int swing_psi) {
+                               log_unit unit, int swing_psi, int room_psi) {
   const bool high = !t.weighted && what.gauge_error && what.gauge_error->value.value > 0;
   const std::int64_t error = high ? what.gauge_error->value.value : 0;
   const std::int64_t needed = psi * micro_per_unit + error;
@@ -100,6 +101,7 @@ inline void target_by_pressure(log_target& t, const plan& what, const method& ca
              std::to_string(psi) + " psi true)";
   if (!t.by_reading) return;
   t.least = least_reading(unit, needed);
+  t.gauge_room = least_reading(unit, room_psi * micro_per_unit);
   t.most = most_reading(unit, canner, error);
   if (t.weighted) *t.most += least_reading(unit, swing_psi * micro_per_unit);
   for (std::size_t i = 0; t.weighted && i < canner.weights_psi.size(); ++i) {
@@ -127,7 +129,8 @@ inline void target_by_pressure(log_target& t, const plan& what, const method& ca
     t.weighted = what.gauge ? what.gauge->text == "weighted" : q.gauge == "weighted";
     if (q.pressure_psi)
       target_by_pressure(t, what, *m, *q.pressure_psi, log.unit,
-                         limit_of(rules.run.limits, "weight-swing-psi"));
+                         limit_of(rules.run.limits, "weight-swing-psi"),
+                         limit_of(rules.run.limits, "zero-reading-psi"));
     if (q.least_f) {
       t.hold = std::to_string(*q.least_f) + " to " + std::to_string(q.most_f.value_or(0)) + " F";
       t.by_reading = is_temperature(log.unit);
@@ -146,7 +149,9 @@ inline void target_by_pressure(log_target& t, const plan& what, const method& ca
       boiling_thousandths_f(rules.run.boiling, judged.altitude_ft < 0 ? 0 : judged.altitude_ft);
   if (!is_temperature(log.unit) || !boils) return t;
   t.by_reading = true;
-  const int tolerance = limit_of(rules.run.limits, "boil-tolerance-f") * 1000;
+  const int tolerance =
+      limit_of(rules.run.limits, t.method == "steam" ? "steam-tolerance-f" : "boil-tolerance-f") *
+      1000;
   t.least = least_degrees(log.unit, (*boils - tolerance) * std::int64_t{1000});
   t.least_text = limit_text(log.unit, *t.least);
   return t;

@@ -13,8 +13,8 @@ namespace jarproof::detail {
 [[nodiscard]] inline std::string again_text(const run_judging& j, const log_loss& loss) {
   if (!loss.again_us) {
     return "From when it is held again, the whole " + time_text(j.target.time_min) +
-           " start again: at the earliest from then on to " + j.when(loss.at_us + j.needed_us) +
-           ".";
+           " start again: at the earliest from then on to " +
+           j.when(std::max(loss.at_us, j.out.running ? j.out.last_us : 0) + j.needed_us) + ".";
   }
   std::string out = "The whole " + time_text(j.target.time_min) + " start again at " +
                     j.when(*loss.again_us) + " and end at " + j.when(*loss.again_us + j.needed_us) +
@@ -57,7 +57,10 @@ inline void judge_gaps(run_judging& j, int gap_min) {
   for (const log_gap& gap : j.course.gaps) {
     sentence_facts facts;
     facts.found = duration_text(gap.to_us - gap.from_us);
-    facts.required = "at most " + std::to_string(gap_min) + " min";
+    // A short time is no gap where somebody saw the pressure before and after it.
+    facts.required = gap.to_us - gap.from_us > gap_min * us_per_min
+                         ? "at most " + std::to_string(gap_min) + " min"
+                         : "none of the time";
     facts.reason = "From " + j.when(gap.from_us) + " to " + j.when(gap.to_us) + ".";
     if (j.target.by_pressure && !j.target.weighted && !j.target.by_reading)
       facts.reason += " With a dial only readings of the dial vouch for the pressure.";

@@ -47,10 +47,21 @@ namespace jarproof::detail {
   return must_stop(r) ? "STOP: do this now." : "RUNNING: go on like this.";
 }
 
+/// What no later minute makes good: a plan that is none, a canner with air in it.
+[[nodiscard]] inline const log_finding* spoils_run(const log_report& r) noexcept {
+  for (const std::string_view check : {"plan-not-accepted", "vent-too-short"}) {
+    for (const log_finding& f : r.findings) {
+      if (f.check == check && f.outcome != outcome::none) return &f;
+    }
+  }
+  return nullptr;
+}
+
 /// How far the log goes, and how long it is to the end of the time.
 [[nodiscard]] inline std::string so_far_text(const log_report& r) {
   std::string out = "so far, to " + when_text(r.clock, r.last_us);
-  if (r.state == run_state::counting && r.ends_us)
+  if (r.state == run_state::counting && r.ends_us && spoils_run(r) == nullptr &&
+      *r.ends_us > r.last_us)
     out += ": " + duration_text(*r.ends_us - r.last_us) + " to go, to " +
            when_text(r.clock, *r.ends_us);
   return out;
@@ -59,7 +70,8 @@ namespace jarproof::detail {
 /// Why a run that is going on must be mended, or was; null where all is well.
 [[nodiscard]] inline const log_finding* reason_of_running(const log_report& r) noexcept {
   const bool stop = must_stop(r);
-  const log_finding* why = nullptr;
+  const log_finding* why = spoils_run(r);
+  if (why != nullptr) return why;
   for (const log_finding& f : r.findings) {
     const bool counts = f.outcome != outcome::none && f.check != "run-unfinished";
     if (counts && (why == nullptr || stop)) why = &f;

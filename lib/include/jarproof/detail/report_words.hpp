@@ -92,6 +92,8 @@ struct named_value {
   out.push_back({"canner", title_of_method(rules, q.method) +
                                (q.gauge.empty() ? "" : ", " + q.gauge + " gauge")});
   if (q.pressure_psi) out.push_back({"pressure", pressure_text(*q.pressure_psi, q.gauge)});
+  if (q.pressure_psi && q.gauge == "dial" && r.dial_high > 0)
+    out.push_back({"your dial", dial_text(*q.pressure_psi, r.dial_high)});
   if (q.least_f && q.most_f) {
     out.push_back({"water", "held at " + std::to_string(*q.least_f) + " to " +
                                 std::to_string(*q.most_f) + " F, by a thermometer"});

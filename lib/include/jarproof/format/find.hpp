@@ -92,12 +92,12 @@ inline void write_ph(text_writer& w, const process& p, const edition& rules) {
               "  ", 2);
 }
 
-inline void write_table(text_writer& w, const process& p, const table& t, const edition& rules,
+inline void write_table(text_writer& w, const table& t, const edition& rules,
                         std::optional<int> altitude_ft) {
   w.blank();
   w.paragraph(std::string(t.pack) + " pack: " + std::string(t.style), "  ", 2);
   const band_set* water = find(rules.bands, t.boiling_water);
-  if (water != nullptr) w.row("canner", "boiling-water canner");
+  w.row("canner", water != nullptr ? "boiling-water canner" : "pressure canner");
   for (const jar_minutes& m : t.minutes) {
     const jar_size* jar = find(rules.jars, m.jar);
     w.row(jar == nullptr ? m.jar : jar->title,
@@ -110,9 +110,21 @@ inline void write_table(text_writer& w, const process& p, const table& t, const 
       w.row(name, band_text(*bands, altitude_ft, rules.highest_ft));
   }
   if (!t.use) w.paragraph("Not to be used: " + std::string(t.note), "  ", 2);
+}
+
+[[nodiscard]] inline std::string sources_of(const process& p, const table& t,
+                                            const edition& rules) {
   std::vector<std::string> sources;
   add_sources(rules, t.sources.empty() ? p.sources : t.sources, sources);
-  w.paragraph(sources_text(sources), "  Source: ", 10);
+  return sources_text(sources);
+}
+
+/// Acid that belongs into every jar, and what may be taken in its place.
+inline void write_acids(text_writer& w, const process& p) {
+  if (p.acids.empty()) return;
+  std::string says;
+  for (const acid_choice& a : p.acids) says += (says.empty() ? "" : "; or ") + std::string(a.says);
+  w.paragraph("Acid into each jar: " + says + ".", "  ", 2);
 }
 
 }  // namespace detail
@@ -126,11 +138,23 @@ inline void write_table(text_writer& w, const process& p, const table& t, const 
   if (altitude_ft) title += " at " + altitude_text(*altitude_ft);
   w.heading(title, "1");
   if (!p.covers.empty()) w.paragraph(p.covers, "  ", 2);
-  if (p.kind == food_class::low_acid) w.paragraph("Low-acid: pressure canner only.", "  ", 2);
+  w.paragraph(p.kind == food_class::low_acid ? "Low-acid: pressure canner only."
+              : p.acids.empty()
+                  ? "Acid: each table says for which canner it is."
+                  : "Acid with the acid below: each table says for which canner it is.",
+              "  ", 2);
+  detail::write_acids(w, p);
   detail::write_ph(w, p, rules);
   if (p.recipe == recipe_kind::fixed)
     w.paragraph("Only for the published recipe in its tested proportions.", "  ", 2);
-  for (const table& t : p.tables) detail::write_table(w, p, t, rules, altitude_ft);
+  for (std::size_t i = 0; i < p.tables.size(); ++i) {
+    detail::write_table(w, p.tables[i], rules, altitude_ft);
+    // Tables of one source name it once, below the last of them.
+    const std::string source = detail::sources_of(p, p.tables[i], rules);
+    const bool last = i + 1 == p.tables.size();
+    if (last || detail::sources_of(p, p.tables[i + 1], rules) != source)
+      w.paragraph(source, "  Source: ", 10);
+  }
   if (!p.conditions.empty()) w.blank();
   for (const condition& c : p.conditions) {
     const std::string pack = c.packs.empty() ? "" : detail::joined(c.packs) + " pack: ";

@@ -17,7 +17,9 @@
 #include "jarproof/edition.hpp"
 #include "jarproof/format/drawings.hpp"
 #include "jarproof/format/html.hpp"
+#include "jarproof/format/html_shelf.hpp"
 #include "jarproof/report.hpp"
+#include "jarproof/shelf.hpp"
 
 namespace jarproof {
 
@@ -161,12 +163,29 @@ inline void write_summary(html_writer& w, const std::vector<report>& reports) {
 
 }  // namespace detail
 
+/// What may stand below the reports of a page.
+struct page_end {
+  std::vector<std::string> remarks;  ///< a paragraph each
+  std::optional<shelf_today> shelf;
+};
+
+namespace detail {
+
+inline void write_end(html_writer& w, const page_end& end) {
+  for (const std::string& text : end.remarks) w.paragraph(text);
+  if (end.shelf) write_shelf(w, *end.shelf);
+}
+
+}  // namespace detail
+
 /// One page for all reports; several begin with a table of them.
-[[nodiscard]] inline std::string html_of(const std::vector<report>& reports, const edition& rules) {
+[[nodiscard]] inline std::string html_of(const std::vector<report>& reports, const edition& rules,
+                                         const page_end& end = {}) {
   html_writer w;
   if (reports.size() == 1) {
     const report& r = reports.front();
     detail::write_report(w, r, rules, 1, "plan1");
+    detail::write_end(w, end);
     return html_page(
         (r.title.empty() ? r.source : r.title) + ": " + std::string(name_of(r.verdict)), w.take(),
         rules);
@@ -180,6 +199,7 @@ inline void write_summary(html_writer& w, const std::vector<report>& reports) {
     detail::write_report(w, reports[i], rules, 2, id);
     w.close();
   }
+  detail::write_end(w, end);
   return html_page(title, w.take(), rules);
 }
 

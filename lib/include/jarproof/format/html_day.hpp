@@ -46,8 +46,9 @@ namespace detail {
 
 class day_page {
  public:
-  day_page(const day_plan& d, const std::vector<report>& unreadable, const edition& rules)
-      : d_(d), unreadable_(unreadable), rules_(rules) {}
+  day_page(const day_plan& d, const std::vector<report>& unreadable, const edition& rules,
+           const page_end& end)
+      : d_(d), unreadable_(unreadable), rules_(rules), end_(end) {}
 
   [[nodiscard]] std::string take() {
     const std::string title = title_of_day();
@@ -69,6 +70,7 @@ class day_page {
       if (accepted(b)) write_card(b);
     }
     sources_.write(w_, 2);
+    write_end(w_, end_);
     return html_page(title, w_.take(), rules_);
   }
 
@@ -76,6 +78,7 @@ class day_page {
   const day_plan& d_;
   const std::vector<report>& unreadable_;
   const edition& rules_;
+  const page_end& end_;
   html_writer w_;
   source_notes sources_;
 
@@ -189,8 +192,8 @@ class day_page {
 
 /// One page for the whole day; `unreadable` are plans that could not be read.
 [[nodiscard]] inline std::string html_of(const day_plan& day, const std::vector<report>& unreadable,
-                                         const edition& rules) {
-  return detail::day_page(day, unreadable, rules).take();
+                                         const edition& rules, const page_end& end = {}) {
+  return detail::day_page(day, unreadable, rules, end).take();
 }
 
 }  // namespace jarproof

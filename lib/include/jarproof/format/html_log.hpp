@@ -54,6 +54,7 @@ inline void fill_courses(page_chart& chart, const log_report& r, const run_log& 
     return;
   }
   chart.title = "The run over time";
+  chart.y_from = 0;  // so that what was held stands above what was lost, also where nothing was
   for (const log_row& row : log.rows) {
     if (!row.event) continue;
     const log_event_kind k = row.event->kind;

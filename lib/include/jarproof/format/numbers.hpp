@@ -61,10 +61,24 @@ namespace jarproof {
   return std::to_string(psi) + " psi (" + std::to_string(kpa) + " kPa)";
 }
 
+/// What a dial must show that reads high by so many millionths of a psi.
+[[nodiscard]] inline std::string dial_text(int psi, std::int64_t high) {
+  const auto pounds = [](std::int64_t micro) {
+    return decimal_of_thousandths((micro + 999) / 1'000) + " psi";
+  };
+  return "must show " + pounds(std::int64_t{psi} * 1'000'000 + high) + ", as it reads " +
+         pounds(high) + " high";
+}
+
 /// A published headspace, with mm to the nearest (reading precision is 1 mm).
 [[nodiscard]] inline std::string headspace_text(int thousandths_in) {
   const std::int64_t mm = (std::int64_t{thousandths_in} * 254 + 5'000) / 10'000;
   return kitchen_fraction(thousandths_in) + " in (" + std::to_string(mm) + " mm)";
+}
+
+/// A share of a jar: `half`, `40 %`.
+[[nodiscard]] inline std::string share_of_jar(int percent) {
+  return percent == 50 ? "half" : std::to_string(percent) + " %";
 }
 
 /// `75 min`, and from an hour on also `1 h 15 min`.

@@ -45,6 +45,7 @@ inline void write_lot(json_writer& w, const lot_today& l, bool dated) {
   w.member("eaten", l.lot.eaten);
   w.member("discarded", l.lot.discarded);
   w.member("open", l.lot.open);
+  if (!l.lot.open_since.empty()) w.member("open_since", l.lot.open_since);
   w.member("left", l.lot.left);
   write_flag(w, "accepted", l.accepted);
   w.member("verdict", name_of(l.report.verdict));
@@ -91,6 +92,7 @@ inline void write_shelf(json_writer& w, const shelf_today& t) {
   w.member("open", open);
   w.member("unread_lines", t.unread);
   write_lot_names(w, "eat_first", t, eat_first(t));
+  write_lot_names(w, "open_too_long", t, open_too_long(t));
   write_lot_names(w, "not_accepted", t, not_accepted(t));
   w.key("lots");
   w.begin('[');

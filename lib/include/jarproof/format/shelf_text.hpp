@@ -5,11 +5,11 @@
 #pragma once
 
 #include <cstddef>
-#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/shelf_words.hpp"
 #include "jarproof/format/text.hpp"
 #include "jarproof/shelf.hpp"
 
@@ -17,81 +17,46 @@ namespace jarproof {
 
 namespace detail {
 
-[[nodiscard]] inline std::string counted(int number, std::string_view one, std::string_view many) {
-  return std::to_string(number) + " " + std::string(number == 1 ? one : many);
-}
-
-[[nodiscard]] inline std::string lot_name(const shelf_record& r) {
-  return r.title.empty() || r.title == r.lot ? r.lot : r.lot + ": " + r.title;
-}
-
-/// `7 pint jars left, 1 open`.
-[[nodiscard]] inline std::string left_text(const shelf_lot& l) {
-  const std::string& jar = l.record.jar;
-  std::string out =
-      l.left == 0 ? "none left" : counted(l.left, jar + " jar", jar + " jars") + " left";
-  if (l.open > 0) out += ", " + std::to_string(l.open) + " open";
-  return out;
-}
-
 inline void write_what_to_eat(text_writer& w, const shelf_today& t) {
   const std::vector<std::size_t> places = eat_first(t);
   if (places.empty()) return;
   w.blank();
-  w.heading("Eat from the top down", "1");
+  w.heading(eat_heading, "1");
   int number = 0;
   for (const std::size_t place : places) {
-    const lot_today& l = t.lots[place];
     const std::string first = "  " + std::to_string(++number) + ". ";
-    w.paragraph(lot_name(l.lot.record), first, first.size());
+    w.paragraph(lot_name(t.lots[place].lot.record), first, first.size());
     const std::string indent(first.size(), ' ');
-    w.paragraph(left_text(l.lot) + "; put up " + l.lot.record.date + ", use by " +
-                    l.lot.record.use_by + (l.past_use_by ? ", which is past" : ""),
-                indent, indent.size());
+    w.paragraph(use_text(t.lots[place]), indent, indent.size());
   }
   w.blank();
-  // USDA Complete Guide, Guide 1: use within a year, for quality.
-  w.paragraph("The day of use is for quality and no limit of safety.", "  ", 2);
+  w.paragraph(use_day_text, "  ", 2);
+}
+
+inline void write_open_too_long(text_writer& w, const shelf_today& t) {
+  const std::vector<std::size_t> places = open_too_long(t);
+  if (places.empty()) return;
+  w.blank();
+  w.heading(too_long_heading, "1;31");
+  for (const std::size_t place : places) {
+    w.paragraph(lot_name(t.lots[place].lot.record), "  ", 2);
+    w.paragraph(left_text(t.lots[place].lot), "    ", 4);
+  }
+  w.paragraph(too_long_text, "  ", 2);
 }
 
 inline void write_what_not_to_eat(text_writer& w, const shelf_today& t) {
   const std::vector<std::size_t> places = not_accepted(t);
   if (places.empty()) return;
   w.blank();
-  w.heading("Not accepted: do not eat from these lots", "1;31");
+  w.heading(do_not_eat_heading, "1;31");
   for (const std::size_t place : places) {
     const lot_today& l = t.lots[place];
-    const shelf_record& r = l.lot.record;
-    w.paragraph(lot_name(r), "  ", 2);
-    w.paragraph(left_text(l.lot) + "; put up " + r.date + " (" + r.source + ")", "    ", 4);
-    if (r.verdict != verdict::accepted)
-      w.paragraph("The plan was " + std::string(name_of(r.verdict)) + " when it was recorded.",
-                  "    ", 4);
-    if (r.run && r.run->verdict != verdict::accepted)
-      w.paragraph(
-          "The run log " + r.run->log + " was " + std::string(name_of(r.run->verdict)) + ".",
-          "    ", 4);
-    if (l.report.verdict != verdict::accepted)
-      w.paragraph("By the rules in use the plan is " + std::string(name_of(l.report.verdict)) + ":",
-                  "    ", 4);
-    for (const finding& f : l.report.findings) {
-      if (f.outcome != outcome::none) w.paragraph(f.check + ": " + f.message, "    - ", 6);
-    }
+    w.paragraph(lot_name(l.lot.record), "  ", 2);
+    w.paragraph(put_up_text(l), "    ", 4);
+    for (const std::string& text : against_lot(l)) w.paragraph(text, "    ", 4);
+    for (const std::string& text : findings_of_lot(l)) w.paragraph(text, "    - ", 6);
   }
-}
-
-inline void write_other_editions(text_writer& w, const shelf_today& t) {
-  std::map<std::string, std::vector<std::string>> lots;  // by edition
-  for (const lot_today& l : t.lots) {
-    if (l.other_edition)
-      lots[l.lot.record.edition_name + ", " + l.lot.record.edition_version].push_back(
-          l.lot.record.lot);
-  }
-  if (lots.empty()) return;
-  w.blank();
-  w.heading("Recorded with other rules, judged again here", "1");
-  for (const auto& [edition, names] : lots)
-    w.paragraph(edition + ": " + joined(names, "and"), "  ", 2);
 }
 
 }  // namespace detail
@@ -100,29 +65,17 @@ inline void write_other_editions(text_writer& w, const shelf_today& t) {
 [[nodiscard]] inline std::string shelf_text(const shelf_today& t, text_style style = {}) {
   using namespace detail;
   text_writer w(style);
-  int left = 0;
-  int open = 0;
-  int not_to_eat = 0;
-  for (const lot_today& l : t.lots) {
-    left += l.lot.left;
-    open += l.lot.open;
-    if (!l.accepted) not_to_eat += l.lot.left + l.lot.open;
-  }
-  w.heading("The shelf" + (t.date.empty() ? "" : " on " + t.date) + ": " +
-                counted(static_cast<int>(t.lots.size()), "lot", "lots") + ", " +
-                counted(left, "jar", "jars") + " left" +
-                (open > 0 ? ", " + std::to_string(open) + " open" : "") +
-                (not_to_eat > 0 ? ", " + std::to_string(not_to_eat) + " not to be eaten" : "") +
-                ".",
-            "1");
-  if (t.unread > 0) {
-    w.paragraph(counted(t.unread, "line", "lines") +
-                " could not be read or did not fit, so these counts may be wrong. Put that right "
-                "first.");
-  }
+  w.heading(headline_of(t), "1");
+  if (const std::string unread = unread_text(t); !unread.empty()) w.paragraph(unread);
   write_what_to_eat(w, t);
+  write_open_too_long(w, t);
   write_what_not_to_eat(w, t);
-  write_other_editions(w, t);
+  const std::vector<std::string> editions = other_editions(t);
+  if (!editions.empty()) {
+    w.blank();
+    w.heading(other_rules_heading, "1");
+  }
+  for (const std::string& text : editions) w.paragraph(text, "  ", 2);
   return w.take();
 }
 
