@@ -62,6 +62,20 @@ struct phrase_words {
   list<std::string_view> cooking_in_water;
   /// words that may stand alone behind `and` or `with` and are no further food: `and cut`
   list<std::string_view> joined;
+  /// what a thing is put in for: `for deglazing`, `to reduce foaming`
+  list<std::string_view> purposes;
+  /// words between `for` or `to` and such a word: `to reduce foaming`
+  list<std::string_view> to_purposes;
+  /// whole phrases that say nothing about what is in the jar: `from the mill`
+  list<std::string_view> remarks;
+  /// whole phrases by which a thing may be left out: `or none`
+  list<std::string_view> left_out;
+  /// where a spice, a fruit or a drink comes from: `mexican`
+  list<std::string_view> origins;
+  /// kinds and colours of peppers that decide nothing: `red`, `pointed`
+  list<std::string_view> pepper_kinds;
+  /// things of the kitchen that are no food: `muslin`
+  list<std::string_view> utensils;
 };
 
 /// A list of phrase words and its key in `vocabulary.yaml`.
@@ -88,6 +102,13 @@ inline constexpr phrase_list phrase_lists[] = {
     {"powders", &phrase_words::powders},
     {"before_purpose", &phrase_words::before_purpose},
     {"cooking_in_water", &phrase_words::cooking_in_water},
-    {"joined", &phrase_words::joined}};
+    {"joined", &phrase_words::joined},
+    {"purposes", &phrase_words::purposes},
+    {"to_purposes", &phrase_words::to_purposes},
+    {"remarks", &phrase_words::remarks},
+    {"left_out", &phrase_words::left_out},
+    {"origins", &phrase_words::origins},
+    {"pepper_kinds", &phrase_words::pepper_kinds},
+    {"utensils", &phrase_words::utensils}};
 
 }  // namespace jarproof

@@ -24,6 +24,7 @@
 #include "jarproof/detail/line_phrases.hpp"
 #include "jarproof/detail/line_promotion.hpp"
 #include "jarproof/detail/line_reading.hpp"
+#include "jarproof/detail/line_remarks.hpp"
 #include "jarproof/detail/line_serving.hpp"
 #include "jarproof/detail/line_state.hpp"
 #include "jarproof/edition.hpp"
@@ -51,14 +52,24 @@ class line_reader {
     line::take_strength(s_.tokens, s_.out.vinegar_percent);
     line::spell_out(rules, s_.tokens);
     s_.uses.assign(s_.tokens.size(), line::use::free);
+    if (line::is_utensil_line(s_)) {
+      s_.out.what = find(rules.ingredients, std::string_view("kitchen-utensil"));
+      s_.out.name = words_between(s_.tokens, 0, s_.size());
+      s_.out.at_serving = s_.out.what != nullptr;
+      return;
+    }
     name_index names(rules, s_.tokens);
     find_main(names);
+    line::find_remarks(s_);
+    line::find_purposes(s_);
+    line::find_weighing(s_);
     line::find_likeness(s_);
     line::find_own_liquid(s_);
     line::find_browning(s_);
     line::find_vessel(s_);
     line::find_gone(s_);
     line::find_serving(s_, names);
+    line::find_side_dish(s_, names);
     line::find_opening(s_, names);
     line::find_negations(s_, names);
     line::find_free_of(s_, names);
@@ -66,7 +77,10 @@ class line_reader {
     line::find_telling(s_);
     line::promotion(s_).run();
     line::find_dry(s_);
+    line::find_own_parts(s_, names);
     line::further(s_, names).run();
+    line::find_kinds(s_, names);
+    line::find_wiping(s_);
     line::find_nameless(s_);
     line::find_other_amounts(s_, names);
     sort_words();
@@ -186,6 +200,49 @@ class line_reader {
     return false;
   }
 
+  /// `1 tsp coriander`: so little of it, by the spoon, is the ground seed.
+  bool find_seed() {
+    const std::optional<measured>& m = s_.out.amount;
+    if (!m || m->kind != measure_kind::volume || m->high > 3'000) return false;
+    for (std::size_t i = 0; i < s_.size(); ++i) {
+      const std::string name = "ground " + s_.text(i);
+      const ingredient* found = ingredient_named(s_.rules, name);
+      if (found == nullptr || !is_a(s_.rules, *found, "spice")) continue;
+      s_.out.what = found;
+      s_.out.name = name;
+      s_.from = i;
+      s_.end = i + 1;
+      s_.claim(i, i + 1, line::use::name);
+      return true;
+    }
+    return false;
+  }
+
+  /// `flour mixed with cold water`, `1 cup salt per gallon ice water`: the thing is what the water
+  /// holds. How much of it there is cannot be known of a ratio.
+  [[nodiscard]] name_match before_water(name_index& names, const name_match& water,
+                                        std::size_t from, bool folded_plural) {
+    if (water.from == from) return water;
+    const name_match earlier = names.longest(from, water.from, folded_plural);
+    if (earlier.what == nullptr || is_line_word(s_.rules, s_.text(earlier.from)) ||
+        is_a(s_.rules, *earlier.what, "acidifier"))
+      return water;
+    bool joined = false;
+    bool ratio = false;
+    for (std::size_t i = earlier.end; i < water.from; ++i) {
+      if (line::one_of(s_.text(i), {"and", "or", "no", "not", "without", "from", "of"}))
+        return water;
+      joined = joined || line::one_of(s_.text(i), {"with", "in", "into", "per", "to"});
+      ratio = ratio || line::one_of(s_.text(i), {"per", "to"});
+    }
+    if (!joined) return water;
+    if (ratio) {
+      s_.out.amount.reset();
+      s_.out.amount_text.clear();
+    }
+    return earlier;
+  }
+
   void find_main(name_index& names) {
     for (const bool folded_plural : {false, true}) {
       for (std::size_t from = 0; from < s_.size(); from = s_.segment_end(from)) {
@@ -198,6 +255,7 @@ class line_reader {
           if (next.what != nullptr) m = next;
         }
         if (m.what == nullptr) continue;
+        if (is_a(s_.rules, *m.what, "water")) m = before_water(names, m, from, folded_plural);
         s_.out.what = m.what;
         s_.from = m.from;
         s_.end = m.end;
@@ -206,7 +264,7 @@ class line_reader {
         return;
       }
     }
-    if (find_fresh()) return;
+    if (find_fresh() || find_seed()) return;
     s_.out.name =
         s_.tokens.empty() ? std::string() : words_between(s_.tokens, 0, s_.segment_end(0));
   }
@@ -235,6 +293,9 @@ class line_reader {
     if (two_things) s_.out.strange.push_back(s_.out.name);
     if (acid && s_.amount.less) s_.out.strange.emplace_back("less than the measure");
     line::doubts(s_).run();
+    // These are always dried, and are cut up for their seeds.
+    const bool chile =
+        s_.out.what->id == "large-dried-chile" || s_.out.what->id == "dried-red-pepper";
     constexpr std::string_view cuts[] = {"chopped", "diced",  "sliced", "seeded",
                                          "cored",   "peeled", "strips", "fresh"};
     for (std::size_t i = 0; i < s_.tokens.size(); ++i) {
@@ -242,7 +303,7 @@ class line_reader {
       // A spice is not cut: `pepper, chopped` is no black pepper.
       if (dried && s_.uses[i] == line::use::free && line::one_of(w, cuts) &&
           !says(s_.out, "ground") && !(w == "fresh" && says(s_.out, "dried")) &&
-          !(w == "seeded" && s_.out.name.find("dried") != std::string::npos)) {
+          !(w == "seeded" && s_.out.name.find("dried") != std::string::npos) && !chile) {
         s_.out.strange.push_back(w);
       } else if (s_.uses[i] == line::use::free && !s_.is_plain(w) && !s_.is_counting_word(i)) {
         s_.out.strange.push_back(w);

@@ -56,6 +56,10 @@ class doubts {
       if (potato_ && s_.out.amount_text.find(unit) != std::string::npos)
         s_.out.strange.emplace_back(unit);
     }
+    // `1 loaf pumpkin` is a cake.
+    if (s_.out.amount_text.find("loaf") != std::string::npos &&
+        food_.id.find("bread") == std::string_view::npos)
+      s_.out.strange.emplace_back("loaf");
     // `1 slab of pork`: what is counted names the piece.
     for (const std::string_view unit : {"slab", "stick", "sheet", "link", "ring", "pat", "head"}) {
       if (meat_ && s_.out.amount_text.find(unit) != std::string::npos)

@@ -228,6 +228,10 @@ inline void take_strength(std::vector<line_token>& words, std::optional<int>& pe
         break;
       ++end;
     }
+    // `5 % or higher`: at least so much.
+    if (end + 1 < words.size() && words[end].text == "or" &&
+        one_of(words[end + 1].text, {"higher", "stronger", "greater", "above"}))
+      end += 2;
     // `4-5 %`, `4 to 5 %`: the weaker one counts.
     std::size_t begin = i;
     if (begin > 0 && words[begin - 1].text == "to") --begin;

@@ -23,7 +23,7 @@ inline void drop_shares(std::vector<line_token>& words, const std::optional<meas
     number n;
     const bool share = from > 0 && end - from >= 4 && end - from <= 6 &&
                        one_of(words[end - 1].text, {"pint", "quart", "jar"}) &&
-                       one_of(words[end - 2].text, {"each", "every"}) &&
+                       one_of(words[end - 2].text, {"each", "every", "a", "the"}) &&
                        one_of(words[end - 3].text, {"in", "for", "to"}) &&
                        take_number(first, n) == number_fault::none && first.empty();
     // Behind the number stands its unit, or nothing: `1 or 2 for each jar` of things counted.
@@ -89,6 +89,96 @@ inline void find_amounts_of_others(state& s, name_index& names) {
   return m.low * 5 >= low * 4 && m.high * 4 <= high * 5;
 }
 
+/// `from about 8 cups whole`, `to make 5 cups juice`, `enough for 5 cups crushed`: before or after
+/// some work the same thing measures otherwise.
+[[nodiscard]] inline bool is_yield(const state& s, std::size_t at) {
+  if (is_a(s.rules, *s.out.what, "acidifier") || is_a(s.rules, *s.out.what, "salt")) return false;
+  std::size_t i = s.segment_begin(at);
+  if (i == at) return false;
+  const std::string_view first = s.text(i);
+  bool yields = one_of(first, {"from", "makes", "yields", "gives", "equals"});
+  if (one_of(first, {"enough", "sufficient"}) && one_of(s.text(i + 1), {"for", "to"})) {
+    yields = true;
+    i += s.text(i + 1) == "to" ? 2 : 1;
+  } else if (first == "to" && one_of(s.text(i + 1), {"make", "yield", "get", "give", "equal"})) {
+    yields = true;
+    ++i;
+  }
+  for (std::size_t k = i + 1; k < at; ++k)
+    yields = yields && one_of(s.text(k), {"about", "approx", "approximately", "around", "roughly",
+                                          "make", "yield", "get", "a", "full", "up", "to"});
+  for (std::size_t k = at; k < s.segment_end(at); ++k)
+    yields = yields && s.uses[k] != use::other &&
+             !one_of(s.text(k), {"or", "plus", "and", "more", "if", "then"});
+  return yields;
+}
+
+/// `5 to 6 lbs each`: how heavy each piece is.
+[[nodiscard]] inline bool is_weight_of_each(const state& s, std::size_t at) {
+  if (!s.out.amount || s.out.amount->counts != "piece") return false;
+  bool each = false;
+  for (std::size_t i = s.segment_begin(at); i < s.segment_end(at); ++i) {
+    const std::string& w = s.text(i);
+    each = each || one_of(w, {"each", "apiece", "ea"});
+    if (!is_size(w) && unit_named(w) == nullptr &&
+        !one_of(w, {"each", "apiece", "ea", "to", "about", "weighing", "approx"}))
+      return false;
+  }
+  return each;
+}
+
+/// `2 lb hominy, or 2 29-oz cans`: the same food out of cans, in place of the first amount.
+inline void find_cans_instead(state& s) {
+  constexpr std::string_view cans[] = {"can", "cans", "tin", "tins", "lata", "latas"};
+  constexpr std::string_view rest[] = {"of",     "de",        "with", "juice", "drained",
+                                       "rinsed", "undrained", "and",  "their", "x",
+                                       "small",  "large",     "big",  "in",    "each"};
+  for (std::size_t i = 0; i < s.size(); i = s.segment_end(i)) {
+    const std::size_t end = s.segment_end(i);
+    if (i <= s.from || !one_of(s.text(i), {"or", "o"}) || i + 2 >= end) continue;
+    number count;
+    bool vague = false;
+    std::string_view w = s.text(i + 1);
+    if (take_number(w, count) != number_fault::none || !w.empty()) {
+      w = s.text(i + 1);
+      if (!take_number_word(w, count, vague) || vague || !trim(w).empty()) continue;
+    }
+    bool can = false;
+    bool plain = true;
+    std::optional<measured> size;
+    for (std::size_t k = i + 2; k < end; ++k) {
+      if (const measure_at m = measure_in(s, k); m.amount && !size) {
+        size = m.amount;
+        k += m.width - 1;
+      } else if (one_of(s.text(k), cans)) {
+        can = true;
+      } else {
+        plain = plain && s.is_free(k) && one_of(s.text(k), rest);
+      }
+    }
+    if (!can || !plain) continue;
+    const ingredient* found = nullptr;
+    std::string name;
+    for (const std::string_view n : s.out.what->names) {
+      name = "canned " + std::string(n);
+      found = ingredient_named(s.rules, name);
+      if (found != nullptr) break;
+    }
+    if (found == nullptr) continue;
+    s.claim(i, end, use::word);
+    if (found == s.out.what) {  // both amounts may be meant
+      s.out.amount.reset();
+      s.out.amount_text.clear();
+      continue;
+    }
+    if (size && count.over < 100) {
+      size->low = size->low * count.over / count.under;
+      size->high = size->high * count.over / count.under;
+    }
+    s.out.others.push_back({found, name, true, size});
+  }
+}
+
 /// Words between an amount and its name that make it no count of the thing: `half of 10 lb onions`,
 /// `two (2) cups onions`, `1 sack onions`.
 inline void find_doubt_before_name(state& s) {
@@ -118,7 +208,7 @@ inline void find_doubt_before_name(state& s) {
 /// of the food.
 inline void find_nameless(state& s) {
   if (s.out.what == nullptr) return;
-  constexpr std::string_view joints[] = {"and", "with", "plus", "in"};
+  constexpr std::string_view joints[] = {"and", "with", "plus", "in", "including", "incl"};
   for (std::size_t i = 0; i + 1 < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), joints)) continue;
     std::size_t at = i + 1;
@@ -143,6 +233,7 @@ inline void find_nameless(state& s) {
 /// is the line.
 inline void find_doubt_behind_name(state& s) {
   constexpr std::string_view before[] = {"or", "use", "plus", "x", "less", "maybe", "than", "to"};
+  std::optional<measured> source;  // what the amount was made of, or makes
   for (std::size_t i = s.end; i < s.size(); ++i) {
     if (!s.is_free(i)) continue;
     const std::string& w = s.text(i);
@@ -151,6 +242,13 @@ inline void find_doubt_behind_name(state& s) {
     const bool taste = is_a(s.rules, *s.out.what, "spice") || is_a(s.rules, *s.out.what, "salt");
     if ((w == "more" || w == "less" || w == "most") && near && !taste &&
         one_of(s.text(i - 1), {"or", "at"})) {
+      // `6 cups stock, or more for thinning`: nobody knows how much.
+      if (w == "more" && s.text(i - 1) == "or" && s.free_beside(i + 1, i) == false &&
+          i + 1 < s.segment_end(i) && is_a(s.rules, *s.out.what, "broth")) {
+        s.out.amount.reset();
+        s.out.amount_text.clear();
+        continue;
+      }
       s.out.strange.push_back(s.text(i - 1) + " " + w);
       continue;
     }
@@ -167,7 +265,19 @@ inline void find_doubt_behind_name(state& s) {
     }
     const measure_at m = measure_in(s, i);
     if (m.amount) {
-      bool owned = false;  // `and 2 cups rice`: the amount of the other ingredient
+      if (is_yield(s, i)) {
+        source = m.amount;
+        // The pulp of fruit and tomatoes; that of a squash is too thick for a jar.
+        for (std::size_t k = i; k < s.segment_end(i); ++k) {
+          if (s.is_free(k) && s.text(k) == "pulp" && s.out.what->kind != acidity::low_acid)
+            s.uses[k] = use::word;
+        }
+      }
+      const bool again_source = source && source->kind == m.amount->kind &&
+                                m.amount->low * 5 >= source->low * 4 &&
+                                m.amount->high * 4 <= source->high * 5;
+      bool owned = again_source || is_weight_of_each(s, i);
+      // `and 2 cups rice`: the amount of the other ingredient
       for (std::size_t k = s.segment_begin(i); k < s.segment_end(i); ++k)
         owned = owned || s.uses[k] == use::other;
       if (!owned && !says_the_same(s, i, *m.amount)) s.out.strange.push_back(w);
@@ -178,7 +288,16 @@ inline void find_doubt_behind_name(state& s) {
     const measure_unit* u = i > s.end ? unit_named(w) : nullptr;
     number count;
     std::string_view counted = near ? std::string_view(s.text(i - 1)) : std::string_view();
-    if (u != nullptr && s.out.amount && (u->counts == "can" || u->id == "cube") &&
+    // `24 oz cranberries (2 bags)`: how fruit and vegetables are sold.
+    const bool bags = u != nullptr && u->id == "bag" && s.segment_end(i) == i + 1 &&
+                      s.segment_begin(i) + 1 == i && s.out.amount &&
+                      s.out.amount->kind != measure_kind::count &&
+                      !is_a(s.rules, *s.out.what, "meat") && !is_a(s.rules, *s.out.what, "poultry");
+    // `enough to fill 4 jars`
+    const bool fills = u != nullptr && u->id == "jar" &&
+                       one_of(s.text(s.segment_begin(i)), {"enough", "makes", "yields", "fills"});
+    if (u != nullptr && s.out.amount && !bags && !fills &&
+        (u->counts == "can" || u->id == "cube") &&
         take_number(counted, count) == number_fault::none && counted.empty() &&
         s.out.others.empty())
       s.out.strange.push_back(w);
@@ -193,6 +312,7 @@ inline void find_doubt_behind_name(state& s) {
 inline void find_other_amounts(state& s, name_index& names) {
   if (s.out.what == nullptr) return;
   find_amounts_of_others(s, names);
+  find_cans_instead(s);
   find_doubt_before_name(s);
   find_doubt_behind_name(s);
 }

@@ -58,24 +58,37 @@ class further {
 
   [[nodiscard]] tie tie_of(std::size_t from, std::size_t end) const {
     constexpr std::string_view with[] = {
-        "and", "plus", "with",      "in",   "from", "on", "over",  "into", "by", "using", "of", "y",
-        "con", "en",   "including", "then", "but",  "e",  "until", "till", "so", "as",    "per"};
+        "and",   "plus", "with", "in",  "from", "on",        "over", "into", "by",
+        "using", "of",   "y",    "con", "en",   "including", "then", "but",  "e",
+        "until", "till", "so",   "as",  "per",  "incl",      "donde"};
     constexpr std::string_view or_words[] = {"or",  "such", "like",   "preferably", "o",      "eg",
                                              "e.g", "ie",   "either", "substitute", "without"};
     constexpr std::string_view purpose[] = {"for", "against", "para"};
     constexpr std::string_view gone[] = {"removed", "discarded", "omitted", "free"};
     const std::size_t stop = s_.segment_end(from);
     const bool gone_behind = end < stop && one_of(s_.text(end), gone);
-    if (!gone_behind && is_negated(s_, from)) return end == stop ? tie::harmless : tie::instead;
+    if (!gone_behind && is_negated(s_, from)) {
+      // `milk, if no cream`: the cream comes first.
+      const std::size_t begin = s_.segment_begin(from);
+      const bool lacking = s_.text(begin) == "if" && begin + 1 < from && s_.text(begin + 1) == "no";
+      return end == stop && !lacking ? tie::harmless : tie::instead;
+    }
     // `bacon removed later` was cooked with; what may not be in a jar stays a thing of the line.
     if (gone_behind && end + 1 == stop && !is_banned(from, end)) return tie::harmless;
     bool any = false;
     bool only_near = true;
     for (std::size_t i = from; i > 0 && s_.same_segment(i - 1, from); --i) {
       const std::string& w = s_.text(i - 1);
+      // `oil for frying the onions`, where the first three words are a name
+      if (s_.uses[i - 1] == use::name && only_near && i < from &&
+          one_of(w, {"frying", "sauteing", "browning", "cooking"}))
+        return is_banned(from, end) ? tie::instead : tie::harmless;
       if (s_.uses[i - 1] == use::name || s_.uses[i - 1] == use::other)
-        return any ? tie::with : tie::none;
+        return any || (i == from && is_seasoning(from, end)) ? tie::with : tie::none;
       if (one_of(w, or_words)) return tie::instead;
+      // `hot peppers, I use jalapeno`
+      if (one_of(w, {"use", "used"}) && i > 1 && one_of(s_.text(i - 2), {"i", "we"}))
+        return tie::instead;
       // `for the soup`; `for body, cornstarch` and `for frying in butter` are no purpose of these.
       if (one_of(w, purpose) && only_near)
         return is_banned(from, end) ? tie::instead : tie::harmless;
@@ -85,15 +98,31 @@ class further {
           is_listed(s_.rules.phrases.cooking_in_water, s_.text(i)) &&
           is_a(s_.rules, *s_.out.what, "water"))
         return tie::harmless;
+      // `ascorbic acid to hold the apples`
+      if (w == "to" && i < from && one_of(s_.text(i), {"hold", "soak", "dip", "treat"}) &&
+          s_.out.what->id == "ascorbic-acid")
+        return is_banned(from, end) ? tie::with : tie::harmless;
       any = any || one_of(w, with);
     }
     if (any) return tie::with;
     // The first of its segment: a second thing behind a comma, or one before the main name.
     if (!s_.same_segment(from, s_.from)) return tie::with;
+    if (end <= s_.from && is_seasoning(from, end) &&
+        (end == s_.from || names_.at(end, s_.from, true).what != nullptr))
+      return tie::with;
     constexpr std::string_view after[] = {"and", "or", "plus", "with", "o", "y"};
     if (end < s_.from && one_of(s_.text(end), after))
       return s_.text(end) == "or" || s_.text(end) == "o" ? tie::instead : tie::with;
     return tie::none;
+  }
+
+  /// `salt pepper garlic powder`: seasonings stand beside each other without a comma.
+  [[nodiscard]] bool is_seasoning(std::size_t from, std::size_t end) const {
+    const ingredient* what = names_.at(from, end, true).what;
+    const auto dry = [&](const ingredient& x) {
+      return is_a(s_.rules, x, "spice") || is_a(s_.rules, x, "salt");
+    };
+    return what != nullptr && dry(*what) && dry(*s_.out.what);
   }
 
   [[nodiscard]] bool is_banned(std::size_t from, std::size_t end) const {
@@ -108,8 +137,12 @@ class further {
     if (what == s_.out.what) {
       // `2 lb onions and 2 lb onions`: a second amount of it would be lost.
       const bool number = from > 0 && is_size(s_.text(from - 1));
-      if (number ||
-          (from > 1 && unit_named(s_.text(from - 1)) != nullptr && is_size(s_.text(from - 2))))
+      if (number && is_a(s_.rules, *what, "spice")) {
+        // `8 guajillo chiles and 3 anchos`: how many of each does not matter.
+        s_.out.amount.reset();
+        s_.out.amount_text.clear();
+      } else if (number || (from > 1 && unit_named(s_.text(from - 1)) != nullptr &&
+                            is_size(s_.text(from - 2))))
         s_.out.strange.push_back(name);
       return;
     }
@@ -127,6 +160,11 @@ class further {
       // `seeded and chopped`: a plain word is no kind, although `chopped peppers` is a name.
       if (!s_.is_free(i) || is_line_word(s_.rules, s_.text(i))) continue;
       const bool before = i < s_.from;
+      // The end of a longer name: the knuckle of `veal knuckle and shin bones`.
+      if (i > 0 && s_.free_beside(i - 1, i)) {
+        const name_match longer = names_.at(i - 1, s_.segment_end(i), true);
+        if (longer.what != nullptr && longer.end > i) continue;
+      }
       const bool next = i + 1 < s_.size() && is_joint(i + 1);
       const bool last = i > 0 && is_joint(i - 1);
       const bool own_segment = s_.segment_begin(i) == i && s_.segment_end(i) == i + 1;
@@ -143,21 +181,28 @@ class further {
       if (!before && own.what != nullptr && share_state(i, i + 1, name, instead)) continue;
       if (!before && !last) {
         // `beans, canned or dried`: both states are of the whole name.
-        (void)share(i, name, 0, instead);
+        if (share(i, name, 0, instead) || own.what != nullptr || !next) continue;
+        // `chicken carcasses, wings and necks`
+        share_beginning(i, name, false);
         continue;
       }
       const std::size_t least = !before && s_.segment_begin(i) > s_.from ? 0 : 1;
       bool shared = false;
       for (std::size_t skip = least; skip < name.size() && !shared; ++skip)
         shared = share(i, name, skip, instead);
+      if (!shared && own.what == nullptr) shared = share_drying(i, instead);
       // `chicken thighs and legs`
-      for (std::size_t keep = name.size() - 1;
-           keep > 0 && !before && !shared && own.what == nullptr; --keep) {
-        const std::string whole = words_between(name, 0, keep) + " " + s_.text(i);
-        const ingredient* found = ingredient_named(s_.rules, whole);
-        shared = found != nullptr;
-        if (shared) claim(i, i + 1, found, whole, instead);
-      }
+      if (!before && !shared && own.what == nullptr) share_beginning(i, name, instead);
+    }
+  }
+
+  void share_beginning(std::size_t i, const std::vector<line_token>& name, bool instead) {
+    for (std::size_t keep = name.size() - 1; keep > 0; --keep) {
+      const std::string whole = words_between(name, 0, keep) + " " + s_.text(i);
+      const ingredient* found = ingredient_named(s_.rules, whole);
+      if (found == nullptr) continue;
+      claim(i, i + 1, found, whole, instead);
+      return;
     }
   }
 
@@ -169,6 +214,18 @@ class further {
     const std::string whole = s_.text(i) + " " + words_between(name, skip, name.size());
     const ingredient* found = ingredient_named(s_.rules, whole);
     if (found == nullptr) return false;
+    claim(i, i + 1, found, whole, instead);
+    return true;
+  }
+
+  /// `sultanas and currants`: beside dried fruit these are dried.
+  bool share_drying(std::size_t i, bool instead) {
+    const std::string_view id = s_.out.what->id;
+    if (id != "raisin" && id != "golden-raisin" && id != "prune" && id.substr(0, 6) != "dried-")
+      return false;
+    const std::string whole = "dried " + s_.text(i);
+    const ingredient* found = ingredient_named(s_.rules, whole);
+    if (found == nullptr || found->kind != acidity::acid) return false;
     claim(i, i + 1, found, whole, instead);
     return true;
   }

@@ -21,6 +21,10 @@ inline void find_negations(state& s, name_index& names) {
                                        "then", "for",  "of",   "con", "y",  "too"};
   for (std::size_t i = 0; i < s.size(); ++i) {
     if (!s.is_free(i) || !one_of(s.text(i), no)) continue;
+    // `if no fresh dill can be found`: what is named there may be taken instead.
+    if (s.text(i) == "no" && i > 0 && s.segment_begin(i) == i - 1 && s.text(i - 1) == "if" &&
+        s.from < i)
+      s.uses[i] = use::word;
     // `with or without`, `never without`: it may be there.
     if (i > 0 && s.same_segment(i - 1, i) &&
         one_of(s.text(i - 1), {"or", "never", "not", "o", "if"}))
@@ -86,13 +90,25 @@ inline void find_negations(state& s, name_index& names) {
 /// `clams with their liquor`: what comes along in the shell. The liquid of canned beans is starchy
 /// and stays a word in doubt.
 inline void find_own_liquid(state& s) {
-  if (s.out.what == nullptr || !is_a(s.rules, *s.out.what, "seafood")) return;
+  if (s.out.what == nullptr) return;
+  const std::string_view id = s.out.what->id;
+  const auto holds = [&](std::string_view part) { return id.find(part) != std::string_view::npos; };
+  const bool pickled = id == "caper" || id == "chipotle-in-adobo" || holds("olive") ||
+                       holds("sauerkraut") || holds("kimchi") || holds("pickle");
+  if (!is_a(s.rules, *s.out.what, "seafood") && (!pickled || holds("oil"))) return;
   for (std::size_t i = 1; i < s.size(); ++i) {
-    if (!s.is_free(i) || !one_of(s.text(i), {"liquid", "liquor"})) continue;
-    std::size_t first = i - 1;
-    if (one_of(s.text(first), {"their", "its", "the", "all"}) && first > 0) --first;
-    if (s.text(first) == "with" && s.same_segment(first, i) && i + 1 == s.segment_end(i))
-      s.claim(first, i + 1, use::word);
+    const bool own = one_of(s.text(i), {"liquid", "liquor"}) ||
+                     (pickled && one_of(s.text(i), {"brine", "juice", "sauce"}));
+    if (!s.is_free(i) || !own || i + 1 != s.segment_end(i)) continue;
+    std::size_t first = i;
+    while (first > s.segment_begin(i) && i - first < 5 && s.is_free(first - 1) &&
+           (one_of(s.text(first - 1),
+                   {"their", "its", "the", "all", "some", "of", "adobo", "own", "a", "little"}) ||
+            is_size(s.text(first - 1)) || unit_named(s.text(first - 1)) != nullptr))
+      --first;
+    if (first > s.segment_begin(i) && s.is_free(first - 1) &&
+        one_of(s.text(first - 1), {"with", "plus", "incl", "including"}))
+      s.claim(first - 1, i + 1, use::word);
   }
 }
 
@@ -101,7 +117,7 @@ inline void find_browning(state& s) {
   for (std::size_t i = 1; i < s.size(); ++i) {
     if (s.is_free(i) && s.free_beside(i - 1, i) &&
         one_of(s.text(i), {"brown", "gray", "grey", "dark", "black"}) &&
-        one_of(s.text(i - 1), {"go", "goes", "going", "turn", "turns", "turning"}))
+        one_of(s.text(i - 1), {"go", "goes", "going", "turn", "turns", "turning", "till", "until"}))
       s.claim(i - 1, i + 1, use::word);
   }
 }
@@ -232,8 +248,16 @@ inline void find_gone(state& s) {
       ++end;
     const bool behind = end > i + 1 && is_listed(s.rules.phrases.removed, s.text(end - 1)) &&
                         !is_listed(s.rules.phrases.removed, s.text(first));
-    const bool before = first > begin && s.is_free(first - 1) &&
-                        is_listed(s.rules.phrases.removing, s.text(first - 1));
+    bool before = first > begin && s.is_free(first - 1) &&
+                  is_listed(s.rules.phrases.removing, s.text(first - 1));
+    // `1/16 inch cut off the blossom end`
+    if (!before && first > begin + 1 && s.is_free(first - 1) && s.is_free(first - 2) &&
+        one_of(s.text(first - 1), {"off", "away"}) &&
+        one_of(s.text(first - 2),
+               {"cut", "trim", "trimmed", "pull", "pulled", "snapped", "sliced"})) {
+      before = true;
+      --first;
+    }
     const bool kept = first > begin && one_of(s.text(first - 1), {"not", "never", "dont", "don't"});
     const bool kept2 =
         before && first - 1 > begin && one_of(s.text(first - 2), {"not", "never", "don't"});

@@ -79,6 +79,8 @@ class promotion {
     if (first < last && !stands_apart(first, last) && !same_facts(*found, *s_.out.what))
       return false;
     if (first < last && is_another_thing(first, last, *found)) return false;
+    // `1 cup salt in a gallon of water` is no cup of salt water.
+    if (is_a(s_.rules, *found, "water") && !is_a(s_.rules, *s_.out.what, "water")) return false;
     // `bottled by my mother`: only the bare word says that the juice was bought.
     const bool bare = s_.segment_begin(first) == first && s_.segment_end(first) == last;
     const bool beside = last == s_.from || first == s_.end;
@@ -167,6 +169,8 @@ class promotion {
       const std::string& w = s_.text(i);
       if (one_of(w, {"juice", "jugo", "zumo"})) {
         parts.insert(parts.begin(), "juice");
+      } else if (w == "ralladura") {
+        parts.emplace_back("zest");
       } else if (one_of(w, {"zest", "rind", "peel"})) {
         parts.push_back(w);
       } else if (!one_of(w, {"and", "y", "the", "el", "grated", "finely", "fresh"})) {
@@ -192,13 +196,24 @@ class promotion {
 
   [[nodiscard]] std::pair<const ingredient*, std::string> part_of_fruit(
       const std::string& part) const {
-    const std::string one = words_between(s_.tokens, s_.from, s_.end);
+    const std::string said = words_between(s_.tokens, s_.from, s_.end);
+    auto found = part_of(said, part);
+    // `zest of 2 navel oranges`: that of any orange.
+    for (const std::string_view other : s_.out.what->names) {
+      if (found.first == nullptr) found = part_of(std::string(other), part);
+    }
+    return found;
+  }
+
+  [[nodiscard]] std::pair<const ingredient*, std::string> part_of(const std::string& one,
+                                                                  const std::string& part) const {
     for (const std::string_view end : {"es", "s", ""}) {
       if (one.size() <= end.size() || one.compare(one.size() - end.size(), end.size(), end) != 0)
         continue;
       // Juice of a fruit is pressed fresh; what comes from a bottle is called juice.
       const std::string name = one.substr(0, one.size() - end.size()) + " " + part;
-      for (const std::string& each : {"fresh " + name, name}) {
+      const std::string de = "jugo de " + one.substr(0, one.size() - end.size());
+      for (const std::string& each : {"fresh " + name, name, part == "juice" ? de : name}) {
         if (const ingredient* found = ingredient_named(s_.rules, each)) return {found, each};
       }
     }

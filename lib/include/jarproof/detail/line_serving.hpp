@@ -109,6 +109,25 @@ inline void find_serving(state& s, name_index& names) {
   }
 }
 
+/// `as a side dish`: beside the dish, not in it.
+inline void find_side_dish(state& s, name_index& names) {
+  for (std::size_t i = 0; i + 2 < s.size(); ++i) {
+    if (s.text(i) != "as" || !s.is_free(i) || !s.same_segment(i, i + 2)) continue;
+    std::size_t end = i + 1;
+    if (one_of(s.text(end), {"a", "an"})) ++end;
+    if (one_of(s.text(end), {"accompaniment", "garnish"})) {
+      ++end;
+    } else if (s.text(end) == "side" && end + 1 < s.size() && s.text(end + 1) == "dish") {
+      end += 2;
+    } else {
+      continue;
+    }
+    if (s.segment_end(i) != end || is_negated(s, i)) continue;
+    if (is_about_all(s, names, i, end)) s.out.at_serving = true;
+    s.claim(i, end, use::word);
+  }
+}
+
 /// `when a jar is opened`: later, not in the jar. Clams that open, and cans, are something else.
 inline void find_opening(state& s, name_index& names) {
   constexpr std::string_view between[] = {"the", "a",   "each", "jar", "jars",

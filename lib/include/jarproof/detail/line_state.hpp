@@ -62,7 +62,8 @@ struct state {
   /// A word of a measure beside the name, as in `celery ribs`, or beside a number; elsewhere, as in
   /// `beans and links`, it may be food.
   [[nodiscard]] bool is_counting_word(std::size_t i) const {
-    if (unit_named(text(i)) == nullptr) return false;
+    // A loaf beside a name may be made of it: `turkey loaf`.
+    if (unit_named(text(i)) == nullptr || unit_named(text(i))->id == "loaf") return false;
     const bool behind_number = i > 0 && same_segment(i - 1, i) && is_size(text(i - 1));
     return behind_number || (i > 0 && i == end) || i + 1 == from ||
            unit_named(text(i))->kind != measure_kind::count;
@@ -101,6 +102,7 @@ struct state {
   }
   // `cooked 5 min`, `canned later`, `cooked in the jar`
   const bool more = at + 1 < s.size() && s.same_segment(at + 1, at);
+  if (more && at < s.from && s.text(at) == "bone" && s.text(at + 1) == "in") return false;
   return more &&
          (one_of(s.text(at + 1), {"or", "later", "in", "only", "last"}) || is_size(s.text(at + 1)));
 }

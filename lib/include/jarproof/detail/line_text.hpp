@@ -135,6 +135,12 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
       out += " and ";
     } else if (c == "/" && line::is_letter(before) && line::is_letter(next)) {
       out += out.size() >= 3 && out.compare(out.size() - 3, 3, "and") == 0 ? " " : " or ";
+    } else if (c == "/" && before == ' ' && next == ' ' && out.size() > 1 &&
+               line::is_letter(out[out.size() - 2]) && at + 2 < text.size() &&
+               line::is_letter(lower(text[at + 2]))) {
+      out += "or";  // `nixtamal / hominy`
+    } else if (c.size() == 1 && lower(c.front()) == 'x' && is_digit(before) && is_digit(next)) {
+      out += " x ";  // `2x400g`
     } else if (c == "/" && line::is_letter(before) && is_digit(next)) {
       out += " / ";
     } else if (c == "|" || (c == "." && next == '.') || (c == "." && before == ',')) {
@@ -156,6 +162,8 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
     }
     at += c.size();
   }
+  line::replace_all(out, "fl. oz", "fl oz");
+  line::replace_all(out, "fl.oz", "fl oz");
   line::replace_all(out, " w/o ", " without ");
   line::replace_all(out, " w/ ", " with ");
   line::replace_all(out, " w/", " with ");
@@ -173,6 +181,9 @@ inline void replace_all(std::string& text, std::string_view from, std::string_vi
     while (!word.empty() && (word.back() == '.' || word.back() == '!' || word.back() == '\'')) {
       sentence = word.back() != '\'' && word.size() > 4;
       word.pop_back();
+      // Short for something, and no end of a sentence.
+      for (const std::string_view w : {"tbsp", "tbsps", "tblsp", "tsps", "incl", "approx", "pkgs"})
+        sentence = sentence && word != w;
     }
     if (word == "+" || word == "n" || word == "'n") word = "and";
     if (!word.empty()) {

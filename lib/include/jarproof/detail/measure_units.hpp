@@ -201,6 +201,8 @@ inline constexpr measure_unit measure_units[] = {
     {"litres", measure_kind::volume, 20'288'414, 100, "", "L"},
     {"litro", measure_kind::volume, 20'288'414, 100, "", "L"},
     {"litros", measure_kind::volume, 20'288'414, 100, "", "L"},
+    {"loaf", measure_kind::count, 1'000, 1, "piece", "loaf"},
+    {"loaves", measure_kind::count, 1'000, 1, "piece", "loaf"},
     {"lt", measure_kind::volume, 20'288'414, 100, "", "L"},
     {"ltr", measure_kind::volume, 20'288'414, 100, "", "L"},
     {"ltrs", measure_kind::volume, 20'288'414, 100, "", "L"},
