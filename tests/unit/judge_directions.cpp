@@ -120,6 +120,36 @@ TEST_CASE("a fraction sign, a hyphen and the pressure of the lowest kitchens are
   CHECK_FALSE(has(soup_by("Process at 15 psi for 75 minutes."), "step-pressure-lower"));
 }
 
+TEST_CASE("closed jars may stand overnight, and food that still has to be filled may not") {
+  for (const char* step : {"Process quarts 75 minutes. Cool the jars on towels overnight.",
+                           "Let the pressure drop to zero by itself. Lift the jars out and leave "
+                           "them be til next day.",
+                           "Process 75 min. in the canner and cool overnight on a rack."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "standing-unsaid"));
+  }
+  for (const char* step :
+       {"Let the soup stand overnight. Fill the jars and process 75 minutes.",
+        "Process quarts 75 minutes. Leave the rest of the soup in the pot overnight.",
+        "Process the next batch 75 minutes. Let it stand on the counter overnight before "
+        "filling."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "standing-unsaid"));
+  }
+}
+
+TEST_CASE("words of the work are no food, and crushed tomatoes are one") {
+  for (const char* step :
+       {"Poke out the air bubbles.", "Skim the broth.",
+        "Put the venison and carrots in the roaster.", "Stir with a butter knife."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "step-names-unlisted"));
+  }
+  CHECK(has(soup_by("Add the butter."), "step-names-unlisted"));
+  CHECK(has(soup_by("Add crushed carrots."), "low-acid-puree"));
+  CHECK_FALSE(has(soup_by("Add crushed tomatoes."), "low-acid-puree"));
+}
+
 TEST_CASE("numbers among words are read as a whole") {
   const auto sixtieths = [](const char* text) {
     std::size_t at = 0;

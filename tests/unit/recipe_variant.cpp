@@ -34,6 +34,28 @@ lines chili(const lines& more = {}) {
 
 TEST_SUITE_BEGIN("check");
 
+TEST_CASE("a published recipe is known by its lines, also where they say how a thing is cut") {
+  // Part 5, page 5-8: the printed amounts; `crushed or whole` tomatoes.
+  const auto chili = [](const std::string& more) {
+    return judged(
+        "ingredients:\n  - 3 cups dried red kidney beans\n  - 5 1/2 cups water\n"
+        "  - 5 tsp salt\n  - 3 lb ground beef\n  - 1 1/2 cups chopped onion\n"
+        "  - 1 cup chopped green pepper\n  - 1 tsp black pepper\n"
+        "  - 3 to 6 tbsp chili powder\n  - 2 quarts crushed tomatoes\n" +
+        more +
+        "pack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\n"
+        "time: 75 min\naltitude: 5200 ft\nprepared: [beans rehydrated]\n");
+  };
+  for (const char* more : {"", "  - shredded cheese and sour cream, for serving\n"}) {
+    const jarproof::report r = chili(more);
+    CHECK(r.verdict == verdict::accepted);
+    REQUIRE(r.process != nullptr);
+    CHECK(r.process->id == "chile-con-carne");
+  }
+  CHECK(chili("  - 1 cup crushed carrots\n").verdict != verdict::accepted);
+  CHECK(chili("  - 1 cup shredded cheese\n").verdict != verdict::accepted);
+}
+
 TEST_CASE("a thin chili of one's own takes the time of chile con carne") {
   const lines thin = chili({"3 qt beef broth"});
   const jarproof::report r = canned(thin, "pint", "75 min");

@@ -28,7 +28,10 @@ namespace jarproof::detail {
   if (is("homemade")) return "vinegar-homemade";
   if (is("salt") || is("sugar") || (is("spice") && !much)) return {};
   if (is("acidifier") && l.reading.vinegar_percent.value_or(5) >= 5) return {};
-  if (is("water") && says_discarded(l)) return {};
+  // What soaks or chills food is poured away before the jars are filled.
+  const bool chills = i.id == "ice" && (says(l.reading, "cover") || says(l.reading, "covering"));
+  const bool soaks = !l.reading.amount && (says(l.reading, "soaking") || says(l.reading, "soak"));
+  if (is("water") && (says_discarded(l) || chills || soaks)) return {};
   if (is("water") || (is("liquid") && i.kind == acidity::neutral)) return "water-too-much";
   if (i.kind == acidity::low_acid || i.kind == acidity::borderline || is("fresh-herb"))
     return "low-acid-share-too-high";
@@ -250,6 +253,15 @@ inline void judge_tested_recipe(judging& j, const process& p) {
   }
 }
 
+/// True for a word on the line of a recipe's own part that was tested with it: tomatoes or a stick
+/// of cinnamon that are crushed, flour that is blended with water.
+[[nodiscard]] inline bool is_tested_so(const edition& rules, const plan_line& l,
+                                       const telling_word& t) {
+  const ingredient& i = *l.reading.what;
+  return t.check == "low-acid-puree" && l.reading.others.empty() &&
+         (i.kind != acidity::low_acid || is_seasoning(rules, i) || is_a(rules, i, "thickener"));
+}
+
 /// True where the lines are a published recipe, with nothing that it would object to.
 [[nodiscard]] inline bool is_as_published(const judging& j, const process& p,
                                           const std::vector<plan_line>& lines) {
@@ -258,8 +270,10 @@ inline void judge_tested_recipe(judging& j, const process& p) {
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const plan_line& l = lines[i];
     if (l.reading.at_serving) continue;
-    if (l.reading.what == nullptr || !l.reading.strange.empty() || !l.reading.telling.empty())
-      return false;
+    if (l.reading.what == nullptr || !l.reading.strange.empty()) return false;
+    for (const telling_word* t : l.reading.telling) {
+      if (!m.placed[i] || !is_tested_so(j.rules, l, *t)) return false;
+    }
     if (!m.placed[i] && !objection_to(j.rules, l, *l.reading.what).empty()) return false;
     for (const other_ingredient& o : l.reading.others) {
       if (!has_part_for(j.rules, p, *o.what) && !objection_to(j.rules, l, *o.what).empty())

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <algorithm>
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -105,6 +106,10 @@ namespace jarproof::detail {
                                   const telling_word& t) {
   std::size_t at = 0;
   if (!stands_in(sentence, t.id, at) || is_taken_back(sentence, at, t)) return false;
+  // `crushed tomatoes` are a food of their own.
+  if (t.id == "crushed" && at + 1 < sentence.size() &&
+      line::one_of(sentence[at + 1].text, {"tomato", "tomatoes", "garlic", "pineapple", "ice"}))
+    return false;
   if (t.check == "standing-unsaid" && p.held) return false;  // judged there
   if (!t.pack.empty() && (!p.pack || p.pack->text != t.pack)) return false;
   return t.beside.empty() ||
@@ -144,6 +149,34 @@ namespace jarproof::detail {
   return all && put && vessel;
 }
 
+/// `Process 75 minutes`, `Let the pressure fall to zero`: behind it the jars are closed and done.
+[[nodiscard]] inline bool ends_process(const std::vector<line_token>& sentence) {
+  const auto has = [&](std::initializer_list<std::string_view> these) {
+    return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
+      return std::find(these.begin(), these.end(), t.text) != these.end();
+    });
+  };
+  const bool minutes = has({"minutes", "minute", "min", "mins", "hour", "hours"});
+  return (minutes && has({"process", "processed", "canner", "psi", "lb", "pounds", "bath"})) ||
+         (has({"pressure", "canner"}) && has({"zero", "0", "down", "drop", "drops"}));
+}
+
+/// `Cool on towels overnight`, `Check the seals next day`: closed jars may stand; food that still
+/// has to be filled may not.
+[[nodiscard]] inline bool is_about_closed_jars(const std::vector<line_token>& sentence) {
+  bool closed = false;
+  for (const line_token& t : sentence) {
+    if (line::one_of(t.text, {"before", "fill", "filling", "ladle", "then", "soup", "pot", "stew"}))
+      return false;
+    closed = closed ||
+             line::one_of(t.text,
+                          {"jars",   "jar",    "seal",   "seals",   "sealed",  "towel", "towels",
+                           "rack",   "boards", "drafts", "draft",   "draught", "label", "cool",
+                           "canner", "em",     "out",    "counter", "lids",    "rings", "bands"});
+  }
+  return closed;
+}
+
 /// Reads the sentences of the directions, and the title, which is a sentence too.
 class step_reader {
  public:
@@ -158,6 +191,7 @@ class step_reader {
   void read(const word& text, std::string_view field) {
     for (const std::vector<line_token>& s : sentences_of(text.text)) {
       find_telling(text, field, s);
+      processed_ = processed_ || (field == "steps" && ends_process(s));
       if (is_about_serving(s) || lines_.empty()) continue;
       find_foods(text, field, s);
       const auto served = std::find_if(lines_.begin(), lines_.end(),
@@ -188,6 +222,7 @@ class step_reader {
   bool tested_;
   bool acid_;
   std::vector<plan_line> lines_;
+  bool processed_ = false;  // a sentence before this one was about the process
 
   [[nodiscard]] bool is_in_a_line(std::string_view w) const {
     return std::any_of(lines_.begin(), lines_.end(), [&](const plan_line& l) {
@@ -218,6 +253,9 @@ class step_reader {
       for (const telling_word& t : words) {
         if (!decides(j_.what, s, t)) continue;
         if (t.check == "low-acid-puree" && acid_) continue;
+        if (t.check == "standing-unsaid" && (processed_ || ends_process(s)) &&
+            is_about_closed_jars(s))
+          continue;
         j_.say(t.check, place_of(field, text),
                {text.text,
                 "none of it",
@@ -245,12 +283,23 @@ class step_reader {
       const std::string name = words_between(s, m.from, m.end);
       // Fat is skimmed from every soup, a date stands on labels, to dip is a verb, and `the stew`
       // is this dish.
-      if (name == "fat" || name == "grasa" || name == "date" || name == "dip" ||
-          is_dish_word(j_.rules, name))
+      if (line::one_of(name, {"fat", "grasa", "date", "dip"}) || is_dish_word(j_.rules, name) ||
+          is_handling(s, m, name))
         continue;
       j_.say("step-names-unlisted", place_of(field, text),
              {text.text, {}, "\"" + name + "\"", {}, {}});
     }
+  }
+
+  /// Words of the work that are names of food elsewhere: to poke, to skim, a potato masher, a
+  /// butter knife, `put the chicken back in`.
+  [[nodiscard]] static bool is_handling(const std::vector<line_token>& s, const name_match& m,
+                                        std::string_view name) {
+    if (line::one_of(name, {"poke", "skim", "mince", "roaster", "cooking liquid"})) return true;
+    if (m.end >= s.size()) return false;
+    if (line::one_of(s[m.end].text, {"masher", "knife", "peeler"})) return true;
+    return m.end > m.from + 1 && s[m.end - 1].text == "back" &&
+           line::one_of(s[m.end].text, {"in", "into", "to", "on"});
   }
 
   /// A dish says little of what is in it, and a title names beans and meat at large: only what may

@@ -2,8 +2,10 @@
 // doubt. SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -11,6 +13,20 @@
 #include "jarproof/detail/line_state.hpp"
 
 namespace jarproof::detail::line {
+
+/// Where the words `from` to `end` are `2 tsp in each pint`, `1 tsp per jar` or `2 tbsp per quart
+/// jar`, the place behind number and unit; 0 for anything else.
+[[nodiscard]] inline std::size_t end_of_share(const std::vector<line_token>& words,
+                                              std::size_t from, std::size_t end) {
+  const auto is = [&](std::size_t back, std::initializer_list<std::string_view> these) {
+    return end >= from + back &&
+           std::find(these.begin(), these.end(), words[end - back].text) != these.end();
+  };
+  if (end - from < 4 || end - from > 6 || !is(1, {"pint", "quart", "jar"})) return 0;
+  if (is(2, {"each", "every", "a", "the"}) && is(3, {"in", "for", "to"})) return end - 3;
+  if (is(2, {"per"})) return end - 2;
+  return is(1, {"jar"}) && is(2, {"pint", "quart"}) && is(3, {"per"}) ? end - 3 : 0;
+}
 
 /// Takes `(2 tsp in each pint)` and `1 or 2 for each jar` out of a line that begins with the whole
 /// amount: how it is shared out. More than the whole is no share, and stays.
@@ -21,16 +37,14 @@ inline void drop_shares(std::vector<line_token>& words, const std::optional<meas
     while (end < words.size() && words[end].segment == words[from].segment) ++end;
     std::string_view first = words[from].text;
     number n;
-    const bool share = from > 0 && end - from >= 4 && end - from <= 6 &&
-                       one_of(words[end - 1].text, {"pint", "quart", "jar"}) &&
-                       one_of(words[end - 2].text, {"each", "every", "a", "the"}) &&
-                       one_of(words[end - 3].text, {"in", "for", "to"}) &&
-                       take_number(first, n) == number_fault::none && first.empty();
+    const std::size_t behind = from > 0 ? end_of_share(words, from, end) : 0;
+    const bool share =
+        behind > from && take_number(first, n) == number_fault::none && first.empty();
     // Behind the number stands its unit, or nothing: `1 or 2 for each jar` of things counted.
-    std::string_view last = share ? std::string_view(words[end - 4].text) : std::string_view();
+    std::string_view last = share ? std::string_view(words[behind - 1].text) : std::string_view();
     const bool counted = take_number(last, n) == number_fault::none && last.empty();
     const measure_unit* u =
-        share ? unit_named(counted ? whole->counts : words[end - 4].text) : nullptr;
+        share ? unit_named(counted ? whole->counts : words[behind - 1].text) : nullptr;
     const std::optional<measured> part = u != nullptr ? measure_of(n, n, *u) : std::nullopt;
     if (part && part->kind == whole->kind && part->high <= whole->high) {
       words.erase(words.begin() + static_cast<std::ptrdiff_t>(from),

@@ -50,7 +50,7 @@ struct nearest_recipe {
     const judging& j, const recipe_match& match, const std::vector<plan_line>& lines) {
   std::vector<std::string> out;
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    if (match.placed[i] || lines[i].reading.what == nullptr ||
+    if (match.placed[i] || lines[i].reading.what == nullptr || lines[i].reading.at_serving ||
         objection_to(j.rules, lines[i], *lines[i].reading.what).empty())
       continue;
     out.push_back("it has no \"" + lines[i].said->text + "\"");
