@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/mixture_parts.hpp"
 #include "jarproof/detail/recipe_comparison.hpp"
 
 namespace jarproof::detail {
