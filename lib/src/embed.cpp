@@ -50,7 +50,8 @@ class writer {
                       ", by `jarproof rules --embed rules`. Do not edit.\n"
                       "// SPDX-License-Identifier: MIT\n"
                       "#include \"jarproof/builtin.hpp\"\n\n"
-                      "namespace jarproof {\nnamespace {\n\nusing sv = std::string_view;\n\n";
+                      "namespace jarproof {\nnamespace {\n\nusing sv = std::string_view;\n"
+                      "using namespace std::string_view_literals;\n\n";
     out += arrays_;
     out += "\nconstexpr edition data = " + whole + ";\n\n}  // namespace\n\n";
     out +=
@@ -84,7 +85,8 @@ class writer {
         out += c;
       }
     }
-    return out + "\"";
+    // With its length: to count the letters of all names is more than a compiler may do.
+    return out + "\"sv";
   }
   [[nodiscard]] static std::string value(int number) { return std::to_string(number); }
   [[nodiscard]] static std::string value(bool truth) { return truth ? "true" : "false"; }
