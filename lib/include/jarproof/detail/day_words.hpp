@@ -10,6 +10,7 @@
 
 #include "jarproof/day.hpp"
 #include "jarproof/detail/findings.hpp"
+#include "jarproof/detail/words.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/format/numbers.hpp"
 
@@ -21,19 +22,12 @@ using filling_words = std::vector<std::pair<std::string_view, std::string>>;
 
 /// The sentence with its words in braces filled in.
 [[nodiscard]] inline std::string filled(std::string_view sentence, const filling_words& words) {
-  std::string out;
-  while (!sentence.empty()) {
-    const std::size_t open = sentence.find('{');
-    out += sentence.substr(0, open);
-    if (open == std::string_view::npos) break;
-    sentence.remove_prefix(open + 1);
-    const std::size_t close = sentence.find('}');
+  return with_words(sentence, [&](std::string_view word) -> std::string_view {
     for (const auto& [name, value] : words) {
-      if (name == sentence.substr(0, close)) out += value;
+      if (name == word) return value;
     }
-    sentence.remove_prefix(close == std::string_view::npos ? sentence.size() : close + 1);
-  }
-  return out;
+    return {};
+  });
 }
 
 [[nodiscard]] inline int clock_minutes(std::string_view hh_mm) noexcept {

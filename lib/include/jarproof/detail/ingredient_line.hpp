@@ -189,13 +189,8 @@ class line_reader {
       return false;
     for (std::size_t i = 0; i < s_.size(); ++i) {
       const std::string name = "fresh " + s_.text(i);
-      s_.out.what = ingredient_named(s_.rules, name);
-      if (s_.out.what == nullptr) continue;
-      s_.out.name = name;
-      s_.from = i;
-      s_.end = i + 1;
-      s_.claim(i, i + 1, line::use::name);
-      return true;
+      const ingredient* found = ingredient_named(s_.rules, name);
+      if (found != nullptr) return take_one_word(i, *found, name);
     }
     return false;
   }
@@ -207,15 +202,20 @@ class line_reader {
     for (std::size_t i = 0; i < s_.size(); ++i) {
       const std::string name = "ground " + s_.text(i);
       const ingredient* found = ingredient_named(s_.rules, name);
-      if (found == nullptr || !is_a(s_.rules, *found, "spice")) continue;
-      s_.out.what = found;
-      s_.out.name = name;
-      s_.from = i;
-      s_.end = i + 1;
-      s_.claim(i, i + 1, line::use::name);
-      return true;
+      if (found != nullptr && is_a(s_.rules, *found, "spice"))
+        return take_one_word(i, *found, name);
     }
     return false;
+  }
+
+  /// Word `i` stands for a longer name.
+  bool take_one_word(std::size_t i, const ingredient& what, const std::string& name) {
+    s_.out.what = &what;
+    s_.out.name = name;
+    s_.from = i;
+    s_.end = i + 1;
+    s_.claim(i, i + 1, line::use::name);
+    return true;
   }
 
   /// `flour mixed with cold water`, `1 cup salt per gallon ice water`: the thing is what the water

@@ -13,17 +13,19 @@
 
 namespace jarproof::detail {
 
+inline void write_lot(html_writer& w, const lot_today& l, std::string_view says) {
+  w.open("li");
+  w.element("b", lot_name(l.lot.record));
+  w.element("div", says);
+  w.close();
+}
+
 inline void write_lots_to_eat(html_writer& w, const shelf_today& t) {
   const std::vector<std::size_t> places = eat_first(t);
   if (places.empty()) return;
   w.element("h3", eat_heading);
   w.open("ol");
-  for (const std::size_t place : places) {
-    w.open("li");
-    w.element("b", lot_name(t.lots[place].lot.record));
-    w.element("div", use_text(t.lots[place]));
-    w.close();
-  }
+  for (const std::size_t place : places) write_lot(w, t.lots[place], use_text(t.lots[place]));
   w.close();
   w.element("p", use_day_text, "class=\"small\"");
 }
@@ -33,12 +35,7 @@ inline void write_lots_open_too_long(html_writer& w, const shelf_today& t) {
   if (places.empty()) return;
   w.element("h3", too_long_heading);
   w.open("ul");
-  for (const std::size_t place : places) {
-    w.open("li");
-    w.element("b", lot_name(t.lots[place].lot.record));
-    w.element("div", left_text(t.lots[place].lot));
-    w.close();
-  }
+  for (const std::size_t place : places) write_lot(w, t.lots[place], left_text(t.lots[place].lot));
   w.close();
   w.element("p", too_long_text, "class=\"small\"");
 }
