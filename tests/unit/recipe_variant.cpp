@@ -53,6 +53,7 @@ TEST_CASE("a published recipe is known by its lines, also where they say how a t
     CHECK(r.process->id == "chile-con-carne");
   }
   CHECK(chili("  - 1 cup crushed carrots\n").verdict != verdict::accepted);
+  CHECK(chili("  - 1 quart pureed tomatoes\n").verdict != verdict::accepted);
   CHECK(chili("  - 1 cup shredded cheese\n").verdict != verdict::accepted);
 }
 

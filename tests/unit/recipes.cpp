@@ -85,6 +85,25 @@ TEST_CASE("only water that is said to be poured off does not count") {
   CHECK(has(salsa_with(6, "2 cups water for brine"), "water-too-much"));
   CHECK(has(salsa_with(6, "2 cups water for soaking"), "water-too-much"));
   CHECK(salsa_with(6, "2 cups water for soaking, discarded").verdict == verdict::accepted);
+  for (const char* water : {"water for soaking", "soaking water, added to the vinegar",
+                            "water to soak with the vinegar", "ice, to top off and cover"}) {
+    CAPTURE(std::string(water));
+    CHECK(salsa_with(6, water).verdict != verdict::accepted);
+  }
+  // USDA Complete Guide 2015, part 6: bread-and-butter pickles are salted under ice and drained.
+  const auto pickles = [](const std::string& line) {
+    return judged(
+        "ingredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups thinly sliced onions\n"
+        "  - 1/2 cup canning salt, for soaking\n  - 4 cups vinegar (5%)\n"
+        "  - 4 1/2 cups sugar\n  - 2 tbsp mustard seed\n  - \"" +
+        line + "\"\npack: hot\njar: pint\nmethod: boiling-water\ntime: 10 min\naltitude: 650 ft\n");
+  };
+  CHECK(pickles("crushed ice, to cover").verdict == verdict::accepted);
+  for (const char* more : {"ice, to top off and cover in the jar", "ice to cover in the syrup",
+                           "water for soaking and for the brine", "soaking water"}) {
+    CAPTURE(std::string(more));
+    CHECK(pickles(more).verdict != verdict::accepted);
+  }
 }
 
 TEST_CASE("acid that need not be there, or of unknown strength, does not count") {

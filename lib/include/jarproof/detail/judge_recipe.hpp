@@ -29,18 +29,42 @@ namespace jarproof::detail {
   if (is("homemade")) return "vinegar-homemade";
   if (is("salt") || is("sugar") || (is("spice") && !much)) return {};
   if (is("acidifier") && l.reading.vinegar_percent.value_or(5) >= 5) return {};
-  // What soaks or chills food is poured away before the jars are filled.
-  const bool chills = i.id == "ice" && (says(l.reading, "cover") || says(l.reading, "covering"));
-  const bool soaks = !l.reading.amount && (says(l.reading, "soaking") || says(l.reading, "soak"));
-  if (is("water") && (says_discarded(l) || chills || soaks)) return {};
+  if (is("water") && says_discarded(l)) return {};
   if (is("water") || (is("liquid") && i.kind == acidity::neutral)) return "water-too-much";
   if (i.kind == acidity::low_acid || i.kind == acidity::borderline || is("fresh-herb"))
     return "low-acid-share-too-high";
   return "not-in-recipe";
 }
 
+/// Ice under which a recipe with such a soak chills its vegetables, and water to soak what is then
+/// canned under pressure, where every word of the line says so: `crushed ice, to cover`. Water in a
+/// pickle thins the vinegar, so that there nothing but `discarded` takes it away.
+[[nodiscard]] inline bool is_poured_away(const edition& rules, const process& p,
+                                         const plan_line& l) {
+  const ingredient* what = l.reading.what;
+  if (what == nullptr || !is_a(rules, *what, "water") || !l.reading.others.empty()) return false;
+  const bool ice = what->id == "ice";
+  const bool soak = std::any_of(p.recipes.begin(), p.recipes.end(), [](const tested_recipe& r) {
+    return std::any_of(r.parts.begin(), r.parts.end(),
+                       [](const recipe_part& part) { return part.discarded; });
+  });
+  if (ice ? !soak : p.kind != food_class::low_acid || l.reading.amount.has_value()) return false;
+  bool said = false;
+  for (const line_token& t : tokens_of(plain_line(l.said->text))) {
+    said = said || line::one_of(t.text, {"cover", "covering", "soak", "soaking"});
+    if (!is_digit(t.text.front()) && unit_named(t.text) == nullptr &&
+        !line::one_of(t.text, {"ice",     "crushed",  "cubed", "cubes",   "to",      "for",
+                               "cover",   "covering", "soak",  "soaking", "chill",   "chilling",
+                               "water",   "cold",     "and",   "boil",    "boiling", "cook",
+                               "cooking", "beans",    "the",   "about"}))
+      return false;
+  }
+  return said;
+}
+
 /// An ingredient that has no place in the recipe.
 inline void judge_stranger(judging& j, const process& p, const plan_line& l, const ingredient& i) {
+  if (is_poured_away(j.rules, p, l)) return;
   const std::string_view id = objection_to(j.rules, l, i);
   if (id.empty()) return;
   sentence_facts facts;
@@ -255,12 +279,13 @@ inline void judge_tested_recipe(judging& j, const process& p) {
 }
 
 /// True for a word on the line of a recipe's own part that was tested with it: tomatoes or a stick
-/// of cinnamon that are crushed, flour that is blended with water.
+/// of cinnamon that are crushed, flour that is blended with water. No recipe has them pureed.
 [[nodiscard]] inline bool is_tested_so(const edition& rules, const plan_line& l,
                                        const telling_word& t) {
   const ingredient& i = *l.reading.what;
-  return t.check == "low-acid-puree" && l.reading.others.empty() &&
-         (i.kind != acidity::low_acid || is_seasoning(rules, i) || is_a(rules, i, "thickener"));
+  if (!l.reading.others.empty()) return false;
+  if (t.id == "crushed") return i.kind != acidity::low_acid || is_seasoning(rules, i);
+  return t.id == "blended" && is_a(rules, i, "thickener");
 }
 
 /// True where the lines are a published recipe, with nothing that it would object to.
@@ -275,7 +300,9 @@ inline void judge_tested_recipe(judging& j, const process& p) {
     for (const telling_word* t : l.reading.telling) {
       if (!m.placed[i] || !is_tested_so(j.rules, l, *t)) return false;
     }
-    if (!m.placed[i] && !objection_to(j.rules, l, *l.reading.what).empty()) return false;
+    if (!m.placed[i] && !is_poured_away(j.rules, p, l) &&
+        !objection_to(j.rules, l, *l.reading.what).empty())
+      return false;
     for (const other_ingredient& o : l.reading.others) {
       if (!has_part_for(j.rules, p, *o.what) && !objection_to(j.rules, l, *o.what).empty())
         return false;

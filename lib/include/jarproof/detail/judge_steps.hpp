@@ -106,10 +106,18 @@ namespace jarproof::detail {
                                   const telling_word& t) {
   std::size_t at = 0;
   if (!stands_in(sentence, t.id, at) || is_taken_back(sentence, at, t)) return false;
-  // `crushed tomatoes` are a food of their own.
-  if (t.id == "crushed" && at + 1 < sentence.size() &&
-      line::one_of(sentence[at + 1].text, {"tomato", "tomatoes", "garlic", "pineapple", "ice"}))
-    return false;
+  // `crushed tomatoes` are a food of their own; what else is crushed beside them is none.
+  if (t.id == "crushed") {
+    const auto alone = [&](std::size_t i) {
+      return sentence[i].text == "crushed" &&
+             (i + 1 == sentence.size() ||
+              !line::one_of(sentence[i + 1].text,
+                            {"tomato", "tomatoes", "garlic", "pineapple", "ice"}));
+    };
+    bool any = false;
+    for (std::size_t i = 0; i < sentence.size(); ++i) any = any || alone(i);
+    if (!any) return false;
+  }
   if (t.check == "standing-unsaid" && p.held) return false;  // judged there
   if (!t.pack.empty() && (!p.pack || p.pack->text != t.pack)) return false;
   return t.beside.empty() ||
@@ -161,22 +169,6 @@ namespace jarproof::detail {
          (has({"pressure", "canner"}) && has({"zero", "0", "down", "drop", "drops"}));
 }
 
-/// `Cool on towels overnight`, `Check the seals next day`: closed jars may stand; food that still
-/// has to be filled may not.
-[[nodiscard]] inline bool is_about_closed_jars(const std::vector<line_token>& sentence) {
-  bool closed = false;
-  for (const line_token& t : sentence) {
-    if (line::one_of(t.text, {"before", "fill", "filling", "ladle", "then", "soup", "pot", "stew"}))
-      return false;
-    closed = closed ||
-             line::one_of(t.text,
-                          {"jars",   "jar",    "seal",   "seals",   "sealed",  "towel", "towels",
-                           "rack",   "boards", "drafts", "draft",   "draught", "label", "cool",
-                           "canner", "em",     "out",    "counter", "lids",    "rings", "bands"});
-  }
-  return closed;
-}
-
 /// Reads the sentences of the directions, and the title, which is a sentence too.
 class step_reader {
  public:
@@ -223,6 +215,36 @@ class step_reader {
   bool acid_;
   std::vector<plan_line> lines_;
   bool processed_ = false;  // a sentence before this one was about the process
+
+  /// `Cool on towels overnight`, `Check the seals next day`: jars that were processed may stand.
+  /// Not a second load, not what is left, and no food that a sentence names.
+  [[nodiscard]] bool is_about_closed_jars(const std::vector<line_token>& s) const {
+    bool closed = false;
+    bool it = false;
+    for (std::size_t i = 0; i < s.size(); ++i) {
+      const std::string& w = s[i].text;
+      const bool day = i + 1 < s.size() && line::one_of(s[i + 1].text, {"day", "morning"});
+      if (line::one_of(w, {"before", "fill",   "filling",     "filled", "ladle",     "then",
+                           "pot",    "kettle", "load",        "loads",  "batch",     "other",
+                           "others", "rest",   "second",      "half",   "remaining", "some",
+                           "more",   "again",  "unprocessed", "food",   "contents",  "mixture"}) ||
+          (w == "next" && !day))
+        return false;
+      it = it || w == "it";
+      closed = closed || line::one_of(w, {"jars", "jar", "seal", "seals", "sealed", "towel",
+                                          "towels", "rack", "boards", "drafts", "draft", "label",
+                                          "lids", "rings", "bands", "em", "them"});
+    }
+    // `Cool overnight.` names nothing else that could cool.
+    if (!closed && (it || s.empty() || s.front().text != "cool")) return false;
+    name_index names(j_.rules, s);
+    for (std::size_t i = 0; i < s.size(); ++i) {
+      const name_match m = names.at(i, s.size(), true);
+      if (m.what != nullptr && m.what->id != "kitchen-utensil") return false;
+      if (is_dish_word(j_.rules, s[i].text)) return false;
+    }
+    return true;
+  }
 
   [[nodiscard]] bool is_in_a_line(std::string_view w) const {
     return std::any_of(lines_.begin(), lines_.end(), [&](const plan_line& l) {
