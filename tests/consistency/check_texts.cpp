@@ -9,6 +9,7 @@
 
 #include "jarproof/builtin.hpp"
 
+namespace check_texts_tests {
 namespace {
 
 TEST_SUITE("consistency") {
@@ -30,3 +31,4 @@ TEST_SUITE("consistency") {
 }
 
 }  // namespace
+}  // namespace check_texts_tests

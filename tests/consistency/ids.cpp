@@ -20,6 +20,7 @@
 #include "jarproof/rules.hpp"
 #include "support/fixtures.hpp"
 
+namespace ids_tests {
 namespace {
 
 namespace fs = std::filesystem;
@@ -372,3 +373,5 @@ TEST_CASE("every source file names its licence at the top") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace ids_tests

@@ -13,6 +13,7 @@
 #include "jarproof/yaml.hpp"
 #include "support/fixtures.hpp"
 
+namespace readme_tests {
 namespace {
 
 /// The fenced block after a marker comment, cut at lines that are `...`.
@@ -108,3 +109,4 @@ TEST_SUITE("consistency") {
 }
 
 }  // namespace
+}  // namespace readme_tests

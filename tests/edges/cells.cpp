@@ -15,6 +15,7 @@
 #include "support/fixtures.hpp"
 #include "support/published.hpp"
 
+namespace cells_tests {
 namespace {
 
 using fixtures::published_band;
@@ -290,7 +291,7 @@ void edges_of(const published_row& row, const published_band& band, const units&
 }
 
 TEST_SUITE("edges") {
-  TEST_CASE("each cell is accepted at its exact numbers and not one step beyond") {
+  TEST_CASE("edges: each cell is accepted at its exact numbers and not one step beyond") {
     tally count;
     for (const bool metric : {false, true}) {
       for (const published_row& row : fixtures::published_rows()) {
@@ -302,7 +303,8 @@ TEST_SUITE("edges") {
   }
 
   TEST_CASE(
-      "a dial at 15 psi from 8,001 to 10,000 ft is accepted with a note that names Extension") {
+      "edges: a dial at 15 psi from 8,001 to 10,000 ft is accepted with a note that names "
+      "Extension") {
     for (const published_row& row : fixtures::published_rows()) {
       if (row.column != "dial" || row.bands[0].psi != 11 || unused(row)) continue;
       for (const char* altitude : {"8001 ft", "10000 ft", "2439 m", "3048 m"}) {
@@ -329,3 +331,4 @@ TEST_SUITE("edges") {
 }
 
 }  // namespace
+}  // namespace cells_tests

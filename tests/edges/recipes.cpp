@@ -12,6 +12,7 @@
 #include "jarproof/yaml.hpp"
 #include "support/fixtures.hpp"
 
+namespace edges_recipes_tests {
 namespace {
 
 using jarproof::part_limit;
@@ -341,7 +342,7 @@ void unnamed_edges_of(const process& p, const tested_recipe& r, tally& count) {
 }
 
 TEST_SUITE("edges") {
-  TEST_CASE("a tested recipe without its name is not taken for a weaker process") {
+  TEST_CASE("edges: a tested recipe without its name is not taken for a weaker process") {
     tally count;
     for (const process& p : rules().processes) {
       for (const tested_recipe& r : p.recipes) unnamed_edges_of(p, r, count);
@@ -350,7 +351,8 @@ TEST_SUITE("edges") {
     CHECK(count.recipes > 100);
     CHECK(count.plans > 1000);
   }
-  TEST_CASE("each tested recipe is accepted as published and not a tenth beyond its limits") {
+  TEST_CASE(
+      "edges: each tested recipe is accepted as published and not a tenth beyond its limits") {
     tally count;
     for (const bool metric : {false, true}) {
       for (const process& p : rules().processes) {
@@ -366,3 +368,4 @@ TEST_SUITE("edges") {
 }
 
 }  // namespace
+}  // namespace edges_recipes_tests

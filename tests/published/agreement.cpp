@@ -12,6 +12,7 @@
 #include "jarproof/builtin.hpp"
 #include "support/published.hpp"
 
+namespace agreement_tests {
 namespace {
 
 using fixtures::published_row;
@@ -150,3 +151,4 @@ TEST_SUITE("published") {
 }
 
 }  // namespace
+}  // namespace agreement_tests

@@ -11,6 +11,7 @@
 #include "support/fixtures.hpp"
 #include "support/published.hpp"
 
+namespace published_recipes_tests {
 namespace {
 
 using jarproof::builtin_edition;
@@ -83,3 +84,4 @@ TEST_SUITE("published") {
 }
 
 }  // namespace
+}  // namespace published_recipes_tests

@@ -27,6 +27,8 @@
 #include "jarproof/quantity.hpp"
 #include "support/published.hpp"
 
+namespace science_tests {
+
 using namespace jarproof;
 
 namespace {
@@ -335,3 +337,4 @@ TEST_SUITE("published") {
 }
 
 }  // namespace
+}  // namespace science_tests

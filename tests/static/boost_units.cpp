@@ -8,6 +8,7 @@
 #include <type_traits>
 #include <utility>
 
+namespace static_boost_units_tests {
 namespace {
 
 namespace units = boost::units;
@@ -99,3 +100,5 @@ TEST_CASE("what must not mix does not compile, and what must does") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace static_boost_units_tests

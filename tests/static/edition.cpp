@@ -7,6 +7,7 @@
 #include <climits>
 #include <string_view>
 
+namespace edition_tests {
 namespace {
 
 using jarproof::altitude_step;
@@ -98,3 +99,5 @@ TEST_CASE("bands and entries are found at compile time and at run time alike") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace edition_tests

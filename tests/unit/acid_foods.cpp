@@ -10,6 +10,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace acid_foods_tests {
 namespace {
 
 using fixtures::finding_of;
@@ -267,3 +268,4 @@ TEST_CASE("foods without a tested process say why and what to do instead") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace acid_foods_tests

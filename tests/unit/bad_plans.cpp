@@ -11,6 +11,7 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace bad_plans_tests {
 namespace {
 
 constexpr const char* folder = "tests/bad-input/plans/";
@@ -57,3 +58,5 @@ TEST_CASE("every broken plan is refused with exactly the lines of its expectatio
 }
 
 TEST_SUITE_END();
+
+}  // namespace bad_plans_tests

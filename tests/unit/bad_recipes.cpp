@@ -11,6 +11,8 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace bad_recipes_tests {
+
 TEST_SUITE_BEGIN("bad_input");
 
 TEST_CASE("every broken recipe is refused with exactly the lines of its expectation") {
@@ -44,3 +46,5 @@ TEST_CASE("every broken recipe is refused with exactly the lines of its expectat
 }
 
 TEST_SUITE_END();
+
+}  // namespace bad_recipes_tests

@@ -13,6 +13,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace bad_rules_tests {
 namespace {
 
 constexpr const char* folder = "tests/bad-input/rules";
@@ -200,3 +201,5 @@ TEST_CASE("every broken rule folder is refused with exactly the lines of its cas
 }
 
 TEST_SUITE_END();
+
+}  // namespace bad_rules_tests

@@ -6,6 +6,8 @@
 
 #include "support/fixtures.hpp"
 
+namespace unit_boost_units_tests {
+
 using doctest::Approx;
 using namespace jarproof;
 
@@ -101,3 +103,5 @@ TEST_CASE("metric amounts of a plan become the same quantities") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace unit_boost_units_tests

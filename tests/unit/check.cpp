@@ -10,6 +10,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace check_tests {
 namespace {
 
 using fixtures::beans;
@@ -341,3 +342,4 @@ TEST_SUITE("check") {
 }
 
 }  // namespace
+}  // namespace check_tests

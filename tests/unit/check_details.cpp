@@ -8,6 +8,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace check_details_tests {
 namespace {
 
 using fixtures::beans;
@@ -96,3 +97,4 @@ TEST_CASE("juice that may be bottled is asked for with a line that can be copied
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace check_details_tests

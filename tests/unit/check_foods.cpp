@@ -8,6 +8,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace check_foods_tests {
 namespace {
 
 using fixtures::beans_with;
@@ -160,3 +161,4 @@ TEST_CASE("fish in quarts needs its heat-up and its water") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace check_foods_tests

@@ -10,6 +10,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace check_kitchen_tests {
 namespace {
 
 using fixtures::beans;
@@ -124,3 +125,4 @@ TEST_CASE("food kept before canning: two hours warm, one where it is above 90 F,
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace check_kitchen_tests

@@ -12,6 +12,7 @@
 #include "jarproof/day_of.hpp"
 #include "support/fixtures.hpp"
 
+namespace day_card_tests {
 namespace {
 
 const jarproof::edition& rules = jarproof::builtin_edition();
@@ -279,3 +280,4 @@ TEST_CASE("every number and text of the day names its source or says that it has
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace day_card_tests

@@ -10,6 +10,7 @@
 #include "jarproof/format/day_text.hpp"
 #include "support/fixtures.hpp"
 
+namespace day_clock_tests {
 namespace {
 
 const jarproof::edition& rules = jarproof::builtin_edition();
@@ -156,3 +157,4 @@ TEST_CASE("dates run over months and years and leap days") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace day_clock_tests

@@ -14,6 +14,7 @@
 #include "jarproof/json.hpp"
 #include "support/fixtures.hpp"
 
+namespace day_formats_tests {
 namespace {
 
 const jarproof::edition& rules = jarproof::builtin_edition();
@@ -216,3 +217,4 @@ TEST_CASE("what a calendar lacks is said all at once") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace day_formats_tests

@@ -11,6 +11,7 @@
 #include "jarproof/format/day_text.hpp"
 #include "support/fixtures.hpp"
 
+namespace day_jars_tests {
 namespace {
 
 const jarproof::edition& rules = jarproof::builtin_edition();
@@ -214,3 +215,4 @@ TEST_CASE("a plan that says no amount gets a card and no jars") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace day_jars_tests

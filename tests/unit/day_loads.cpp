@@ -12,6 +12,7 @@
 #include "jarproof/day_of.hpp"
 #include "support/fixtures.hpp"
 
+namespace day_loads_tests {
 namespace {
 
 const jarproof::edition& rules = jarproof::builtin_edition();
@@ -246,3 +247,4 @@ TEST_CASE("a plan that is not accepted gets no load and no card and the other ke
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace day_loads_tests

@@ -10,6 +10,8 @@
 #include "support/fixtures.hpp"
 #include "support/shelves.hpp"
 
+namespace day_shelf_tests {
+
 TEST_SUITE_BEGIN("day_json");
 
 TEST_CASE("a shelf is the last member of a day, and without one nothing changes") {
@@ -29,3 +31,5 @@ TEST_CASE("a shelf is the last member of a day, and without one nothing changes"
 }
 
 TEST_SUITE_END();
+
+}  // namespace day_shelf_tests

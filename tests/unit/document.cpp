@@ -7,6 +7,8 @@
 #include <string>
 #include <utility>
 
+namespace document_tests {
+
 using jarproof::find;
 using jarproof::node;
 using jarproof::node_kind;
@@ -73,3 +75,5 @@ TEST_CASE("of two equal keys find gives the first") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace document_tests

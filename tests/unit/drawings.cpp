@@ -12,6 +12,7 @@
 #include "support/fixtures.hpp"
 #include "support/markup.hpp"
 
+namespace drawings_tests {
 namespace {
 
 using strings = std::vector<std::string>;
@@ -281,3 +282,5 @@ TEST_CASE("the day by the clock, load by load") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace drawings_tests

@@ -12,6 +12,7 @@
 #include "jarproof/json.hpp"
 #include "support/fixtures.hpp"
 
+namespace export_tests {
 namespace {
 
 using jarproof::builtin_edition;
@@ -251,3 +252,4 @@ TEST_CASE("an addition changes nothing that is built in") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace export_tests

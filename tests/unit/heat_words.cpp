@@ -9,6 +9,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace heat_words_tests {
 namespace {
 
 using jarproof::detail::heat_words;
@@ -73,3 +74,4 @@ TEST_CASE("a pressure that is too low is explained, and the verdict rests on the
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace heat_words_tests

@@ -15,6 +15,7 @@
 #include "support/markup.hpp"
 #include "support/small_edition.hpp"
 
+namespace html_tests {
 namespace {
 
 using strings = std::vector<std::string>;
@@ -213,3 +214,5 @@ TEST_CASE("no text is small: 16 px on a screen, 9 pt on paper, 14 units in a pic
 }
 
 TEST_SUITE_END();
+
+}  // namespace html_tests

@@ -17,6 +17,7 @@
 #include "support/markup.hpp"
 #include "support/small_edition.hpp"
 
+namespace html_days_and_runs_tests {
 namespace {
 
 namespace fs = std::filesystem;
@@ -272,3 +273,5 @@ TEST_CASE("a day without a clock counts from its start") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace html_days_and_runs_tests

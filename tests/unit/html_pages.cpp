@@ -14,6 +14,7 @@
 #include "support/markup.hpp"
 #include "support/small_edition.hpp"
 
+namespace html_pages_tests {
 namespace {
 
 using strings = std::vector<std::string>;
@@ -178,3 +179,5 @@ TEST_CASE("ways of several plans, of one without altitude, of one that cannot be
 }
 
 TEST_SUITE_END();
+
+}  // namespace html_pages_tests

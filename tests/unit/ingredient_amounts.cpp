@@ -9,6 +9,7 @@
 #include "jarproof/detail/plan_lines.hpp"
 #include "support/fixtures.hpp"
 
+namespace ingredient_amounts_tests {
 namespace {
 
 using namespace jarproof::detail;
@@ -149,3 +150,4 @@ TEST_CASE("what is no line of a recipe is read in bounds, and never as harmless"
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace ingredient_amounts_tests

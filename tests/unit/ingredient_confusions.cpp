@@ -10,6 +10,7 @@
 #include "jarproof/detail/ingredient_line.hpp"
 #include "support/fixtures.hpp"
 
+namespace ingredient_confusions_tests {
 namespace {
 
 using namespace jarproof::detail;
@@ -260,3 +261,4 @@ TEST_CASE("an alternative is kept beside the first ingredient") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace ingredient_confusions_tests

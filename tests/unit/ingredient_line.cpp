@@ -10,6 +10,7 @@
 
 #include "support/fixtures.hpp"
 
+namespace ingredient_line_tests {
 namespace {
 
 using namespace jarproof::detail;
@@ -145,3 +146,4 @@ TEST_CASE("a measure becomes another through published weights, both ends kept")
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace ingredient_line_tests

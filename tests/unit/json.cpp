@@ -11,6 +11,8 @@
 #include "jarproof/read_plan.hpp"
 #include "support/readings.hpp"
 
+namespace json_tests {
+
 using fixtures::begins;
 using fixtures::documents_of;
 using fixtures::one_mib;
@@ -276,3 +278,5 @@ TEST_CASE("an array on one line of JSON Lines is no plan") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace json_tests

@@ -15,6 +15,8 @@
 #include "support/readings.hpp"
 #include "support/small_edition.hpp"
 
+namespace json_format_tests {
+
 using fixtures::bare_report;
 using fixtures::full_report;
 using fixtures::small_edition;
@@ -239,3 +241,5 @@ TEST_CASE("the same reports give the same bytes as JSON") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace json_format_tests

@@ -9,6 +9,7 @@
 #include "jarproof/detail/token_numbers.hpp"
 #include "support/fixtures.hpp"
 
+namespace judge_directions_tests {
 namespace {
 
 using fixtures::finding_of;
@@ -215,3 +216,4 @@ TEST_CASE("headspace, pressure, venting and jars of the directions are compared"
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace judge_directions_tests

@@ -10,6 +10,7 @@
 #include "jarproof/unreadable_log.hpp"
 #include "support/fixtures.hpp"
 
+namespace judge_log_tests {
 namespace {
 
 using namespace jarproof;
@@ -163,3 +164,5 @@ TEST_CASE("no log gives anything but a report") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace judge_log_tests

@@ -13,6 +13,7 @@
 #include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
+namespace judge_mixture_tests {
 namespace {
 
 using fixtures::finding_of;
@@ -291,3 +292,4 @@ TEST_CASE("whoever follows no named publication says the acid") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace judge_mixture_tests

@@ -10,6 +10,7 @@
 #include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
+namespace judge_steps_tests {
 namespace {
 
 using fixtures::finding_of;
@@ -227,3 +228,4 @@ TEST_CASE("directions that spoil, thicken or empty the safety of a jar are read"
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace judge_steps_tests

@@ -11,6 +11,7 @@
 #include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
+namespace line_traps_tests {
 namespace {
 
 TEST_SUITE_BEGIN("recipe");
@@ -85,3 +86,4 @@ TEST_CASE("a heading is for the table only where all its words say so") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace line_traps_tests

@@ -9,6 +9,8 @@
 #include <type_traits>
 #include <vector>
 
+namespace list_tests {
+
 using jarproof::list;
 
 namespace {
@@ -66,3 +68,5 @@ TEST_CASE("contains compares with values of another type") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace list_tests

@@ -15,6 +15,7 @@
 #include "support/readings.hpp"
 #include "support/small_edition.hpp"
 
+namespace locale_tests {
 namespace {
 
 bool comma_expected() {
@@ -173,3 +174,5 @@ TEST_CASE("rules are loaded the same") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace locale_tests

@@ -11,6 +11,7 @@
 #include "jarproof/read_log.hpp"
 #include "support/fixtures.hpp"
 
+namespace log_after_tests {
 namespace {
 
 // Pints of green beans, dial gauge at 4,600 ft: 20 min at 13 psi (USDA Complete Guide 2015, part 4,
@@ -83,3 +84,5 @@ TEST_CASE("a weight that moved all the time did what its process does") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace log_after_tests

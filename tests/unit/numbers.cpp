@@ -6,6 +6,8 @@
 
 #include <string>
 
+namespace numbers_tests {
+
 using namespace jarproof;
 
 TEST_SUITE_BEGIN("numbers");
@@ -108,3 +110,5 @@ TEST_CASE("times above an hour are also told in hours") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace numbers_tests

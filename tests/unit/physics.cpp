@@ -9,6 +9,8 @@
 #include <limits>
 #include <vector>
 
+namespace physics_tests {
+
 using doctest::Approx;
 using namespace jarproof;
 
@@ -264,3 +266,5 @@ TEST_CASE("a course needs two points, numbers, and minutes that never go back") 
 }
 
 TEST_SUITE_END();
+
+}  // namespace physics_tests

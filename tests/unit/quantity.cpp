@@ -9,6 +9,8 @@
 #include <string>
 #include <string_view>
 
+namespace quantity_tests {
+
 using jarproof::amount_reading;
 using jarproof::dimension;
 using jarproof::read_amount;
@@ -258,3 +260,5 @@ TEST_CASE("blanks of other widths, as they are copied from a page, are blanks") 
 }
 
 TEST_SUITE_END();
+
+}  // namespace quantity_tests

@@ -9,6 +9,8 @@
 
 #include "jarproof/quantity.hpp"
 
+namespace quantity_refused_tests {
+
 using jarproof::amount_reading;
 using jarproof::dimension;
 using jarproof::read_amount;
@@ -216,3 +218,5 @@ TEST_CASE("whatever is written, the answer is a value within range or a reason")
 }
 
 TEST_SUITE_END();
+
+}  // namespace quantity_refused_tests

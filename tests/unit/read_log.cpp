@@ -12,6 +12,7 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace read_log_tests {
 namespace {
 
 using jarproof::log_event_kind;
@@ -219,3 +220,5 @@ TEST_CASE("every broken log is refused with exactly the lines of its expectation
 }
 
 TEST_SUITE_END();
+
+}  // namespace read_log_tests

@@ -13,6 +13,8 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace read_plan_tests {
+
 using fixtures::begins;
 using fixtures::fault_places_of;
 using fixtures::faults_of;
@@ -481,3 +483,5 @@ TEST_CASE("a plan starts where its document does") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace read_plan_tests

@@ -10,6 +10,8 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace read_plan_lists_tests {
+
 using fixtures::fault_places_of;
 using fixtures::faults_of;
 using fixtures::place_of;
@@ -129,3 +131,5 @@ TEST_CASE("words of `prepared` in one line keep their columns") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace read_plan_lists_tests

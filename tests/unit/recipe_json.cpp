@@ -12,6 +12,8 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace recipe_json_tests {
+
 using jarproof::read_recipe_json;
 using jarproof::recipe;
 using jarproof::word;
@@ -192,3 +194,5 @@ TEST_CASE("both example recipes hold the same ingredients") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace recipe_json_tests

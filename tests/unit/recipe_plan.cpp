@@ -10,6 +10,8 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace recipe_plan_tests {
+
 using jarproof::document;
 using jarproof::plan;
 using jarproof::recipe;
@@ -154,3 +156,5 @@ TEST_CASE("a recipe alone is a plan with its own places") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace recipe_plan_tests

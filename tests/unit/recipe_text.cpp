@@ -11,6 +11,8 @@
 #include "jarproof/read_recipe.hpp"
 #include "support/readings.hpp"
 
+namespace recipe_text_tests {
+
 using jarproof::read_recipe_text;
 using jarproof::recipe;
 using jarproof::word;
@@ -351,3 +353,5 @@ TEST_CASE("what a heading or a fact says beside its word is a note") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace recipe_text_tests

@@ -9,6 +9,7 @@
 #include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
+namespace recipe_variant_tests {
 namespace {
 
 using fixtures::finding_of;
@@ -192,3 +193,4 @@ TEST_CASE("more jars than the batch fills are asked back, fewer are not") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace recipe_variant_tests

@@ -9,6 +9,7 @@
 #include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
+namespace unit_recipes_tests {
 namespace {
 
 using fixtures::finding_of;
@@ -215,3 +216,4 @@ TEST_CASE("the report shows what each line was taken for") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace unit_recipes_tests

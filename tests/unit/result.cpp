@@ -9,6 +9,8 @@
 #include <type_traits>
 #include <utility>
 
+namespace result_tests {
+
 using jarproof::problem;
 using jarproof::problems;
 using jarproof::result;
@@ -85,3 +87,5 @@ TEST_CASE("a problem of a format without lines has no place") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace result_tests

@@ -14,6 +14,7 @@
 #include "jarproof/check.hpp"
 #include "support/fixtures.hpp"
 
+namespace rules_tests {
 namespace {
 
 using jarproof::rule_file;
@@ -349,3 +350,5 @@ TEST_CASE("a check taken out of a folder still objects") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace rules_tests

@@ -19,6 +19,7 @@
 #include "jarproof/read_log.hpp"
 #include "support/fixtures.hpp"
 
+namespace run_logs_tests {
 namespace {
 
 namespace fs = std::filesystem;
@@ -131,3 +132,5 @@ TEST_CASE("no run is better than its plan, and what is not accepted says what to
 }
 
 TEST_SUITE_END();
+
+}  // namespace run_logs_tests

@@ -19,6 +19,8 @@
 #include "support/readings.hpp"
 #include "support/shelves.hpp"
 
+namespace shelf_tests {
+
 using fixtures::add_line;
 using fixtures::beans;
 using fixtures::happening;
@@ -420,3 +422,5 @@ TEST_CASE("10,000 lines are one shelf") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace shelf_tests

@@ -13,6 +13,8 @@
 #include "support/readings.hpp"
 #include "support/shelves.hpp"
 
+namespace shelf_format_tests {
+
 using fixtures::add_line;
 using fixtures::happening;
 using fixtures::kitchen_lot;
@@ -183,3 +185,5 @@ TEST_CASE("a run with a shelf has it behind its other members") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace shelf_format_tests

@@ -11,6 +11,8 @@
 #include "jarproof/shelf.hpp"
 #include "support/shelves.hpp"
 
+namespace shelf_refused_tests {
+
 using fixtures::record_faults;
 using fixtures::recorded;
 using fixtures::replaced;
@@ -215,3 +217,5 @@ TEST_CASE("hostile values are named, never taken") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace shelf_refused_tests

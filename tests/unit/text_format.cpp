@@ -21,6 +21,8 @@
 #include "support/readings.hpp"
 #include "support/small_edition.hpp"
 
+namespace text_format_tests {
+
 using fixtures::bare_report;
 using fixtures::full_report;
 using fixtures::small_edition;
@@ -329,3 +331,5 @@ TEST_CASE("a name as wide as its column is still set apart from its value") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace text_format_tests

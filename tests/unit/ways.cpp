@@ -13,6 +13,7 @@
 #include "support/dishes.hpp"
 #include "support/fixtures.hpp"
 
+namespace ways_tests {
 namespace {
 
 using fixtures::lines;
@@ -335,3 +336,4 @@ TEST_CASE("the text is narrow and never says safe") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace ways_tests

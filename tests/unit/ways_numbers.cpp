@@ -11,6 +11,7 @@
 #include "support/fixtures.hpp"
 #include "support/readings.hpp"
 
+namespace ways_numbers_tests {
 namespace {
 
 using jarproof::way;
@@ -102,3 +103,4 @@ TEST_CASE("every number of every way is what check requires for that process") {
 TEST_SUITE_END();
 
 }  // namespace
+}  // namespace ways_numbers_tests

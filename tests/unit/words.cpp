@@ -10,6 +10,8 @@
 
 #include "jarproof/list.hpp"
 
+namespace words_tests {
+
 using namespace jarproof::detail;
 using namespace std::string_view_literals;
 
@@ -160,3 +162,5 @@ TEST_CASE("a character that is cut off is invalid") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace words_tests

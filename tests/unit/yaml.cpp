@@ -11,6 +11,8 @@
 #include "jarproof/read_plan.hpp"
 #include "support/readings.hpp"
 
+namespace yaml_tests {
+
 using fixtures::begins;
 using fixtures::documents_of;
 using fixtures::fault_places_of;
@@ -170,3 +172,5 @@ TEST_CASE("lines may end with CR LF") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace yaml_tests

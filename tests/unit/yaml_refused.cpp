@@ -11,6 +11,8 @@
 
 #include "support/readings.hpp"
 
+namespace yaml_refused_tests {
+
 using fixtures::begins;
 using fixtures::documents_of;
 using fixtures::fault_places_of;
@@ -262,3 +264,5 @@ TEST_CASE("whatever the bytes, reading ends with documents or with reasons") {
 }
 
 TEST_SUITE_END();
+
+}  // namespace yaml_refused_tests
