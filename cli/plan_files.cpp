@@ -24,12 +24,50 @@ namespace po = boost::program_options;
 /// A value given on the command line in place of the plan's own.
 struct override_of {
   std::string key;
-  std::string value;
+  node value;
 };
 
-/// Puts `value` at a dotted key, such as `canner.quarts`. Without a place in the text, findings
-/// about it name only the key.
-void set(node& map, std::string_view key, const std::string& path, const std::string& value) {
+/// What `--set` gives for `key`: the text as it stands, or, within braces or brackets, the map or
+/// list that a plan would hold there. Without one, what is wrong has been said.
+[[nodiscard]] std::optional<node> value_of(const std::string& key, const std::string& text) {
+  const std::string_view seen = detail::trim(text);
+  if (seen.empty() || (seen.front() != '{' && seen.front() != '[')) {
+    node out;
+    out.kind = node_kind::scalar;
+    out.style = scalar_style::quoted;
+    out.text = text;
+    return out;
+  }
+  result<std::vector<document>> read = read_yaml(text, "--set " + key);
+  if (!read) {
+    complain(read.errors());
+    return {};
+  }
+  for (const document& d : *read) complain(d.faults);
+  if (read->size() != 1 || read->front().broken || !read->front().faults.empty()) {
+    complain(
+        "--set takes one value in braces or brackets, such as "
+        "`--set \"canner={quarts: 7, pints: 9}\"`, not `" +
+        text + "`");
+    return {};
+  }
+  return std::move(read->front().root);
+}
+
+/// Gives a value its path. Without a place in the text, findings about it name only the key.
+void put_at(node& value, const std::string& path) {
+  value.path = path;
+  value.line = value.column = value.text_column = 0;
+  for (member& m : value.members) {
+    m.line = m.column = 0;
+    put_at(m.value, path + "." + m.key);
+  }
+  for (std::size_t i = 0; i < value.items.size(); ++i)
+    put_at(value.items[i], path + "[" + std::to_string(i + 1) + "]");
+}
+
+/// Puts `value` at a dotted key, such as `canner.quarts`.
+void set(node& map, std::string_view key, const std::string& path, const node& value) {
   const std::size_t dot = key.find('.');
   const std::string first(key.substr(0, dot));
   member* at = nullptr;
@@ -42,16 +80,16 @@ void set(node& map, std::string_view key, const std::string& path, const std::st
   }
   const std::string whole = path.empty() ? first : path + "." + first;
   if (dot == std::string_view::npos) {
-    at->value = node{};
-    at->value.kind = node_kind::scalar;
-    at->value.style = scalar_style::quoted;
-    at->value.text = value;
-  } else if (at->value.kind != node_kind::map) {
+    at->value = value;
+    put_at(at->value, whole);
+    return;
+  }
+  if (at->value.kind != node_kind::map) {
     at->value = node{};
     at->value.kind = node_kind::map;
   }
   at->value.path = whole;
-  if (dot != std::string_view::npos) set(at->value, key.substr(dot + 1), whole, value);
+  set(at->value, key.substr(dot + 1), whole, value);
 }
 
 struct job {
@@ -206,7 +244,10 @@ std::optional<plan_files> read_plan_files(const po::variables_map& values,
         complain("--set takes KEY=VALUE, such as `--set \"time=75 min\"`, not `" + text + "`");
         return {};
       }
-      work.overrides.push_back({text.substr(0, equals), text.substr(equals + 1)});
+      const std::string key = text.substr(0, equals);
+      std::optional<node> value = value_of(key, text.substr(equals + 1));
+      if (!value) return {};
+      work.overrides.push_back({key, std::move(*value)});
     }
   }
   plan_files out;

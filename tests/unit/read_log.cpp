@@ -103,6 +103,28 @@ TEST_CASE("decimals are exact, and what is finer is cut off") {
   CHECK(log.rows[3].at_us == 604'999'980);
 }
 
+TEST_CASE("times with am and pm, dates and parts of a second") {
+  const auto minutes = [](const std::string& rows) {
+    std::string out;
+    for (const jarproof::log_row& row : log_of("time,event\n" + rows).rows)
+      out += std::to_string(row.at_us / us_per_min) + " ";
+    return out;
+  };
+  CHECK(minutes("12:05 am,steam\n11:59 AM,steady\n12:00 pm,steady\n2:30pm,steady\n"
+                "2:31 p.m.,heat-off\n12:10 a.m.,opened\n") == "5 719 720 870 871 1450 ");
+  // Below a morning time, an hour without its half of the day goes back.
+  CHECK(first_problem("time,psi\n9:31 am,13\n1:05,13\n") ==
+        "3:1 time | the time goes back: `1:05` stands below a later one | put the rows in order of "
+        "time, and check this one");
+  CHECK(minutes("2026-11-29 23:50,steam\n2026-11-30T00:10:00,steady\n2026-12-02 07:00,opened\n") ==
+        "1430 1450 4740 ");
+  // The date decides: half a day and more is no reason to think of another one.
+  CHECK(minutes("2026-02-28 08:00,steam\n2026-03-01 21:00,opened\n") == "480 2700 ");
+  CHECK(minutes("2026-11-29 14:00,steam\n14:10,steady\n") == "840 850 ");
+  const jarproof::run_log log = log_of("time,C\n2026-11-29 14:00:05.250,116\n");
+  CHECK(log.rows[0].at_us == 14 * 60 * us_per_min + 5'250'000);
+}
+
 TEST_CASE("clock times pass midnight, and jars are counted on another day") {
   const jarproof::run_log log = log_of(
       "time,psi,event\n23:50,13,\n00:05:30,13,\n0:50,,opened\n14:00,,steady\n09:00,,unsealed 1\n");

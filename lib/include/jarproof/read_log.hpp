@@ -83,7 +83,8 @@ class log_reader {
   std::size_t event_at_ = none;
   std::size_t unnamed_at_ = none;
   int row_line_ = 1;
-  std::int64_t day_us_ = 0;  // midnight of the day of the last row
+  std::int64_t day_us_ = 0;       // midnight of the day of the last row
+  std::optional<int> first_day_;  // by its date, where the rows have dates
   std::optional<std::int64_t> last_us_;
   std::optional<log_row> last_reading_;
 
@@ -266,20 +267,34 @@ class log_reader {
   [[nodiscard]] bool read_time(const csv_cell& cell, log_row& out,
                                const std::vector<csv_cell>& row) {
     const char* column = log_.clock ? "time" : "minute";
-    const cell_reading<std::int64_t> time = log_.clock ? clock_in(cell.text) : minute_in(cell.text);
+    const cell_reading<clock_time> time = log_.clock ? clock_in(cell.text) : minute_time(cell.text);
     if (!time.ok()) {
       wrong(cell, column, time.message, time.write);
       return false;
     }
-    std::int64_t at = time.value + day_us_;
+    constexpr std::int64_t day = 24 * 60 * us_per_min;
+    if (time.value.day) {
+      const int days = static_cast<int>(day_us_ / day);
+      if (!first_day_) first_day_ = *time.value.day - days;
+      const int since = *time.value.day - *first_day_;
+      if (since > 7) {
+        wrong(cell, column, "`" + cell.text + "` is more than a week after the first day",
+              "give the log of one run");
+        return false;
+      }
+      if (since > days) day_us_ = since * day;
+      if (since < days) {
+        goes_back(cell, column);
+        return false;
+      }
+    }
+    std::int64_t at = time.value.us + day_us_;
     if (last_us_ && at < *last_us_) {
-      constexpr std::int64_t day = 24 * 60 * us_per_min;
       // Past midnight the clock jumps back by more than half a day; jars are counted a day later,
       // and a canner may stand overnight.
       const bool later = event_at_ != none && is_of_next_day(row[event_at_].text);
-      if (!log_.clock || (at + day - *last_us_ > day / 2 && !later)) {
-        wrong(cell, column, "the time goes back: `" + cell.text + "` stands below a later one",
-              "put the rows in order of time, and check this one");
+      if (!log_.clock || time.value.day || (at + day - *last_us_ > day / 2 && !later)) {
+        goes_back(cell, column);
         last_us_ = at;  // so that one slip is not reported again with every row below
         return false;
       }
@@ -289,6 +304,16 @@ class log_reader {
     last_us_ = at;
     out.at_us = at;
     return true;
+  }
+
+  void goes_back(const csv_cell& cell, const char* column) {
+    wrong(cell, column, "the time goes back: `" + cell.text + "` stands below a later one",
+          "put the rows in order of time, and check this one");
+  }
+
+  [[nodiscard]] static cell_reading<clock_time> minute_time(std::string_view text) {
+    cell_reading<std::int64_t> minute = minute_in(text);
+    return {{minute.value, {}}, std::move(minute.message), std::move(minute.write)};
   }
 
   [[nodiscard]] static bool is_of_next_day(std::string_view text) {

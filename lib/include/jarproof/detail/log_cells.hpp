@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 
+#include "jarproof/detail/dates.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/run_log.hpp"
 
@@ -93,31 +94,80 @@ struct cell_reading {
   return out;
 }
 
-/// A time of day in microseconds since midnight.
-[[nodiscard]] inline cell_reading<std::int64_t> clock_in(std::string_view text) {
-  if (text.empty()) return {0, "the time is missing", "write the time of this row"};
-  int parts[3] = {0, 0, 0};
+struct clock_time {
+  std::int64_t us = 0;     ///< microseconds since midnight
+  std::optional<int> day;  ///< `day_count` of the date in front of the time
+};
+
+/// Which half of the day `am` and `pm` at the end name; takes them off.
+enum class half_day { none, morning, afternoon };
+
+[[nodiscard]] inline half_day take_half_day(std::string_view& time) {
+  const std::string plain = folded(time);
+  for (const std::string_view ending : {"am", "a.m.", "pm", "p.m."}) {
+    if (plain.size() != time.size() || plain.size() <= ending.size() ||
+        plain.substr(plain.size() - ending.size()) != ending)
+      continue;
+    time = trim(time.substr(0, time.size() - ending.size()));
+    return ending.front() == 'a' ? half_day::morning : half_day::afternoon;
+  }
+  return half_day::none;
+}
+
+/// `14:30`, `14:30:05` or `14:30:05.250` in microseconds, as the digits stand; hours below 100.
+[[nodiscard]] inline std::optional<std::int64_t> time_of_digits(std::string_view rest) noexcept {
+  std::int64_t parts[3] = {0, 0, 0};
+  std::int64_t fraction = 0;
   std::size_t count = 0;
-  std::string_view rest = text;
-  bool good = true;
-  while (good) {
+  while (true) {
     std::size_t digits = 0;
     while (digits < rest.size() && is_digit(rest[digits])) ++digits;
-    good = count < 3 && (digits == 2 || (digits == 1 && count == 0));
-    for (std::size_t i = 0; good && i < digits; ++i)
-      parts[count] = parts[count] * 10 + (rest[i] - '0');
-    if (!good) break;
+    if (count == 3 || !(digits == 2 || (digits == 1 && count == 0))) return std::nullopt;
+    parts[count] = digits_at(rest, 0, digits);
     ++count;
     rest.remove_prefix(digits);
     if (rest.empty()) break;
-    good = rest.front() == ':';
+    if (count == 3 && rest.front() == '.') {
+      const std::optional<std::int64_t> part = millionths_of("0" + std::string(rest));
+      if (!part) return std::nullopt;
+      fraction = *part;
+      break;
+    }
+    if (rest.front() != ':') return std::nullopt;
     rest.remove_prefix(1);
   }
-  good = good && count >= 2 && parts[0] < 24 && parts[1] < 60 && parts[2] < 60;
-  if (!good)
-    return {0, "`" + std::string(text) + "` is no time of day",
-            "write it on the 24-hour clock, such as `14:30` or `14:30:05`"};
-  return {(std::int64_t{parts[0]} * 3600 + parts[1] * 60 + parts[2]) * 1'000'000, {}, {}};
+  if (count < 2 || parts[1] > 59 || parts[2] > 59) return std::nullopt;
+  return ((parts[0] * 60 + parts[1]) * 60 + parts[2]) * 1'000'000 + fraction;
+}
+
+/// A time of day: `14:30`, `14:30:05`, `2:30 pm`, each also with its date, `2026-11-29 14:30`.
+[[nodiscard]] inline cell_reading<clock_time> clock_in(std::string_view text) {
+  if (text.empty()) return {{}, "the time is missing", "write the time of this row"};
+  constexpr std::int64_t hour = 60 * us_per_min;
+  clock_time out;
+  std::string_view rest = text;
+  constexpr std::size_t date = 10;
+  if (rest.size() > date && is_date(rest.substr(0, date)) &&
+      (rest[date] == ' ' || rest[date] == 'T' || rest[date] == 't')) {
+    out.day = day_count(rest.substr(0, date));
+    rest = trim(rest.substr(date + 1));
+  }
+  const half_day half = take_half_day(rest);
+  const std::optional<std::int64_t> time = time_of_digits(rest);
+  const bool by_twelve = half != half_day::none;
+  if (time && (by_twelve ? *time >= hour && *time < 13 * hour : *time < 24 * hour)) {
+    out.us = *time;
+    if (by_twelve) out.us = *time % (12 * hour) + (half == half_day::afternoon ? 12 * hour : 0);
+    return {out, {}, {}};
+  }
+  const std::string shown = "`" + std::string(text) + "`";
+  if (out.day && rest.find_first_of("Zz+-") != std::string_view::npos)
+    return {{}, shown + " names a time zone", "write the time of the kitchen's clock, without one"};
+  if (text.find_first_of("/-") != std::string_view::npos)
+    return {{},
+            shown + " is no date with a time of day",
+            "write it as `2026-11-29 14:30:05`, or leave the date out"};
+  return {{}, shown + " is no time of day", "write it as `14:30`, `14:30:05` or `2:30 pm`"};
 }
 
 struct reading_limits {
