@@ -21,6 +21,11 @@ namespace jarproof::detail {
   return (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
 }
 
+[[nodiscard]] constexpr int days_of_month(int year, int month) noexcept {
+  constexpr int days[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+  return month == 2 && is_leap_year(year) ? 29 : days[month - 1];
+}
+
 /// True for year, month and day of a day that exists.
 [[nodiscard]] constexpr bool is_date(std::string_view text) noexcept {
   if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
@@ -29,9 +34,8 @@ namespace jarproof::detail {
   }
   const int month = digits_at(text, 5, 2);
   const int day = digits_at(text, 8, 2);
-  const int days[] = {
-      31, is_leap_year(digits_at(text, 0, 4)) ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-  return month >= 1 && month <= 12 && day >= 1 && day <= days[month - 1];
+  return month >= 1 && month <= 12 && day >= 1 &&
+         day <= days_of_month(digits_at(text, 0, 4), month);
 }
 
 /// The same day a year later, 29 February as the 28th; empty behind the year 9999. `date` must be

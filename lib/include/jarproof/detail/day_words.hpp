@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "jarproof/day.hpp"
+#include "jarproof/detail/dates.hpp"
 #include "jarproof/detail/findings.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/edition.hpp"
@@ -44,20 +45,9 @@ struct calendar_date {
   int day = 0;
 };
 
-[[nodiscard]] constexpr int days_of_month(int year, int month) noexcept {
-  constexpr int days[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-  const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
-  return month == 2 && leap ? 29 : days[month - 1];
-}
-
 /// A date that `read_plan` has accepted: `2026-08-14`.
 [[nodiscard]] inline calendar_date date_of(std::string_view iso) noexcept {
-  const auto number = [&](std::size_t at, std::size_t digits) {
-    int out = 0;
-    for (std::size_t i = at; i < at + digits; ++i) out = out * 10 + (iso[i] - '0');
-    return out;
-  };
-  return {number(0, 4), number(5, 2), number(8, 2)};
+  return {digits_at(iso, 0, 4), digits_at(iso, 5, 2), digits_at(iso, 8, 2)};
 }
 
 [[nodiscard]] inline calendar_date days_after(calendar_date d, int days) noexcept {

@@ -17,9 +17,9 @@
 namespace jarproof::detail {
 
 /// Words a check's sentences may use; the loader refuses any other.
-inline constexpr std::string_view placeholders[] = {"found",  "required", "food",     "jar",
-                                                    "pack",   "gauge",    "altitude", "method",
-                                                    "reason", "instead",  "choices",  "field"};
+inline constexpr std::string_view placeholders[] = {
+    "found",  "required", "food",    "jar",     "pack",  "gauge",  "altitude",
+    "method", "reason",   "instead", "choices", "field", "counted"};
 
 /// What the sentences of one finding are filled with.
 struct sentence_facts {
@@ -28,7 +28,16 @@ struct sentence_facts {
   std::string reason;
   std::string instead;
   std::string choices;
+  std::string counted = {};  ///< from when the minutes count
 };
+
+/// From when the minutes of a process count, by the id of its method.
+[[nodiscard]] constexpr std::string_view start_of_time(std::string_view method) noexcept {
+  if (method == "pressure") return "when the pressure is reached";
+  if (method == "low-temperature") return "when the water has its temperature";
+  if (method == "steam") return "when pure steam flows";
+  return "the full boil";
+}
 
 /// Words that are the same for every finding of one plan.
 struct plan_words {
@@ -95,6 +104,7 @@ inline void cite_first(const edition& rules, list<citation> cited, finding& f) {
     if (name == "found") return facts.found;
     if (name == "required") return facts.required;
     if (name == "reason") return facts.reason;
+    if (name == "counted") return facts.counted;
     if (name == "instead") return facts.instead;
     if (name == "choices") return facts.choices;
     if (name == "food") return words.food;

@@ -67,7 +67,8 @@ template <class Rows, class Number>
   return out + ".";
 }
 
-inline void judge_time(judging& j, const process& p, number_range needed, std::string reason) {
+inline void judge_time(judging& j, const process& p, std::string_view method_id,
+                       number_range needed, std::string reason) {
   const plan& what = j.what;
   const bool by_recipe = j.least_by != nullptr && needed.least < j.least_min;
   if (by_recipe) {
@@ -85,6 +86,7 @@ inline void judge_time(judging& j, const process& p, number_range needed, std::s
   if (ms < needed.least * ms_per_min) {
     facts.required = time_text(needed.least);
     facts.reason = std::move(reason);
+    facts.counted = start_of_time(method_id);
     finding& f = j.say("time-too-short", place_of("time", *what.time), std::move(facts));
     cite_first(j.rules, by_recipe ? j.least_by->sources : p.sources, f);
   } else if (ms > needed.most * ms_per_min) {
@@ -165,7 +167,7 @@ inline void judge_gauge(judging& j, const process& p, const std::vector<fitting_
   const std::vector<offer> all = here.empty() ? offers_in(j, rows, c, -1) : here;
   const std::vector<offer> offers = chosen(all, stated);
   if (!offers.empty()) {
-    judge_time(j, p, times_of(offers), options_text(all));
+    judge_time(j, p, "pressure", times_of(offers), options_text(all));
     judge_unsaid_pack(j, published, rows, times_of(offers));
   } else {
     if (!what.time) missing(j, "time");
@@ -215,7 +217,7 @@ inline void judge_either_gauge(judging& j, const process& p, const std::vector<f
     none = none && (!fits || *fits == fit::below);
   }
   if (times) {
-    judge_time(j, p, *times, {});
+    judge_time(j, p, "pressure", *times, {});
     judge_unsaid_pack(j, published, rows, *times);
     both = both && what.time && what.time->value.value >= times->most * ms_per_min;
   }
@@ -294,7 +296,7 @@ inline void judge_boiling_water(judging& j, const process& p, const method& m,
     return;
   }
   const number_range times = times_of(here);
-  judge_time(j, p, times, {});
+  judge_time(j, p, m.id, times, {});
   judge_unsaid_pack(j, published, rows, times);
   judge_sterilizing(j, p, here);
   if (m.longest_min == 0) return;
@@ -320,7 +322,7 @@ inline void judge_low_temperature(judging& j, const process& p,
   const plan& what = j.what;
   const low_temperature_process& low = p.low_temperature;
   const number_range times{low.minutes, low.minutes};
-  judge_time(j, p, times, {});
+  judge_time(j, p, "low-temperature", times, {});
   judge_unsaid_pack(j, published, rows, times);
   const std::string range =
       std::to_string(low.least_f) + " to " + std::to_string(low.most_f) + " F";

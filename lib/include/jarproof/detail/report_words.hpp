@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/findings.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/format/numbers.hpp"
@@ -43,10 +44,7 @@ namespace jarproof::detail {
 }
 
 [[nodiscard]] inline std::string counted_from(const requirement& q) {
-  if (q.pressure_psi) return ", counted from when the pressure is reached";
-  if (q.method == "low-temperature") return ", counted from when the water is that warm";
-  return q.method == "steam" ? ", counted from when pure steam flows"
-                             : ", counted from the full boil";
+  return ", counted from " + std::string(start_of_time(q.method));
 }
 
 /// Another published way beside `shown`: what differs is said.

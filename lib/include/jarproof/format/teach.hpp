@@ -67,7 +67,8 @@ namespace detail {
   words.altitude = "the altitude of the kitchen";
   words.method = "the method";
   return filled(sentence,
-                {"what the plan says", "what the process asks for", "", "", "the listed words"},
+                {"what the plan says", "what the process asks for", "", "", "the listed words",
+                 "the moment that its method names"},
                 words, "the fact");
 }
 
