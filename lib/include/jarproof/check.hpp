@@ -45,6 +45,8 @@ inline bool judge_low_acid(judging& j, const method& m, const std::vector<const 
     if (facts.reason.empty() && foods.size() == 1 && e.explains.contains(foods.front()->id))
       facts.reason = "On the list: " + ph_text(e);
   }
+  if (foods.empty())
+    facts.instead = "Pickles, relishes and salsas follow a published recipe to the letter.";
   finding& f =
       j.say("low-acid-needs-pressure", place_of("method", *j.what.method), std::move(facts));
   if (!foods.empty()) cite_first(j.rules, foods.front()->sources, f);

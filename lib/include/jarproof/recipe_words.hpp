@@ -30,6 +30,12 @@ struct phrase_words {
   list<std::string_view> serving;
   /// of a heading below which nothing goes into the jar: `To serve:`
   list<std::string_view> serving_headings;
+  /// of a heading below which all goes into the jar: `For the brine:`
+  list<std::string_view> plain_headings;
+  /// words that leave an amount open, wherever they stand: `plus more`, `or less`
+  list<std::string_view> open_amounts;
+  /// the same as the last words of a thought: `a few extra`
+  list<std::string_view> open_ends;
   /// what something is without: `fat free`, `reduced sodium`
   list<std::string_view> absent;
   /// states that a `not` takes back: `not canned`
@@ -87,6 +93,9 @@ struct phrase_list {
 inline constexpr phrase_list phrase_lists[] = {
     {"serving", &phrase_words::serving},
     {"serving_headings", &phrase_words::serving_headings},
+    {"plain_headings", &phrase_words::plain_headings},
+    {"open_amounts", &phrase_words::open_amounts},
+    {"open_ends", &phrase_words::open_ends},
     {"absent", &phrase_words::absent},
     {"denied_states", &phrase_words::denied_states},
     {"possible_states", &phrase_words::possible_states},

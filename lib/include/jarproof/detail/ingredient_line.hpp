@@ -60,6 +60,7 @@ class line_reader {
     }
     name_index names(rules, s_.tokens);
     find_main(names);
+    line::find_open_amount(s_);
     line::find_remarks(s_);
     line::find_purposes(s_);
     line::find_weighing(s_);
@@ -269,6 +270,13 @@ class line_reader {
         s_.tokens.empty() ? std::string() : words_between(s_.tokens, 0, s_.segment_end(0));
   }
 
+  /// `not homemade` says what an acid is; `not needed` takes it out.
+  [[nodiscard]] bool is_taken_back(std::size_t i) const {
+    return i > 0 && s_.text(i - 1) == "not" &&
+           line::one_of(s_.text(i), {"homemade", "fresh", "freshly", "flavored", "flavoured",
+                                     "seasoned", "cleaning", "sweetened"});
+  }
+
   void sort_words() {
     if (s_.out.at_serving) {  // what is not in the jar is not judged by its words
       s_.out.strange.clear();
@@ -308,8 +316,7 @@ class line_reader {
       } else if (s_.uses[i] == line::use::free && !s_.is_plain(w) && !s_.is_counting_word(i)) {
         s_.out.strange.push_back(w);
       } else if (acid && s_.uses[i] != line::use::name && s_.uses[i] != line::use::other &&
-                 !s_.rules.acid_words.contains(w) && !line::is_size(w) &&
-                 (i == 0 || s_.text(i - 1) != "not")) {
+                 !s_.rules.acid_words.contains(w) && !line::is_size(w) && !is_taken_back(i)) {
         s_.out.strange.push_back(w);
       }
     }

@@ -10,6 +10,7 @@
 
 #include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/detail/judge_process.hpp"
+#include "jarproof/detail/list_headings.hpp"
 
 namespace jarproof::detail {
 
@@ -19,6 +20,8 @@ struct acid_addition {
   std::string text;
   line_reading reading;
   std::int64_t jar_micro_floz = 0;  ///< 0 where the line does not say which jar
+  bool by_key = false;              ///< of the plan's `acid`, not of its ingredients
+  bool doubtful = false;            ///< by its heading it may not be in the jar
 };
 
 /// The volume of a jar in words: a listed size, an amount, or the plan's own jar.
@@ -74,7 +77,7 @@ struct acid_addition {
     }
     const std::string_view one = trim(rest.substr(0, cut));
     if (!one.empty())
-      out.push_back({at, std::string(one), read_line(j.rules, amount_first(one)), 0});
+      out.push_back({at, std::string(one), read_line(j.rules, amount_first(one)), 0, true});
     if (cut == std::string_view::npos) break;
     rest.remove_prefix(cut + width);
   }
@@ -93,8 +96,12 @@ struct acid_addition {
 [[nodiscard]] inline std::vector<acid_addition> acids_among_ingredients(const judging& j) {
   std::vector<acid_addition> out;
   const plan& what = j.what;
-  for (const word& line : what.ingredients) {
+  const std::vector<listed_under> under = headings_of(j.rules, what.ingredients);
+  for (std::size_t i = 0; i < what.ingredients.size(); ++i) {
+    const word& line = what.ingredients[i];
     acid_addition a{place_of("ingredients", line), line.text, read_line(j.rules, line.text), 0};
+    if (a.reading.per_jar.empty()) a.reading.per_jar = under[i].per_jar;
+    a.doubtful = under[i].doubtful || under[i].serving || a.reading.at_serving;
     const bool acid = a.reading.what != nullptr && is_a(j.rules, *a.reading.what, "acidifier");
     if (!acid) continue;
     if (!a.reading.per_jar.empty()) {
@@ -143,7 +150,12 @@ struct acid_addition {
     facts.instead = "Write it like `" + acid_example(j, p.acids[0]) + "`.";
     return wrong("amount-unknown");
   }
-  if (says_doubtful(given.reading, true)) return wrong("acid-missing");
+  if (given.doubtful || says_doubtful(given.reading, true)) return wrong("acid-missing");
+  if (!given.reading.open.empty()) {
+    facts.instead =
+        "`" + given.reading.open + "` leaves open how much it is: write the one amount.";
+    return wrong("amount-unknown");
+  }
   const int percent = given.reading.vinegar_percent.value_or(acid->vinegar_percent);
   if (percent > 0 && percent < 5) return wrong("vinegar-too-weak");
   for (const acid_choice& a : p.acids) {
@@ -179,7 +191,29 @@ struct acid_addition {
   return wrong("acid-does-not-count");
 }
 
-/// Every acid of the plan alone; of mixed ones, one alone must suffice.
+/// True where an acid that does not suffice speaks against one that does: too little of it, unfit,
+/// or `none`. A line without an amount leaves it to the other, and an acid that no table counts may
+/// be added for the taste.
+[[nodiscard]] inline bool contradicts(const acid_addition& a,
+                                      const std::pair<std::string_view, bool>& why) {
+  const std::string plain = folded(a.text);
+  if (plain == "none" || plain == "no" || a.doubtful) return true;
+  if (a.by_key && (a.reading.what == nullptr || !a.reading.strange.empty())) return true;
+  if (why.first == "amount-unknown") return !a.reading.open.empty();
+  return a.reading.what != nullptr && !why.second && why.first != "acid-does-not-count";
+}
+
+/// True for what may stand beside an acid: another acid, salt and sugar. Soda takes the acid away,
+/// and food is no acid.
+[[nodiscard]] inline bool may_join_acid(const judging& j, const acid_addition& a) {
+  const ingredient* what = a.reading.what;
+  if (what == nullptr || !a.reading.others.empty()) return false;
+  return what->kind == acidity::acid || is_a(j.rules, *what, "salt") ||
+         is_a(j.rules, *what, "sugar");
+}
+
+/// Every acid of the plan; of mixed ones, one alone must suffice. What `acid` and the lines say of
+/// the same acid must agree: none of them may say too little.
 inline void judge_acid(judging& j, const process& p) {
   if (p.acids.empty()) return;
   const plan& what = j.what;
@@ -208,15 +242,34 @@ inline void judge_acid(judging& j, const process& p) {
     sentence_facts facts;
   };
   std::vector<complaint> complaints;
+  bool enough_by_key = false;
+  bool enough_by_line = false;
+  bool joined_by_food = false;
+  bool key_contradicts = false;
+  bool line_contradicts = false;
   for (const acid_addition& a : given) {
     std::optional<std::pair<std::string_view, bool>> why;
     sentence_facts facts;
-    if (suffices(j, p, a, why, facts)) return;
+    if (a.by_key && !may_join_acid(j, a) && given.size() > 1) {
+      facts.found = a.text;
+      facts.required = needed_acids(p);
+      complaints.push_back({{"acid-does-not-count", false}, a.at, std::move(facts)});
+      joined_by_food = true;
+      continue;
+    }
+    if (suffices(j, p, a, why, facts)) {
+      (a.by_key ? enough_by_key : enough_by_line) = true;
+      continue;
+    }
+    bool& against = a.by_key ? key_contradicts : line_contradicts;
+    against = against || contradicts(a, *why);
     const std::string_view lone = folded(a.text) == "none" || folded(a.text) == "no"
                                       ? std::string_view("acid-missing")
                                       : why->first;
     complaints.push_back({{lone, why->second}, a.at, std::move(facts)});
   }
+  const bool agree = (!key_contradicts || enough_by_key) && (!line_contradicts || enough_by_line);
+  if ((enough_by_key || enough_by_line) && agree && !joined_by_food) return;
   for (complaint& c : complaints) {
     finding& f = c.id.second ? j.unsaid(c.id.first, c.at, std::move(c.facts))
                              : j.say(c.id.first, c.at, std::move(c.facts));

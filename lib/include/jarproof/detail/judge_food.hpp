@@ -105,6 +105,7 @@ inline void judge_plain_lines(judging& j, const process& food,
   for (const plan_line& l : lines) {
     if (l.reading.at_serving || l.reading.what == nullptr || !l.reading.strange.empty()) continue;
     judge_telling(j, l);
+    judge_dry_beans(j, food, l);
     const place at = place_of("ingredients", *l.said);
     each_ingredient(l, [&](const ingredient& i) {
       const std::string_view ban = ban_on(j.rules, i);

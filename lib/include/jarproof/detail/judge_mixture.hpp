@@ -11,6 +11,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/dry_beans.hpp"
 #include "jarproof/detail/judge_process.hpp"
 #include "jarproof/detail/judge_seasonings.hpp"
 #include "jarproof/detail/mixture_parts.hpp"
@@ -60,27 +61,6 @@ inline void judge_telling(judging& j, const plan_line& l) {
     j.say(t->check, place_of("ingredients", *l.said),
           {l.said->text, "none of it", "The word is \"" + std::string(t->id) + "\".", {}, {}});
   }
-}
-
-/// Dried beans or peas that are said to go in as they are.
-inline void judge_dry_beans(judging& j, const process& frame, const plan_line& l) {
-  bool legume = false;
-  each_ingredient(
-      l, [&](const ingredient& i) { legume = legume || is_a(j.rules, i, "dried-legume"); });
-  bool negated = says(l.reading, "unsoaked") || says(l.reading, "uncooked");
-  for (const std::string_view w : {"soaked", "cooked", "boiled", "rehydrated"})
-    negated = negated || denies(l.reading, w);
-  // Said of the beans that were bought, or of what is to be done with them; a doubt is enough.
-  for (const std::string_view w : {"raw", "later", "bag", "barely", "quite", "hardly", "straight"})
-    negated = negated || says(l.reading, w);
-  const std::vector<std::string>& words = l.reading.words;
-  for (std::size_t i = 1; i < words.size(); ++i)
-    negated = negated || ((words[i] == "soaking" || words[i] == "soak") &&
-                          (words[i - 1] == "no" || words[i - 1] == "without"));
-  if (!legume || !negated) return;
-  finding& f = j.say("beans-not-rehydrated", place_of("ingredients", *l.said),
-                     {l.said->text, "beans rehydrated", {}, {}, {}});
-  cite_first(j.rules, frame.sources, f);
 }
 
 /// The other published position on a mixture: one part alone would need longer, or has no process

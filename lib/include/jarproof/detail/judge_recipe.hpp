@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/dry_beans.hpp"
 #include "jarproof/detail/mixture_parts.hpp"
 #include "jarproof/detail/recipe_comparison.hpp"
 
@@ -128,6 +129,7 @@ struct recipe_match {
   std::vector<held_finding> findings;
   std::vector<bool> placed;  ///< of each line
   bool main_food = true;     ///< the main food of each set is there
+  bool whole = false;        ///< the lines show the recipes with all that belongs to them
   int score = 0;             ///< how far the lines are from the recipe; 0 = as published
 };
 
@@ -149,6 +151,8 @@ struct recipe_match {
            : o == outcome::incomplete ? 1
                                       : 0;
   };
+  bool lacks = false;
+  bool more = false;
   for (const std::string_view set : sets) {
     std::optional<recipe_comparison> best;
     int best_score = 0;
@@ -171,7 +175,11 @@ struct recipe_match {
       out.findings.push_back(f);
     }
     out.main_food = out.main_food && best->has_main_food();
+    lacks = lacks || best->lacks_part();
+    more = more || best->has_more();
   }
+  // Where all parts but the main food may be left out, only a name tells the dish.
+  out.whole = !lacks && (more || sets.size() > 1);
   return out;
 }
 
@@ -231,6 +239,16 @@ class main_foods {
   }
 };
 
+/// True for a word on the line of a recipe's own part that was tested with it: tomatoes or a stick
+/// of cinnamon that are crushed, flour that is blended with water. No recipe has them pureed.
+[[nodiscard]] inline bool is_tested_so(const edition& rules, const plan_line& l,
+                                       const telling_word& t) {
+  const ingredient& i = *l.reading.what;
+  if (!l.reading.others.empty()) return false;
+  if (t.id == "crushed") return i.kind != acidity::low_acid || is_seasoning(rules, i);
+  return t.id == "blended" && is_a(rules, i, "thickener");
+}
+
 /// Compares the plan's ingredients with every recipe of the food and reports against the one that
 /// they come nearest to.
 inline void judge_tested_recipe(judging& j, const process& p) {
@@ -254,6 +272,7 @@ inline void judge_tested_recipe(judging& j, const process& p) {
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const plan_line& l = lines[i];
     if (l.reading.what == nullptr || !l.reading.strange.empty() || l.reading.at_serving) continue;
+    judge_dry_beans(j, p, l);
     if (!m.placed[i] && !answers_acid(j, p, l.reading)) judge_stranger(j, p, l, *l.reading.what);
     for (const other_ingredient& o : l.reading.others) {
       if (!has_part_for(j.rules, p, *o.what)) {
@@ -271,32 +290,25 @@ inline void judge_tested_recipe(judging& j, const process& p) {
       }
     }
     for (const telling_word* t : l.reading.telling) {
-      if (t->check != "low-acid-puree")
-        j.say(t->check, place_of("ingredients", *l.said),
-              {l.said->text, "none of it", "The word is \"" + std::string(t->id) + "\".", {}, {}});
+      const ingredient& food = *l.reading.what;
+      const bool thin = food.kind != acidity::low_acid || is_seasoning(j.rules, food);
+      if (t->check == "low-acid-puree" && (thin || is_tested_so(j.rules, l, *t))) continue;
+      j.say(t->check, place_of("ingredients", *l.said),
+            {l.said->text, "none of it", "The word is \"" + std::string(t->id) + "\".", {}, {}});
     }
   }
-}
-
-/// True for a word on the line of a recipe's own part that was tested with it: tomatoes or a stick
-/// of cinnamon that are crushed, flour that is blended with water. No recipe has them pureed.
-[[nodiscard]] inline bool is_tested_so(const edition& rules, const plan_line& l,
-                                       const telling_word& t) {
-  const ingredient& i = *l.reading.what;
-  if (!l.reading.others.empty()) return false;
-  if (t.id == "crushed") return i.kind != acidity::low_acid || is_seasoning(rules, i);
-  return t.id == "blended" && is_a(rules, i, "thickener");
 }
 
 /// True where the lines are a published recipe, with nothing that it would object to.
 [[nodiscard]] inline bool is_as_published(const judging& j, const process& p,
                                           const std::vector<plan_line>& lines) {
   const recipe_match m = match_recipes(j, p, lines);
-  if (!m.main_food || m.score > 0) return false;
+  if (!m.main_food || !m.whole || m.score > 0) return false;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const plan_line& l = lines[i];
     if (l.reading.at_serving) continue;
-    if (l.reading.what == nullptr || !l.reading.strange.empty()) return false;
+    if (l.reading.what == nullptr || !l.reading.strange.empty() || denies_soaking(j.rules, l))
+      return false;
     for (const telling_word* t : l.reading.telling) {
       if (!m.placed[i] || !is_tested_so(j.rules, l, *t)) return false;
     }

@@ -175,7 +175,6 @@ class step_reader {
   /// `food` is the process that the plan follows, or null.
   step_reader(judging& j, const process* food)
       : j_(j),
-        // A published recipe is thickened and pressed as it was tested.
         tested_(food != nullptr && !food->recipes.empty()),
         acid_(food != nullptr && food->kind == food_class::acid),
         lines_(read_lines(j)) {}
@@ -269,10 +268,19 @@ class step_reader {
     });
   }
 
+  /// A published recipe is thickened, pressed and put aside as it was tested; one of an acid food
+  /// also soaks overnight and cooks down slowly.
+  [[nodiscard]] bool is_tested_work(const telling_word& t) const {
+    if (line::one_of(t.check, {"low-acid-puree", "thickener-in-jar", "too-dense", "fat-in-jar"}))
+      return true;
+    return acid_ && t.check != "steps-against-plan";
+  }
+
   void find_telling(const word& text, std::string_view field, const std::vector<line_token>& s) {
     for (const list<telling_word>& words : {j_.rules.telling_words, j_.rules.step_words}) {
-      if (tested_ || (words.begin() == j_.rules.step_words.begin() && forbids(s))) continue;
+      if (words.begin() == j_.rules.step_words.begin() && forbids(s)) continue;
       for (const telling_word& t : words) {
+        if (tested_ && is_tested_work(t)) continue;
         if (!decides(j_.what, s, t)) continue;
         if (t.check == "low-acid-puree" && acid_) continue;
         if (t.check == "standing-unsaid" && (processed_ || ends_process(s)) &&

@@ -18,6 +18,7 @@ namespace jarproof::detail {
 /// What stands for an amount in a line.
 struct line_amount {
   bool found = false;
+  std::string open = {};           ///< `at least`, `heaping`: the amount may be another
   bool less = false;               ///< `nearly`, `scant`, `small`: less than the measure says
   std::optional<measured> amount;  ///< nothing where it cannot be known, such as `a few`
   std::optional<measured> second;  ///< the same amount in another measure, such as `(500 g)`
@@ -191,6 +192,10 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     }
     out.less = out.less || starts_with(rest, "nearly") || starts_with(rest, "almost") ||
                starts_with(rest, "scant");
+    for (const std::string_view open :
+         {"nearly", "almost", "scant", "heaping", "heaped", "generous", "rounded", "least"}) {
+      if (starts_with(rest, open)) out.open = open;
+    }
     if (!line::take_word(rest, line::about_words)) break;
   }
   if (!out.found) {
@@ -341,6 +346,12 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
     if (same &&
         (out.second->low * 5 > out.amount->high * 6 || out.second->high * 6 < out.amount->low * 5))
       out.amount.reset();
+  }
+  if (u != nullptr && u->kind == measure_kind::volume) {
+    for (const std::string& size : out.sizes) {
+      if (line::one_of(size, {"heaping", "heaped", "scant", "generous", "rounded", "big"}))
+        out.open = size;
+    }
   }
   for (const std::string& size : out.sizes)
     out.less = out.less || size == "scant" || size == "small" || size == "sm";

@@ -37,6 +37,7 @@ class doubts {
     starchy_ = plant_ && (legume_ || corn_ || potato_ || holds("pea") || holds("bean"));
     onion_ = plant_ && holds("onion");
     tomato_ = id == "tomato";
+    squash_ = plant_ && (holds("squash") || holds("pumpkin"));
   }
 
   void run() {
@@ -80,6 +81,7 @@ class doubts {
   bool starchy_ = false;
   bool onion_ = false;
   bool tomato_ = false;
+  bool squash_ = false;
   bool is_cut_ = false;
 
   [[nodiscard]] bool said(std::initializer_list<std::string_view> words) const {
@@ -94,6 +96,11 @@ class doubts {
 
   [[nodiscard]] std::string_view behind(std::size_t i) const {
     return i + 1 < s_.size() ? std::string_view(s_.text(i + 1)) : std::string_view();
+  }
+
+  /// `cut to pieces`
+  [[nodiscard]] bool is_cut_before(std::size_t i) const {
+    return i > 1 && one_of(s_.text(i - 2), {"cut", "chopped", "broken", "snapped", "sliced"});
   }
 
   [[nodiscard]] bool changes(std::size_t i) const {
@@ -137,7 +144,8 @@ class doubts {
     if (one_of(w, meal)) return true;
     if (w == "grain") return before(i) != "whole";
     if (legume_ && one_of(w, {"hard", "firm", "chewy"})) return true;
-    if ((corn_ || potato_) && one_of(w, {"grated", "shredded"})) return true;
+    if (legume_ && one_of(w, {"minced", "grated"})) return true;
+    if ((corn_ || potato_) && one_of(w, {"grated", "shredded", "minced"})) return true;
     if (potato_ && one_of(w, {"stick", "ring", "baked"})) return true;
     return corn_ && one_of(w, {"round", "rounds", "triangles", "strips", "stick", "sticks",
                                "sheets", "stack", "scraped", "worked"});
@@ -145,7 +153,13 @@ class doubts {
 
   /// A vegetable that is no longer in pieces.
   [[nodiscard]] bool is_soft(const std::string& w, std::size_t i) const {
-    if (one_of(w, {"melted", "worked", "crumbled", "flaked", "wrapped", "bundled"})) return true;
+    if (one_of(w, {"melted", "worked", "crumbled", "flaked", "wrapped", "bundled", "juiced",
+                   "powdered"}))
+      return true;
+    // `until falling apart`, `cooked to pieces`
+    if (w == "apart") return one_of(before(i), {"fall", "falls", "falling"});
+    if (w == "pieces" && before(i) == "to") return !is_cut_before(i);
+    if (squash_ && one_of(w, {"grated", "ground", "shredded", "baked", "scooped"})) return true;
     if (w == "pressed") return food_.id.find("garlic") == std::string_view::npos;
     if (onion_ && one_of(w, {"crisp", "ball", "balls", "toasted", "powdered"})) return true;
     if (w == "bits") return before(i) == "to";

@@ -33,6 +33,7 @@ struct line_reading {
   std::vector<const telling_word*> telling;
   std::string per_jar;  ///< `quart` of `per quart`, `jar` of `in each jar`
   std::optional<int> vinegar_percent;
+  std::string open;         ///< words that leave the amount open: `plus more`
   bool at_serving = false;  ///< said to be for the table, not for the jar
 };
 

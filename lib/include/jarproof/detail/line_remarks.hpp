@@ -48,6 +48,27 @@ inline void find_remarks(state& s) {
   }
 }
 
+[[nodiscard]] inline bool is_liquid_line(const state& s) {
+  return s.out.what != nullptr &&
+         (is_a(s.rules, *s.out.what, "liquid") || is_a(s.rules, *s.out.what, "water") ||
+          is_a(s.rules, *s.out.what, "salt"));
+}
+
+/// `plus more to cover`, `or less`, `use half`: how much of it there is stays open.
+inline void find_open_amount(state& s) {
+  s.out.open = s.amount.open;
+  for (std::size_t i = 0; i < s.size() && s.out.open.empty(); ++i) {
+    std::size_t width = phrase_at(s, i, s.rules.phrases.open_amounts);
+    if (width == 0) {
+      width = phrase_at(s, i, s.rules.phrases.open_ends);
+      if (i + width != s.segment_end(i)) width = 0;
+    }
+    // Of food, what is poured off is its fat.
+    if (width > 0 && s.text(i + width - 1) == "off" && !is_liquid_line(s)) continue;
+    if (width > 0) s.out.open = words_between(s.tokens, i, i + width);
+  }
+}
+
 /// `for deglazing`, `to reduce the foaming`, `against foaming`.
 inline void find_purposes(state& s) {
   constexpr std::string_view before[] = {"for", "to", "against", "para"};

@@ -14,6 +14,7 @@
 #include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/detail/judge_acid.hpp"
 #include "jarproof/detail/judge_process.hpp"
+#include "jarproof/detail/list_headings.hpp"
 
 namespace jarproof::detail {
 
@@ -23,6 +24,7 @@ struct plan_line {
   line_reading reading;
   std::optional<measured> amount;  ///< of the whole batch; nothing where it cannot be known
   bool for_table = false;          ///< it stands below `To serve:`
+  bool doubtful = false;           ///< by its heading it may not be in the jar
 };
 
 /// Water that does not stay in the jar, where the line itself says so. Soaking water alone may end
@@ -43,80 +45,6 @@ struct plan_line {
   out.low = divide(out.low * jars * own, meant, rounding::down);
   out.high = divide(out.high * jars * own, meant, rounding::up);
   return out;
-}
-
-/// A line that names a part of the recipe and no food: `For the sauce:`. All its words have to be
-/// words of headings; `Cornstarch slurry:` and `Bacon:` are read as lines.
-[[nodiscard]] inline bool is_heading(const edition& rules, std::string_view text) {
-  const std::string plain = plain_line(text);
-  if (plain.empty()) return false;
-  std::string_view rest = plain;
-  if (take_amount(rest).found) return false;
-  constexpr std::string_view openings[] = {"for the ", "for ", "to serve", "to finish", "para "};
-  const bool opens = std::any_of(std::begin(openings), std::end(openings),
-                                 [&](std::string_view o) { return starts_with(plain, o); });
-  if (plain.back() != ':' && !opens) return false;
-  const std::vector<line_token> words = tokens_of(plain);
-  return std::all_of(words.begin(), words.end(), [&](const line_token& t) {
-    return rules.heading_words.contains(std::string_view(t.text)) || is_digit(t.text.front());
-  });
-}
-
-/// Below `To serve:` nothing goes into the jar. `For 6 servings:` is how many it feeds.
-[[nodiscard]] inline bool is_serving_heading(const edition& rules, std::string_view text) {
-  constexpr std::string_view before[] = {"to",  "for", "at",  "when", "the",   "before", "a",
-                                         "you", "it",  "jar", "is",   "after", "once",   "just"};
-  bool any = false;
-  for (const line_token& t : tokens_of(plain_line(text))) {
-    if (is_listed(rules.phrases.serving_headings, t.text)) {
-      any = true;
-    } else if (!line::one_of(t.text, before)) {
-      return false;
-    }
-  }
-  return any;
-}
-
-/// `Soup` or `Molasses sauce` alone on its line: a heading without a colon, where the two lines
-/// below begin with amounts. `Cream sauce` is no heading, nor is `Molasses sauce` where no molasses
-/// stands below.
-[[nodiscard]] inline bool is_quiet_heading(const edition& rules, const std::vector<word>& lines,
-                                           std::size_t at) {
-  const std::vector<line_token> words = tokens_of(plain_line(lines[at].text));
-  if (words.empty() || words.size() > 4 || at + 2 >= lines.size()) return false;
-  for (const std::size_t below : {at + 1, at + 2}) {
-    const std::string plain = plain_line(lines[below].text);
-    std::string_view rest = plain;
-    if (!take_amount(rest).found) return false;
-  }
-  const std::string plain = plain_line(lines[at].text);
-  std::string_view rest = plain;
-  if (take_amount(rest).found || plain.find_first_of(",(") != std::string::npos) return false;
-  // `Beans` or `Hot sauce` may be an ingredient whose amount was forgotten; `Soup`, `Pickles` and
-  // `Syrup` name what is made.
-  const auto may_be_food = [&](const ingredient* i) {
-    if (i == nullptr) return false;
-    const bool low_acid = i->kind == acidity::low_acid || i->kind == acidity::borderline;
-    return !ban_on(rules, *i).empty() || is_a(rules, *i, "condiment") ||
-           (low_acid && !is_a(rules, *i, "made-dish"));
-  };
-  if (may_be_food(ingredient_named(rules, plain))) return false;
-  const auto is_known = [&](const line_token& t) {
-    return t.text == "&" || (rules.heading_words.contains(std::string_view(t.text)) &&
-                             !may_be_food(ingredient_named(rules, t.text)));
-  };
-  if (!is_known(words.back())) return false;
-  return std::all_of(words.begin(), words.end(), [&](const line_token& t) {
-    if (is_known(t)) return true;
-    return std::any_of(lines.begin() + static_cast<std::ptrdiff_t>(at) + 1,
-                       lines.begin() + static_cast<std::ptrdiff_t>(std::min(at + 5, lines.size())),
-                       [&](const word& w) {
-                         const std::vector<line_token> below = tokens_of(plain_line(w.text));
-                         return std::any_of(below.begin(), below.end(), [&](const line_token& b) {
-                           return starts_with(b.text, t.text);
-                         });
-                       });
-  });
 }
 
 /// Sentences of a step, as plain words.
@@ -148,28 +76,28 @@ struct plan_line {
 
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
-  bool serving = false;
-  std::size_t section = 0;  // its first line
   const std::vector<word>& said = j.what.ingredients;
+  const std::vector<listed_under> under = headings_of(j.rules, said);
+  std::size_t section = 0;  // its first line
+  bool fills = false;       // a line below `To serve:` puts the others in
   for (std::size_t i = 0; i < said.size(); ++i) {
     const word& w = said[i];
-    if (is_heading(j.rules, w.text) || is_quiet_heading(j.rules, said, i)) {
-      serving = is_serving_heading(j.rules, w.text);
+    if (under[i].heading) {
       section = out.size();
+      fills = false;
       continue;
     }
-    // Whatever else looks like a heading ends the part for the table.
-    const std::string plain = plain_line(w.text);
-    if (!plain.empty() && (plain.back() == ':' || starts_with(plain, "for "))) serving = false;
-    if (serving && fills_from(w.text)) {
-      serving = false;
+    if (under[i].serving && !fills && fills_from(w.text)) {
+      fills = true;
       for (std::size_t k = section; k < out.size(); ++k)
         out[k] = {out[k].said, read_line(j.rules, out[k].said->text), out[k].amount};
     }
+    const bool serving = under[i].serving && !fills;
     line_reading reading = read_line(j.rules, w.text);
     reading.at_serving = reading.at_serving || serving;
+    if (reading.per_jar.empty()) reading.per_jar = under[i].per_jar;
     std::optional<measured> amount = batch_amount(j, reading);
-    out.push_back({&w, std::move(reading), amount, serving});
+    out.push_back({&w, std::move(reading), amount, serving, under[i].doubtful});
   }
   return out;
 }

@@ -76,11 +76,27 @@ class recipe_comparison : public recipe_places {
   [[nodiscard]] bool has_main_food() const {
     return anchor_ != nullptr && line_of(*anchor_) != nullptr;
   }
+  /// True where a part that belongs to the recipe has no line.
+  [[nodiscard]] bool lacks_part() const {
+    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [&](const recipe_part& part) {
+      return belongs(part) && !has_line(part) && !alternative_is_there(part);
+    });
+  }
+  /// True for a recipe that is more than its main food and what may be left out.
+  [[nodiscard]] bool has_more() const {
+    return std::any_of(recipe_.parts.begin(), recipe_.parts.end(),
+                       [](const recipe_part& part) { return belongs(part) && !part.anchor; });
+  }
 
  private:
   std::vector<held_finding> findings_;
   const recipe_part* anchor_ = nullptr;
   measured given_anchor_;
+
+  [[nodiscard]] static bool belongs(const recipe_part& part) noexcept {
+    return !part.optional && !part.discarded && part.limit != part_limit::free &&
+           part.role != part_role::water;
+  }
 
   void hold(std::string_view id, const place& at, sentence_facts facts, bool left_unsaid = false) {
     findings_.push_back({id, at, std::move(facts), left_unsaid});
@@ -107,7 +123,11 @@ class recipe_comparison : public recipe_places {
     }
     bool unknown = false;
     const std::optional<measured> sum = sum_of(*anchor_, unknown);
-    if (unknown || !sum || sum->low == 0) {
+    bool doubtful = false;
+    for (std::size_t i = 0; i < lines_.size(); ++i)
+      doubtful = doubtful || (part_of_[i] == anchor_ &&
+                              (lines_[i].doubtful || says(lines_[i].reading, "optional")));
+    if (doubtful || unknown || !sum || sum->low == 0) {
       say_unknown(*anchor_, *line);
       return false;
     }
@@ -115,10 +135,22 @@ class recipe_comparison : public recipe_places {
     return true;
   }
 
-  void say_unknown(const recipe_part& part, const plan_line& line) {
+  void say_unknown(const recipe_part& part, const plan_line& first) {
+    // Of several lines of a part, the one that leaves its amount open.
+    const plan_line* open = &first;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      if (part_of_[i] == &part && !lines_[i].reading.open.empty()) open = &lines_[i];
+    }
+    const plan_line& line = *open;
     sentence_facts facts;
     facts.found = line.said->text;
     facts.required = std::string(part.unit);
+    if (!line.reading.open.empty()) {
+      facts.instead =
+          "`" + line.reading.open + "` leaves open how much it is: write the one amount.";
+      hold("amount-unknown", at(line), std::move(facts));
+      return;
+    }
     facts.reason =
         "the published recipe measures " + food_text(part) + " in `" + std::string(part.unit) + "`";
     facts.instead = "Write how much it is in that measure.";
@@ -198,7 +230,8 @@ class recipe_comparison : public recipe_places {
     }
     if (needs && !part.optional && b.least > 0) {
       for (std::size_t i = 0; i < lines_.size(); ++i) {
-        if (part_of_[i] != &part || !says_doubtful(lines_[i].reading, part.role == part_role::acid))
+        if (part_of_[i] != &part) continue;
+        if (!lines_[i].doubtful && !says_doubtful(lines_[i].reading, part.role == part_role::acid))
           continue;
         hold(part.role == part_role::acid ? "acid-missing" : check_below(part), at(lines_[i]),
              {lines_[i].said->text, least, {}, {}, {}});
@@ -258,8 +291,9 @@ class recipe_comparison : public recipe_places {
   /// The family in which one kind may stand for another: pepper for pepper, onion for onion. Only
   /// low-acid parts have one, and never the main food.
   [[nodiscard]] std::string_view family_of(const recipe_part& part) const {
-    if (part.role != part_role::low_acid || part.anchor || part.limit != part_limit::most)
-      return {};
+    if (part.role != part_role::low_acid || part.anchor || part.limit != part_limit::most ||
+        !part.one_of.empty())
+      return {};  // `pearl onions or slices of onion` are counted, and no other onion is meant
     const ingredient* i = find(j_.rules.ingredients, part.foods[0]);
     if (i == nullptr) return {};
     return !part.swap.empty() ? part.swap : most_general(j_.rules, *i).id;
@@ -328,7 +362,7 @@ class recipe_comparison : public recipe_places {
         for (std::size_t i = 0; i < lines_.size(); ++i) {
           if (part_of_[i] != &part) continue;
           const plan_line& l = lines_[i];
-          if (!l.amount) return std::nullopt;
+          if (!l.amount || !l.reading.open.empty()) return std::nullopt;
           const std::optional<measured> one = converted(
               j_.rules, *l.reading.what, *l.amount, pass == 0 ? *common : ounces, l.reading.words);
           if (!one) {

@@ -101,7 +101,7 @@ class recipe_places {
   /// measure, the two printed amounts say how they go together.
   [[nodiscard]] std::optional<measured> in_printed_measure(const recipe_part& part,
                                                            const plan_line& l) const {
-    if (!l.amount) return std::nullopt;
+    if (!l.amount || !l.reading.open.empty()) return std::nullopt;
     const measure_unit& unit = *unit_named(part.unit);
     const measure_unit* also = part.also_unit.empty() ? nullptr : unit_named(part.also_unit);
     if (also != nullptr && l.amount->kind == also->kind && l.amount->kind != unit.kind) {
@@ -193,6 +193,10 @@ class recipe_places {
         if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
         for (const recipe_part& part : recipe_.parts) {
           if (near(i, part) != wanted) continue;
+          // `10 onions` are not ten slices, and no pearl onions.
+          if (wanted == nearness::more_general && part.limit == part_limit::most &&
+              unit_named(part.unit)->kind == measure_kind::count)
+            continue;
           if (part.discarded != is_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))
             continue;
           const bool taken = has_line(part);

@@ -1,0 +1,58 @@
+// Dried beans and peas whose own line says that they go into the jar dry.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/detail/mixture_parts.hpp"
+#include "jarproof/detail/plan_lines.hpp"
+
+namespace jarproof::detail {
+
+/// True for dried beans or peas that are said to go in as they are, whatever the plan says of them
+/// elsewhere.
+[[nodiscard]] inline bool denies_soaking(const edition& rules, const plan_line& l) {
+  bool legume = false;
+  each_ingredient(l,
+                  [&](const ingredient& i) { legume = legume || is_a(rules, i, "dried-legume"); });
+  if (!legume) return false;
+  if (says(l.reading, "unsoaked") || says(l.reading, "uncooked")) return true;
+  for (const std::string_view w : {"soaked", "cooked", "boiled", "rehydrated"}) {
+    if (denies(l.reading, w)) return true;
+  }
+  // Said of the beans that were bought, or of what is to be done with them; a doubt is enough.
+  for (const std::string_view w :
+       {"raw", "later", "bag", "barely", "quite", "hardly", "straight"}) {
+    if (says(l.reading, w)) return true;
+  }
+  const std::vector<std::string>& words = l.reading.words;
+  const auto behind = [&](std::size_t i, std::size_t n) {
+    return i + n < words.size() ? std::string_view(words[i + n]) : std::string_view();
+  };
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const std::string_view before = i > 0 ? std::string_view(words[i - 1]) : std::string_view();
+    const std::string_view w = words[i];
+    const bool soaking = w == "soaking" || w == "soak";
+    if (soaking && (before == "no" || before == "without" || behind(i, 1) == "not")) return true;
+    if (w == "need" && before == "no" && behind(i, 1) == "to" && behind(i, 2) == "soak")
+      return true;  // `no need to soak`
+    if (w == "in" && behind(i, 1) == "the" && (behind(i, 2) == "jar" || behind(i, 2) == "jars"))
+      return true;  // `they cook in the jar`
+    if (w == "dry" && (before == "in" || behind(i, 1) == "packed" || behind(i, 1) == "pack"))
+      return true;  // `put in dry`
+    if (w == "soaked" && (behind(i, 2) == "minutes" || behind(i, 2) == "min")) return true;
+  }
+  return false;
+}
+
+inline void judge_dry_beans(judging& j, const process& food, const plan_line& l) {
+  if (!denies_soaking(j.rules, l)) return;
+  finding& f = j.say("beans-not-rehydrated", place_of("ingredients", *l.said),
+                     {l.said->text, "beans rehydrated", {}, {}, {}});
+  cite_first(j.rules, food.sources, f);
+}
+
+}  // namespace jarproof::detail

@@ -1,0 +1,136 @@
+// Headings within a list of ingredients, and what they say about the lines below them.
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <iterator>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "jarproof/detail/ingredient_line.hpp"
+#include "jarproof/plan.hpp"
+
+namespace jarproof::detail {
+
+/// A line that names a part of the recipe and no food: `For the sauce:`. All its words have to be
+/// words of headings; `Cornstarch slurry:` and `Bacon:` are read as lines.
+[[nodiscard]] inline bool is_heading(const edition& rules, std::string_view text) {
+  const std::string plain = plain_line(text);
+  if (plain.empty()) return false;
+  std::string_view rest = plain;
+  if (take_amount(rest).found) return false;
+  constexpr std::string_view openings[] = {"for the ", "for ", "to serve", "to finish", "para "};
+  const bool opens = std::any_of(std::begin(openings), std::end(openings),
+                                 [&](std::string_view o) { return starts_with(plain, o); });
+  if (plain.back() != ':' && !opens) return false;
+  const std::vector<line_token> words = tokens_of(plain);
+  return std::all_of(words.begin(), words.end(), [&](const line_token& t) {
+    return rules.heading_words.contains(std::string_view(t.text)) || is_digit(t.text.front());
+  });
+}
+
+/// Below `To serve:` nothing goes into the jar. `For 6 servings:` is how many it feeds.
+[[nodiscard]] inline bool is_serving_heading(const edition& rules, std::string_view text) {
+  constexpr std::string_view before[] = {"to",  "for", "at",  "when", "the",   "before", "a",
+                                         "you", "it",  "jar", "is",   "after", "once",   "just"};
+  bool any = false;
+  for (const line_token& t : tokens_of(plain_line(text))) {
+    if (is_listed(rules.phrases.serving_headings, t.text)) {
+      any = true;
+    } else if (!line::one_of(t.text, before)) {
+      return false;
+    }
+  }
+  return any;
+}
+
+/// `Soup` or `Molasses sauce` alone on its line: a heading without a colon, where the two lines
+/// below begin with amounts. `Cream sauce` is no heading, nor is `Molasses sauce` where no molasses
+/// stands below.
+[[nodiscard]] inline bool is_quiet_heading(const edition& rules, const std::vector<word>& lines,
+                                           std::size_t at) {
+  const std::vector<line_token> words = tokens_of(plain_line(lines[at].text));
+  if (words.empty() || words.size() > 4 || at + 2 >= lines.size()) return false;
+  for (const std::size_t below : {at + 1, at + 2}) {
+    const std::string plain = plain_line(lines[below].text);
+    std::string_view rest = plain;
+    if (!take_amount(rest).found) return false;
+  }
+  const std::string plain = plain_line(lines[at].text);
+  std::string_view rest = plain;
+  if (take_amount(rest).found || plain.find_first_of(",(") != std::string::npos) return false;
+  // `Beans` or `Hot sauce` may be an ingredient whose amount was forgotten; `Soup`, `Pickles` and
+  // `Syrup` name what is made.
+  const auto may_be_food = [&](const ingredient* i) {
+    if (i == nullptr) return false;
+    const bool low_acid = i->kind == acidity::low_acid || i->kind == acidity::borderline;
+    return !ban_on(rules, *i).empty() || is_a(rules, *i, "condiment") ||
+           (low_acid && !is_a(rules, *i, "made-dish"));
+  };
+  if (may_be_food(ingredient_named(rules, plain))) return false;
+  const auto is_known = [&](const line_token& t) {
+    return t.text == "&" || (rules.heading_words.contains(std::string_view(t.text)) &&
+                             !may_be_food(ingredient_named(rules, t.text)));
+  };
+  if (!is_known(words.back())) return false;
+  return std::all_of(words.begin(), words.end(), [&](const line_token& t) {
+    if (is_known(t)) return true;
+    return std::any_of(lines.begin() + static_cast<std::ptrdiff_t>(at) + 1,
+                       lines.begin() + static_cast<std::ptrdiff_t>(std::min(at + 5, lines.size())),
+                       [&](const word& w) {
+                         const std::vector<line_token> below = tokens_of(plain_line(w.text));
+                         return std::any_of(below.begin(), below.end(), [&](const line_token& b) {
+                           return starts_with(b.text, t.text);
+                         });
+                       });
+  });
+}
+
+/// What the headings say about one line of a list.
+struct listed_under {
+  bool heading = false;    ///< the line itself names a part of the list
+  bool serving = false;    ///< below `To serve:`
+  bool doubtful = false;   ///< below `Optional:` or `For soaking:`: it may not be in the jar
+  std::string per_jar;     ///< below `In each jar:`: `jar`
+  std::string_view title;  ///< the heading as written; empty above the first one
+};
+
+/// True for a heading below which everything goes into the jar: `For the brine:`. Any other word of
+/// headings may take it out again; what names a food below does not.
+[[nodiscard]] inline bool is_plain_heading(const edition& rules, const std::vector<line_token>& t) {
+  return std::all_of(t.begin(), t.end(), [&](const line_token& w) {
+    return is_listed(rules.phrases.plain_headings, w.text) || is_digit(w.text.front()) ||
+           !rules.heading_words.contains(std::string_view(w.text));
+  });
+}
+
+/// The headings of a list, line by line.
+[[nodiscard]] inline std::vector<listed_under> headings_of(const edition& rules,
+                                                           const std::vector<word>& said) {
+  std::vector<listed_under> out;
+  listed_under now;
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    const std::string& text = said[i].text;
+    const std::string plain = plain_line(text);
+    const bool colon = !plain.empty() && plain.back() == ':';
+    if (is_heading(rules, text) || is_quiet_heading(rules, said, i)) {
+      now = {};
+      now.title = text;
+      now.serving = is_serving_heading(rules, text);
+      std::vector<line_token> tokens = tokens_of(plain);
+      line::take_per_jar(tokens, now.per_jar);
+      now.doubtful = !now.serving && !is_plain_heading(rules, tokens);
+      out.push_back(now);
+      out.back().heading = true;
+      continue;
+    }
+    // Whatever else looks like a heading ends the part before it.
+    if (colon || starts_with(plain, "for ")) now = {};
+    out.push_back(now);
+  }
+  return out;
+}
+
+}  // namespace jarproof::detail

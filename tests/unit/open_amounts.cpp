@@ -1,0 +1,193 @@
+// Lines of tested recipes that leave open how much goes in, and headings that take it out again:
+// the words are invented, the recipes are those of the USDA Complete Guide (2015), part 3
+// (page 3-12 tomatoes with okra or zucchini, page 3-8 crushed tomatoes), part 6 (dilled beans) and
+// of part 3, salsas (choice salsa, NCHFP).
+// SPDX-License-Identifier: MIT
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "support/fixtures.hpp"
+
+namespace open_amounts_tests {
+namespace {
+
+using fixtures::has;
+using fixtures::judged;
+using jarproof::verdict;
+
+/// A plan whose ingredient lines are given one by one.
+jarproof::report canned(const std::vector<std::string>& lines, const std::string& rest) {
+  std::string text = "altitude: 4600 ft\n" + rest + "ingredients:\n";
+  for (const std::string& line : lines) text += "  - \"" + line + "\"\n";
+  return judged(text);
+}
+
+const std::string salsa =
+    "food: choice salsa\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\n";
+
+jarproof::report salsa_with(const std::string& tomatoes, const std::string& peppers,
+                            const std::string& juice) {
+  return canned({tomatoes, "5 cups chopped onions", peppers, juice, "3 tsp canning salt"}, salsa);
+}
+
+const std::string tomatoes = "6 cups tomatoes, peeled, cored and chopped";
+const std::string peppers = "4 cups chopped peppers";
+const std::string juice = "1 1/2 cups bottled lemon juice";
+
+jarproof::report beans_with(const std::string& water, const std::string& heading = {}) {
+  std::vector<std::string> lines = {"4 lb green beans", "8 heads fresh dill", "8 cloves garlic",
+                                    "1/2 cup canning salt"};
+  if (!heading.empty()) lines.push_back(heading);
+  lines.insert(lines.end(), {"4 cups white vinegar (5%)", water, "1 tsp hot red pepper flakes"});
+  return canned(lines,
+                "food: dilled beans\npack: raw\njar: pint\nmethod: boiling-water\ntime: 10 min\n");
+}
+
+TEST_SUITE_BEGIN("recipe");
+
+TEST_CASE("words that leave an amount open are asked about in a tested recipe") {
+  CHECK(salsa_with(tomatoes, peppers, juice).verdict == verdict::accepted);
+  for (const char* more :
+       {"4 cups chopped peppers, plus more to taste", "4 cups chopped peppers (more is fine)",
+        "at least 4 cups chopped peppers", "4 heaping cups chopped peppers",
+        "4 cups chopped peppers twice over", "4 cups chopped peppers per 3 cups tomatoes",
+        "4 cups chopped peppers, and then some", "4 cups chopped peppers, a few extra"}) {
+    INFO(more);
+    const jarproof::report r = salsa_with(tomatoes, more, juice);
+    CHECK(r.verdict == verdict::incomplete);
+    CHECK(has(r, "amount-unknown"));
+  }
+  for (const char* less : {"6 cups tomatoes, use half", "6 cups tomatoes, left out",
+                           "6 scant cups tomatoes", "6 cups tomatoes, or less"}) {
+    INFO(less);
+    CHECK(salsa_with(less, peppers, juice).verdict != verdict::accepted);
+  }
+  for (const char* swapped :
+       {"6 cups tomatoes, some swapped for corn", "6 cups tomatoes, part replaced by zucchini"}) {
+    INFO(swapped);
+    CHECK(has(salsa_with(swapped, peppers, juice), "ingredient-unknown"));
+  }
+  CHECK(beans_with("4 cups water").verdict == verdict::accepted);
+  for (const char* water :
+       {"4 cups water, plus more to fill", "4 cups water, topped up with more water",
+        "4 cups water, as needed", "4 cups water, extra if needed", "at least 4 cups water",
+        "4 cups water per 2 cups vinegar", "4 cups water, or enough to cover"}) {
+    INFO(water);
+    CHECK(beans_with(water).verdict != verdict::accepted);
+  }
+}
+
+TEST_CASE("an acid that its line takes back does not count") {
+  for (const char* none :
+       {"1 1/2 cups bottled lemon juice, not needed", "1 1/2 cups bottled lemon juice (not all)",
+        "1 1/2 cups bottled lemon juice, not necessary",
+        "1 1/2 cups bottled lemon juice per 12 cups tomatoes"}) {
+    INFO(none);
+    CHECK(salsa_with(tomatoes, peppers, none).verdict != verdict::accepted);
+  }
+}
+
+TEST_CASE("what stands below a heading that may take it out does not count as there") {
+  CHECK(beans_with("4 cups water", "For the brine:").verdict == verdict::accepted);
+  CHECK(beans_with("4 cups water", "Pickling liquid:").verdict == verdict::accepted);
+  for (const char* heading : {"Optional:", "Later:", "For soaking:", "For the marinade:",
+                              "For the second batch:", "To serve:", "After opening:"}) {
+    INFO(heading);
+    CHECK(beans_with("4 cups water", heading).verdict != verdict::accepted);
+  }
+}
+
+TEST_CASE("a heading with each jar counts for every line below it") {
+  const std::vector<std::string> lines = {tomatoes, "5 cups chopped onions",
+                                          "3 cups chopped peppers", juice, "3 tsp canning salt"};
+  for (const char* heading : {"In each jar:", "Per jar:", "For each pint jar:", "Per pint:"}) {
+    INFO(heading);
+    std::vector<std::string> all = lines;
+    all.insert(all.end(), {heading, "1/2 cup chopped onion"});
+    CHECK(canned(all, salsa).verdict != verdict::accepted);
+    // Six pints make 3 cups of it, 11 in all where 9 were tested.
+    CHECK(canned(all, salsa + "jars: 6\n").verdict == verdict::rejected);
+  }
+}
+
+TEST_CASE("the acid of the key and that of the lines agree, and soda is no acid") {
+  const auto jars_of = [](const std::string& acid, const char* line) {
+    std::vector<std::string> lines = {"20 lb tomatoes, peeled"};
+    if (*line != '\0') lines.emplace_back(line);
+    return canned(lines,
+                  "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\n"
+                  "time: 55 min\n" +
+                      (acid.empty() ? acid : "acid: " + acid + "\n"));
+  };
+  const char* good = "2 tbsp bottled lemon juice per quart";
+  CHECK(jars_of(good, "").verdict == verdict::accepted);
+  CHECK(jars_of("", good).verdict == verdict::accepted);
+  CHECK(jars_of(good, "bottled lemon juice").verdict == verdict::accepted);
+  CHECK(jars_of("2 tbsp bottled lemon juice and 1 tsp salt per quart", "").verdict ==
+        verdict::accepted);
+  for (const char* joined : {"1 tsp baking soda", "1 cup cream", "1 clove garlic", "1 tbsp flour",
+                             "1 tsp pickling lime"}) {
+    INFO(joined);
+    CHECK(jars_of("2 tbsp bottled lemon juice and " + std::string(joined) + " per quart", "")
+              .verdict != verdict::accepted);
+  }
+  CHECK(jars_of("none", good).verdict != verdict::accepted);
+  CHECK(jars_of("2 tbsp fresh lemon juice per quart", good).verdict != verdict::accepted);
+  CHECK(jars_of(good, "1 tsp bottled lemon juice per quart").verdict != verdict::accepted);
+  CHECK(jars_of(good, "2 tbsp fresh lemon juice per quart").verdict != verdict::accepted);
+}
+
+TEST_CASE("a recipe is known by its lines only where they show all that belongs to it") {
+  const std::string pressure =
+      "pack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\n";
+  CHECK(canned({"7 lb tomatoes, peeled and quartered", "2 1/2 lb okra, cut in 1-inch pieces"},
+               pressure)
+            .verdict == verdict::accepted);
+  for (const char* onions : {"10 onions, chopped", "3 lb onions, chopped", "2 lb onions, sliced"}) {
+    INFO(onions);
+    CHECK(canned({"10 lb tomatoes", onions}, pressure).verdict != verdict::accepted);
+    CHECK(canned({"7 lb tomatoes, peeled", "2 1/2 lb okra", onions}, pressure).verdict !=
+          verdict::accepted);
+  }
+  const std::string water =
+      "pack: hot\njar: pint\nmethod: boiling-water\ntime: 45 min\n"
+      "acid: 1 tbsp bottled lemon juice per pint\n";
+  CHECK(
+      canned({"22 lb tomatoes, quartered", "1 cup carrots, sliced", "1 cup onions, chopped"}, water)
+          .verdict != verdict::accepted);
+  CHECK(canned({"10 lb cherries"}, "pack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\n")
+            .verdict != verdict::accepted);
+}
+
+TEST_CASE("beans that their line leaves dry, and mashed ones, are no part of a tested recipe") {
+  const auto chili = [](const char* beans) {
+    return canned({beans, "5 1/2 cups water (for boiling the beans)", "5 tsp salt",
+                   "3 lb ground beef, browned, drained", "1 1/2 cups chopped onion",
+                   "1 cup chopped green pepper", "1 tsp black pepper", "4 tbsp chili powder",
+                   "2 quarts crushed tomatoes"},
+                  "food: chile con carne\npack: hot\njar: pint\nmethod: pressure\n"
+                  "gauge: weighted\npressure: 15 psi\ntime: 75 min\n"
+                  "prepared: [beans rehydrated]\n");
+  };
+  CHECK(chili("3 cups dry pinto beans").verdict == verdict::accepted);
+  for (const char* dry :
+       {"3 cups dry pinto beans, not soaked", "3 cups dry pinto beans, no soaking",
+        "3 cups dry pinto beans, put in dry", "3 cups dry pinto beans, cooked in the jar",
+        "3 cups dry pinto beans, soaked 10 minutes"}) {
+    INFO(dry);
+    CHECK(has(chili(dry), "beans-not-rehydrated"));
+  }
+  for (const char* mash : {"3 cups dry kidney beans, mashed", "3 cups dry kidney beans, pureed",
+                           "3 cups dry kidney beans, half of them mashed"}) {
+    INFO(mash);
+    CHECK(chili(mash).verdict == verdict::rejected);
+  }
+  CHECK(has(chili("3 cups beans and rice"), "pasta-or-grain-in-jar"));
+}
+
+TEST_SUITE_END();
+
+}  // namespace
+}  // namespace open_amounts_tests
