@@ -64607,160 +64607,167 @@ constexpr sv a4072[] = {"4:5 salt-reduced-in-ferment"sv};
 constexpr sv a4073[] = {"3:5 salt-reduced-in-ferment"sv};
 constexpr example a4074[] = {{"one tablespoon short"sv, "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 14 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n"sv, ""sv, a4072},
     {"no salt at all"sv, "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\nprepared: [fully fermented]\n"sv, ""sv, a4073}};
-constexpr citation a4075[] = {{"pnw-361"sv, ""sv, ""sv}};
-constexpr example a4076[] = {{"the soup from the stove"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, {}}};
-constexpr sv a4077[] = {"14:26 slow-cooked"sv};
-constexpr example a4078[] = {{"the soup from the slow cooker"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, slow cooked]\n"sv, ""sv, a4077}};
-constexpr example a4079[] = {{"soup with the jar half full of solids"sv, "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n"sv, ""sv, {}}};
-constexpr sv a4080[] = {"11:9 solids-over-half"sv};
-constexpr example a4081[] = {{"soup with three quarters of the jar full of solids"sv, "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n"sv, ""sv, a4080}};
-constexpr example a4082[] = {{"beans that soak overnight"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 cups dried white beans\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [beans rehydrated, boiled 5 min]\nsteps: [\"Soak the beans overnight, boil and drain them.\", \"Boil everything 5 minutes.\"]\n"sv, ""sv, {}}};
-constexpr sv a4083[] = {"15:39 standing-unsaid"sv};
-constexpr example a4084[] = {{"a pot that stands overnight"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Leave the pot on the stove overnight.\"]\n"sv, ""sv, a4083}};
-constexpr citation a4085[] = {{"nchfp-steam-canner"sv, ""sv, ""sv},
+constexpr example a4075[] = {{"a log that ends where the canner is opened"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n900,,unsealed 0\n"sv, {}}};
+constexpr sv a4076[] = {"10 second-load"sv};
+constexpr example a4077[] = {{"a second load of 8 minutes behind a good one"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n110,0,steam\n120,0,weight-on\n126,13,at-pressure\n134,13,heat-off\n170,0,zero\n"sv, a4076}};
+constexpr citation a4078[] = {{"pnw-361"sv, ""sv, ""sv}};
+constexpr example a4079[] = {{"the soup from the stove"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, {}}};
+constexpr sv a4080[] = {"14:26 slow-cooked"sv};
+constexpr example a4081[] = {{"the soup from the slow cooker"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, slow cooked]\n"sv, ""sv, a4080}};
+constexpr example a4082[] = {{"soup with the jar half full of solids"sv, "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 1/2\n"sv, ""sv, {}}};
+constexpr sv a4083[] = {"11:9 solids-over-half"sv};
+constexpr example a4084[] = {{"soup with three quarters of the jar full of solids"sv, "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 60 min\naltitude: 4600 ft\nsolids: 3/4\n"sv, ""sv, a4083}};
+constexpr example a4085[] = {{"beans that soak overnight"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 cups dried white beans\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [beans rehydrated, boiled 5 min]\nsteps: [\"Soak the beans overnight, boil and drain them.\", \"Boil everything 5 minutes.\"]\n"sv, ""sv, {}}};
+constexpr sv a4086[] = {"15:39 standing-unsaid"sv};
+constexpr example a4087[] = {{"a pot that stands overnight"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Leave the pot on the stove overnight.\"]\n"sv, ""sv, a4086}};
+constexpr citation a4088[] = {{"nchfp-steam-canner"sv, ""sv, ""sv},
     {"wisconsin-steam-canner"sv, ""sv, ""sv}};
-constexpr example a4086[] = {{"sliced apples for 30 minutes"sv, "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n"sv, ""sv, {}},
+constexpr example a4089[] = {{"sliced apples for 30 minutes"sv, "food: apples\nform: sliced\npack: hot\njar: pint\nmethod: steam\ntime: 30 min\naltitude: 4600 ft\n"sv, ""sv, {}},
     {"figs in pints at 900 ft"sv, "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 45 min\naltitude: 900 ft\nacid: 1 tbsp bottled lemon juice per pint\n"sv, ""sv, {}}};
-constexpr sv a4087[] = {"4:9 steam-time-too-long"sv};
-constexpr example a4088[] = {{"quarts of tomatoes in water"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n"sv, ""sv, a4087},
-    {"figs in pints at 4,600 ft"sv, "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n"sv, ""sv, a4087},
-    {"quarts of tomatoes packed raw"sv, "food: tomatoes-whole-raw-no-liquid\npack: raw\njar: quart\nmethod: steam\ntime: 95 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n"sv, ""sv, a4087}};
-constexpr citation a4089[] = {{"usda-guide-2"sv, "2"sv, ""sv},
+constexpr sv a4090[] = {"4:9 steam-time-too-long"sv};
+constexpr example a4091[] = {{"quarts of tomatoes in water"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n"sv, ""sv, a4090},
+    {"figs in pints at 4,600 ft"sv, "food: figs\npack: hot\njar: pint\nmethod: steam\ntime: 55 min\naltitude: 4600 ft\nacid: 1 tbsp bottled lemon juice per pint\n"sv, ""sv, a4090},
+    {"quarts of tomatoes packed raw"sv, "food: tomatoes-whole-raw-no-liquid\npack: raw\njar: quart\nmethod: steam\ntime: 95 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n"sv, ""sv, a4090}};
+constexpr citation a4092[] = {{"usda-guide-2"sv, "2"sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv},
     {"usda-guide-5"sv, "5"sv, ""sv},
     {"usda-guide-6"sv, "6"sv, ""sv}};
-constexpr example a4090[] = {{"peeled potatoes in fresh water"sv, "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n"sv, ""sv, {}}};
-constexpr sv a4091[] = {"9:12 step-left-out"sv};
-constexpr sv a4092[] = {"12:3 step-left-out"sv};
-constexpr sv a4093[] = {"1:1 step-left-out"sv};
-constexpr example a4094[] = {{"potatoes with their skins"sv, "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n"sv, ""sv, a4091},
-    {"potatoes in their starchy cooking water"sv, "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n"sv, ""sv, a4092},
-    {"sauerkraut with no word on its ferment"sv, "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, a4093}};
-constexpr example a4095[] = {{"noodles that come in at serving"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Cook noodles fresh when serving.\"]\n"sv, ""sv, {}}};
-constexpr sv a4096[] = {"15:39 step-names-unlisted"sv};
-constexpr example a4097[] = {{"noodles that only the directions name"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Stir in the noodles.\"]\n"sv, ""sv, a4096}};
-constexpr citation a4098[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr example a4093[] = {{"peeled potatoes in fresh water"sv, "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [peeled, boiled before filling, fresh water used]\n"sv, ""sv, {}}};
+constexpr sv a4094[] = {"9:12 step-left-out"sv};
+constexpr sv a4095[] = {"12:3 step-left-out"sv};
+constexpr sv a4096[] = {"1:1 step-left-out"sv};
+constexpr example a4097[] = {{"potatoes with their skins"sv, "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: [unpeeled, boiled before filling, fresh water used]\n"sv, ""sv, a4094},
+    {"potatoes in their starchy cooking water"sv, "food: white potatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 40 min\naltitude: 4600 ft\nprepared: |\n  peeled\n  boiled before filling\n  cooking water used\n"sv, ""sv, a4095},
+    {"sauerkraut with no word on its ferment"sv, "food: sauerkraut\ningredients:\n  - 25 lb cabbage, shredded\n  - 15 tbsp canning salt\npack: raw\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, a4096}};
+constexpr example a4098[] = {{"noodles that come in at serving"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Cook noodles fresh when serving.\"]\n"sv, ""sv, {}}};
+constexpr sv a4099[] = {"15:39 step-names-unlisted"sv};
+constexpr example a4100[] = {{"noodles that only the directions name"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Stir in the noodles.\"]\n"sv, ""sv, a4099}};
+constexpr citation a4101[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv}};
-constexpr example a4099[] = {{"the pressure of this altitude in both"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 15 psi for 75 minutes.\"]\n"sv, ""sv, {}}};
-constexpr sv a4100[] = {"15:39 step-pressure-lower"sv};
-constexpr example a4101[] = {{"directions that were written near the sea"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 10 psi for 75 minutes.\"]\n"sv, ""sv, a4100}};
-constexpr citation a4102[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr example a4102[] = {{"the pressure of this altitude in both"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 15 psi for 75 minutes.\"]\n"sv, ""sv, {}}};
+constexpr sv a4103[] = {"15:39 step-pressure-lower"sv};
+constexpr example a4104[] = {{"directions that were written near the sea"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process at 10 psi for 75 minutes.\"]\n"sv, ""sv, a4103}};
+constexpr citation a4105[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv},
     {"usda-guide-5"sv, "5"sv, ""sv}};
-constexpr example a4103[] = {{"okra with every step said"sv, "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n"sv, ""sv, {}}};
-constexpr sv a4104[] = {"1:1 step-reminder"sv};
-constexpr example a4105[] = {{"okra with no word on the headspace"sv, "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n"sv, ""sv, a4104}};
-constexpr example a4106[] = {{"the same time in both"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process pints 60 and quarts 75 minutes.\"]\n"sv, ""sv, {}}};
-constexpr sv a4107[] = {"15:9 steps-against-plan"sv,
+constexpr example a4106[] = {{"okra with every step said"sv, "food: okra\nform: whole\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nheadspace: 1 in\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n"sv, ""sv, {}}};
+constexpr sv a4107[] = {"1:1 step-reminder"sv};
+constexpr example a4108[] = {{"okra with no word on the headspace"sv, "food: okra\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 25 min\naltitude: 4600 ft\nvent: 10 min\nprepared: [boiled before filling, covered with liquid]\n"sv, ""sv, a4107}};
+constexpr example a4109[] = {{"the same time in both"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Boil everything 5 minutes.\", \"Process pints 60 and quarts 75 minutes.\"]\n"sv, ""sv, {}}};
+constexpr sv a4110[] = {"15:9 steps-against-plan"sv,
     "15:47 steps-against-plan"sv};
-constexpr example a4108[] = {{"directions for another pack and a shorter time"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Put the raw venison into the jars.\", \"Process for 40 minutes.\"]\n"sv, ""sv, a4107}};
-constexpr citation a4109[] = {{"usda-guide-7"sv, "7"sv, ""sv}};
-constexpr example a4110[] = {{"the full sugar"sv, "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
-constexpr sv a4111[] = {"5:5 sugar-reduced-in-jam"sv};
-constexpr sv a4112[] = {"3:5 sugar-reduced-in-jam"sv};
-constexpr example a4113[] = {{"half a cup short"sv, "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n"sv, ""sv, a4111},
-    {"jam with no sugar"sv, "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n"sv, ""sv, a4112}};
-constexpr citation a4114[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr example a4111[] = {{"directions for another pack and a shorter time"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [\"Put the raw venison into the jars.\", \"Process for 40 minutes.\"]\n"sv, ""sv, a4110}};
+constexpr citation a4112[] = {{"usda-guide-7"sv, "7"sv, ""sv}};
+constexpr example a4113[] = {{"the full sugar"sv, "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 1/2 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
+constexpr sv a4114[] = {"5:5 sugar-reduced-in-jam"sv};
+constexpr sv a4115[] = {"3:5 sugar-reduced-in-jam"sv};
+constexpr example a4116[] = {{"half a cup short"sv, "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 6 cups sugar\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n"sv, ""sv, a4114},
+    {"jam with no sugar"sv, "food: jam-pear-apple\ningredients:\n  - 2 cups pears, peeled, cored, finely chopped\n  - 1 cup apples, peeled, cored, finely chopped\n  - 1/3 cup bottled lemon juice\n  - 6 oz liquid pectin\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 10 min\naltitude: 4600 ft\n"sv, ""sv, a4115}};
+constexpr citation a4117[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"usda-guide-2"sv, "2"sv, ""sv},
     {"uga-bulletin-989"sv, ""sv, ""sv},
     {"oregon-mangoes"sv, ""sv, ""sv}};
-constexpr example a4115[] = {{"trout in pint jars"sv, "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n"sv, ""sv, {}},
+constexpr example a4118[] = {{"trout in pint jars"sv, "food: fish in pint jars\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 100 min\naltitude: 4600 ft\n"sv, ""sv, {}},
     {"crushed tomatoes, whose table is read"sv, "food: crushed tomatoes\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n"sv, ""sv, {}}};
-constexpr sv a4116[] = {"1:7 table-not-verified"sv};
-constexpr example a4117[] = {{"tomato paste by an old bulletin"sv, "food: tomato paste\nas-published: true\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n"sv, ""sv, a4116}};
-constexpr example a4118[] = {{"exactly 180 F"sv, "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n"sv, ""sv, {}}};
-constexpr sv a4119[] = {"8:14 temperature-too-low"sv};
-constexpr sv a4120[] = {"4 temperature-too-low"sv};
-constexpr example a4121[] = {{"one degree less"sv, "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n"sv, ""sv, a4119},
-    {"a thermometer that shows 179 F once"sv, "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n"sv, "minute,F,event\n0,181,at-pressure\n10,180,\n20,179,\n22,181,\n30,182,heat-off\n"sv, a4120}};
-constexpr citation a4122[] = {{"clemson-soups"sv, ""sv, ""sv},
+constexpr sv a4119[] = {"1:7 table-not-verified"sv};
+constexpr example a4120[] = {{"tomato paste by an old bulletin"sv, "food: tomato paste\nas-published: true\npack: hot\njar: half-pint\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\n"sv, ""sv, a4119}};
+constexpr example a4121[] = {{"exactly 180 F"sv, "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n"sv, ""sv, {}}};
+constexpr sv a4122[] = {"8:14 temperature-too-low"sv};
+constexpr sv a4123[] = {"4 temperature-too-low"sv};
+constexpr example a4124[] = {{"one degree less"sv, "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 179 F\n"sv, ""sv, a4122},
+    {"a thermometer that shows 179 F once"sv, "food: bread-and-butter pickles\npack: hot\njar: pint\nmethod: low-temperature\ntime: 30 min\naltitude: 4600 ft\nas-published: true\ntemperature: 180 F\n"sv, "minute,F,event\n0,181,at-pressure\n10,180,\n20,179,\n22,181,\n30,182,heat-off\n"sv, a4123}};
+constexpr citation a4125[] = {{"wisconsin-steam-canner"sv, ""sv, ""sv}};
+constexpr example a4126[] = {{"salsa at 203.5 F, which is the boil at 4,600 ft"sv, "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,F,event\n0,203.5,steam\n10,203.5,\n20,203.5,heat-off\n"sv, {}}};
+constexpr sv a4127[] = {"2 thermometer-reads-high"sv};
+constexpr example a4128[] = {{"salsa at 240 F in an open pot"sv, "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,F,event\n0,240,steam\n10,240,\n20,240,heat-off\n"sv, a4127}};
+constexpr citation a4129[] = {{"clemson-soups"sv, ""sv, ""sv},
     {"iowa-thickeners"sv, ""sv, ""sv},
     {"usda-guide-2"sv, "2"sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv}};
-constexpr example a4123[] = {{"venison cubes in plain broth"sv, "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n"sv, ""sv, {}},
+constexpr example a4130[] = {{"venison cubes in plain broth"sv, "food: wild-game-strips\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nprepared: [meat precooked, not thickened, covered with liquid]\n"sv, ""sv, {}},
     {"apple pie filling with its tested starch"sv, "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
-constexpr sv a4124[] = {"9:12 thickener-in-jar"sv};
-constexpr sv a4125[] = {"8:5 thickener-in-jar"sv};
-constexpr sv a4126[] = {"5:5 thickener-in-jar"sv};
-constexpr example a4127[] = {{"green beans in thickened sauce"sv, "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n"sv, ""sv, a4124},
-    {"cornstarch in the salsa"sv, "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp cornstarch\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n"sv, ""sv, a4125},
-    {"too much starch in apple pie filling"sv, "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, a4126}};
-constexpr citation a4128[] = {{"usda-guide-2"sv, "2"sv, ""sv},
+constexpr sv a4131[] = {"9:12 thickener-in-jar"sv};
+constexpr sv a4132[] = {"8:5 thickener-in-jar"sv};
+constexpr sv a4133[] = {"5:5 thickener-in-jar"sv};
+constexpr example a4134[] = {{"green beans in thickened sauce"sv, "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 20 min\naltitude: 4600 ft\nprepared: [thickened]\n"sv, ""sv, a4131},
+    {"cornstarch in the salsa"sv, "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\n  - 2 tbsp cornstarch\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n"sv, ""sv, a4132},
+    {"too much starch in apple pie filling"sv, "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, a4133}};
+constexpr citation a4135[] = {{"usda-guide-2"sv, "2"sv, ""sv},
     {"usda-guide-3"sv, "3"sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv},
     {"usda-guide-5"sv, "5"sv, ""sv},
     {"nchfp-process-time"sv, ""sv, ""sv}};
-constexpr example a4129[] = {{"quarts of green beans for 25 minutes"sv, "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n"sv, ""sv, {}},
+constexpr example a4136[] = {{"quarts of green beans for 25 minutes"sv, "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 25 min\naltitude: 4600 ft\n"sv, ""sv, {}},
     {"salsa for the 20 minutes of 4,600 ft"sv, "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
-constexpr sv a4130[] = {"7:7 time-too-short"sv};
-constexpr sv a4131[] = {"9:7 time-too-short"sv};
-constexpr sv a4132[] = {"11:7 time-too-short"sv};
-constexpr sv a4133[] = {"7 time-too-short"sv};
-constexpr example a4134[] = {{"quarts of green beans with the time for pints"sv, "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, ""sv, a4130},
-    {"venison and white bean soup one minute short"sv, "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n"sv, ""sv, a4131},
-    {"salsa for the 15 minutes of sea level"sv, "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4132},
-    {"crushed tomatoes with the time of one pressure and another pressure"sv, "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 15 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n"sv, ""sv, a4130},
-    {"a run of 19 minutes where 20 are needed"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n35,13,heat-off\n70,0,zero\n80,,opened\n"sv, a4133}};
-constexpr sv a4135[] = {"4 timing-started-early"sv};
-constexpr example a4136[] = {{"the timer started at 11 psi"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n10,0,weight-on\n14,11,at-pressure\n16,13,\n24,13.5,\n32,13,\n34,13,heat-off\n70,0,zero\n80,,opened\n"sv, a4135}};
-constexpr citation a4137[] = {{"iowa-thickeners-2018"sv, ""sv, ""sv},
+constexpr sv a4137[] = {"7:7 time-too-short"sv};
+constexpr sv a4138[] = {"9:7 time-too-short"sv};
+constexpr sv a4139[] = {"11:7 time-too-short"sv};
+constexpr sv a4140[] = {"7 time-too-short"sv};
+constexpr example a4141[] = {{"quarts of green beans with the time for pints"sv, "food: green beans\npack: raw\njar: quart\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, ""sv, a4137},
+    {"venison and white bean soup one minute short"sv, "title: Venison and white bean soup\nfood: soups\nas-published: true\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 1 h 14 min\naltitude: 4600 ft\n"sv, ""sv, a4138},
+    {"salsa for the 15 minutes of sea level"sv, "food: chile salsa\ningredients:\n  - 5 lb tomatoes, peeled and chopped\n  - 2 lb chile peppers, seeded and chopped\n  - 1 lb onions, chopped\n  - 1 cup vinegar (5 %)\n  - 3 tsp canning salt\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4139},
+    {"crushed tomatoes with the time of one pressure and another pressure"sv, "food: crushed tomatoes\npack: hot\njar: quart\nmethod: pressure\ngauge: dial\npressure: 8 psi\ntime: 15 min\naltitude: 4600 ft\nacid: 2 tbsp bottled lemon juice per quart\n"sv, ""sv, a4137},
+    {"a run of 19 minutes where 20 are needed"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n10,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n35,13,heat-off\n70,0,zero\n80,,opened\n"sv, a4140}};
+constexpr sv a4142[] = {"4 timing-started-early"sv};
+constexpr example a4143[] = {{"the timer started at 11 psi"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n10,0,weight-on\n14,11,at-pressure\n16,13,\n24,13.5,\n32,13,\n34,13,heat-off\n70,0,zero\n80,,opened\n"sv, a4142}};
+constexpr citation a4144[] = {{"iowa-thickeners-2018"sv, ""sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv}};
-constexpr example a4138[] = {{"the soup with thin broth"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, {}}};
-constexpr sv a4139[] = {"14:26 too-dense"sv};
-constexpr example a4140[] = {{"the soup cooked down"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, cooked down thick]\n"sv, ""sv, a4139}};
-constexpr citation a4141[] = {{"osu-own-chili"sv, ""sv, ""sv},
+constexpr example a4145[] = {{"the soup with thin broth"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, {}}};
+constexpr sv a4146[] = {"14:26 too-dense"sv};
+constexpr example a4147[] = {{"the soup cooked down"sv, "ingredients:\n  - 3 lb venison, cut in cubes and browned\n  - 2 lb carrots, peeled and sliced\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min, cooked down thick]\n"sv, ""sv, a4146}};
+constexpr citation a4148[] = {{"osu-own-chili"sv, ""sv, ""sv},
     {"pnw-361"sv, ""sv, ""sv},
     {"wisconsin-mixtures"sv, ""sv, ""sv}};
-constexpr example a4142[] = {{"a thin soup of the same things, in pints and for the time of chile con carne"sv, "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, {}}};
-constexpr sv a4143[] = {"2:5 variant-of-tested-recipe"sv};
-constexpr sv a4144[] = {"3:5 variant-of-tested-recipe"sv};
-constexpr example a4145[] = {{"the same soup in quarts"sv, "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, a4143},
-    {"a venison chili without broth"sv, "title: Venison chili\ningredients:\n  - 3 lb ground venison, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 3 qt tomatoes, chopped\n  - 2 tbsp chili powder\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, a4144}};
-constexpr citation a4146[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr example a4149[] = {{"a thin soup of the same things, in pints and for the time of chile con carne"sv, "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, {}}};
+constexpr sv a4150[] = {"2:5 variant-of-tested-recipe"sv};
+constexpr sv a4151[] = {"3:5 variant-of-tested-recipe"sv};
+constexpr example a4152[] = {{"the same soup in quarts"sv, "ingredients:\n  - 3 lb ground beef, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 1 qt tomatoes, chopped\n  - 2 tbsp chili powder\n  - 3 qt beef broth\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 90 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, a4150},
+    {"a venison chili without broth"sv, "title: Venison chili\ningredients:\n  - 3 lb ground venison, browned\n  - 2 (15 oz) cans kidney beans, drained\n  - 2 cups onion, chopped\n  - 3 qt tomatoes, chopped\n  - 2 tbsp chili powder\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 75 min\naltitude: 4600 ft\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"sv, ""sv, a4151}};
+constexpr citation a4153[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"kstate-venting"sv, ""sv, ""sv},
     {"pnw-421"sv, ""sv, ""sv}};
-constexpr example a4147[] = {{"vented for 10 minutes"sv, "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n"sv, ""sv, {}}};
-constexpr sv a4148[] = {"9:7 vent-too-short"sv};
-constexpr sv a4149[] = {"3 vent-too-short"sv};
-constexpr example a4150[] = {{"vented for 7 minutes"sv, "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n"sv, ""sv, a4148},
-    {"a run that was vented for 7 minutes"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n7,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n"sv, a4149}};
-constexpr example a4151[] = {{"bought vinegar"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
-constexpr sv a4152[] = {"7:7 vinegar-homemade"sv};
-constexpr sv a4153[] = {"5:5 vinegar-homemade"sv};
-constexpr example a4154[] = {{"homemade vinegar in each jar"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n"sv, ""sv, a4152},
-    {"homemade vinegar in pickles"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups homemade vinegar\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4153}};
-constexpr example a4155[] = {{"5 % vinegar"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n"sv, ""sv, {}},
+constexpr example a4154[] = {{"vented for 10 minutes"sv, "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 10 min\n"sv, ""sv, {}}};
+constexpr sv a4155[] = {"9:7 vent-too-short"sv};
+constexpr sv a4156[] = {"3 vent-too-short"sv};
+constexpr example a4157[] = {{"vented for 7 minutes"sv, "food: green beans\npack: hot\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\nvent: 7 min\n"sv, ""sv, a4155},
+    {"a run that was vented for 7 minutes"sv, "food: green beans\npack: raw\njar: pint\nmethod: pressure\ngauge: dial\npressure: 13 psi\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,psi,event\n0,,steam\n7,0,weight-on\n16,13,at-pressure\n24,13.5,\n32,13,\n36,13,heat-off\n70,0,zero\n80,,opened\n"sv, a4156}};
+constexpr example a4158[] = {{"bought vinegar"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
+constexpr sv a4159[] = {"7:7 vinegar-homemade"sv};
+constexpr sv a4160[] = {"5:5 vinegar-homemade"sv};
+constexpr example a4161[] = {{"homemade vinegar in each jar"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp homemade vinegar per quart\n"sv, ""sv, a4159},
+    {"homemade vinegar in pickles"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups homemade vinegar\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4160}};
+constexpr example a4162[] = {{"5 % vinegar"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 5 %\n"sv, ""sv, {}},
     {"5 % vinegar in pickles"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
-constexpr sv a4156[] = {"8:10 vinegar-too-weak"sv};
-constexpr sv a4157[] = {"5:5 vinegar-too-weak"sv};
-constexpr example a4158[] = {{"4 % vinegar in tomatoes"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n"sv, ""sv, a4156},
-    {"4 % vinegar in pickles"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4157}};
-constexpr sv a4159[] = {"4 water-low"sv};
-constexpr example a4160[] = {{"the water was too low after 8 minutes"sv, "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,event\n0,steam\n0,at-pressure\n8,water-low\n10,steady\n16,steady\n20,heat-off\n"sv, a4159}};
-constexpr citation a4161[] = {{"usda-guide-5"sv, "5"sv, ""sv},
+constexpr sv a4163[] = {"8:10 vinegar-too-weak"sv};
+constexpr sv a4164[] = {"5:5 vinegar-too-weak"sv};
+constexpr example a4165[] = {{"4 % vinegar in tomatoes"sv, "food: tomatoes in water\npack: hot\njar: quart\nmethod: boiling-water\ntime: 55 min\naltitude: 4600 ft\nacid: 4 tbsp vinegar per quart\nvinegar: 4 %\n"sv, ""sv, a4163},
+    {"4 % vinegar in pickles"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (4 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4164}};
+constexpr sv a4166[] = {"4 water-low"sv};
+constexpr example a4167[] = {{"the water was too low after 8 minutes"sv, "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\n"sv, "minute,event\n0,steam\n0,at-pressure\n8,water-low\n10,steady\n16,steady\n20,heat-off\n"sv, a4166}};
+constexpr citation a4168[] = {{"usda-guide-5"sv, "5"sv, ""sv},
     {"nchfp-smoked-fish"sv, ""sv, ""sv}};
-constexpr example a4162[] = {{"smoked trout with 4 quarts of water"sv, "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n"sv, ""sv, {}}};
-constexpr sv a4163[] = {"9:8 water-too-little"sv};
-constexpr example a4164[] = {{"smoked trout with 3 quarts of water"sv, "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n"sv, ""sv, a4163}};
-constexpr citation a4165[] = {{"usda-guide-6"sv, "6"sv, ""sv},
+constexpr example a4169[] = {{"smoked trout with 4 quarts of water"sv, "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 4 qt\ncanner: {quarts: 7, volume: 16 qt}\n"sv, ""sv, {}}};
+constexpr sv a4170[] = {"9:8 water-too-little"sv};
+constexpr example a4171[] = {{"smoked trout with 3 quarts of water"sv, "food: smoked trout\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 110 min\naltitude: 4600 ft\nwater: 3 qt\ncanner: {quarts: 7, volume: 16 qt}\n"sv, ""sv, a4170}};
+constexpr citation a4172[] = {{"usda-guide-6"sv, "6"sv, ""sv},
     {"usda-guide-2"sv, "2"sv, ""sv}};
-constexpr example a4166[] = {{"no water, as tested"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, {}},
+constexpr example a4173[] = {{"no water, as tested"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, {}},
     {"all of the water of a tested filling"sv, "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 2 1/2 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, {}}};
-constexpr sv a4167[] = {"7:5 water-too-much"sv};
-constexpr sv a4168[] = {"6:5 water-too-much"sv};
-constexpr example a4169[] = {{"water added to the vinegar"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4167},
-    {"more water in a pie filling"sv, "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 3 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, a4168}};
-constexpr example a4170[] = {{"beets, peeled, in fresh water"sv, "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n"sv, ""sv, {}}};
-constexpr sv a4171[] = {"2:7 word-unknown"sv,
+constexpr sv a4174[] = {"7:5 water-too-much"sv};
+constexpr sv a4175[] = {"6:5 water-too-much"sv};
+constexpr example a4176[] = {{"water added to the vinegar"sv, "food: bread-and-butter pickles\ningredients:\n  - 6 lb pickling cucumbers, sliced\n  - 8 cups onions, thinly sliced\n  - 4 cups vinegar (5 %)\n  - 4 1/2 cups sugar\n  - 2 cups water\npack: hot\njar: pint\nmethod: boiling-water\ntime: 15 min\naltitude: 4600 ft\n"sv, ""sv, a4174},
+    {"more water in a pie filling"sv, "food: apple pie filling\ningredients:\n  - 6 quarts apples, sliced\n  - 5 1/2 cups sugar\n  - 1 1/2 cups cook-type modified corn starch\n  - 3 cups water\n  - 5 cups apple juice\n  - 3/4 cup bottled lemon juice\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n"sv, ""sv, a4175}};
+constexpr example a4177[] = {{"beets, peeled, in fresh water"sv, "food: beets\nform: sliced\npack: hot\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeled, fresh water used]\n"sv, ""sv, {}}};
+constexpr sv a4178[] = {"2:7 word-unknown"sv,
     "4:6 word-unknown"sv,
     "10:12 word-unknown"sv};
-constexpr example a4172[] = {{"three slips of the pen"sv, "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n"sv, ""sv, a4171}};
-constexpr example a4173[] = {{"asparagus with a word that has its place"sv, "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n"sv, ""sv, {}}};
-constexpr sv a4174[] = {"9:12 word-without-place"sv};
-constexpr sv a4175[] = {"8:12 word-without-place"sv};
-constexpr example a4176[] = {{"asparagus boiled before a raw pack"sv, "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n"sv, ""sv, a4174},
-    {"salsa pressed into the jar"sv, "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [packed tightly]\n"sv, ""sv, a4175}};
-constexpr check_rule a4177[] = {{"acid-does-not-count"sv, "The acid is one of those that the table names"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}."sv, ""sv, "Ascorbic acid, which is vitamin C, keeps fruit from turning brown and hardly makes it more acid. It is easily mistaken for citric acid. Tablets sold for canning tomatoes do not do it either. A table counts only the acids that were tested, each in its own amount: tomatoes have three, figs two, and Asian pears bottled lemon juice alone. An acid that the table leaves out may be strong or weak; for this food nobody has measured what it does in the jar. You may add it for color or taste, on top of an acid that counts."sv, "Add to each jar an acid that counts: {required}."sv, ""sv, ""sv, ""sv, ""sv, a3771, a3772, a3774},
+constexpr example a4179[] = {{"three slips of the pen"sv, "food: beets\nform: slised\npack: hot\njar: pnit\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [peeld, fresh water used]\n"sv, ""sv, a4178}};
+constexpr example a4180[] = {{"asparagus with a word that has its place"sv, "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [covered with liquid]\n"sv, ""sv, {}}};
+constexpr sv a4181[] = {"9:12 word-without-place"sv};
+constexpr sv a4182[] = {"8:12 word-without-place"sv};
+constexpr example a4183[] = {{"asparagus boiled before a raw pack"sv, "food: asparagus\npack: raw\njar: pint\nmethod: pressure\ngauge: weighted\npressure: 15 psi\ntime: 30 min\naltitude: 4600 ft\nprepared: [boiled before filling]\n"sv, ""sv, a4181},
+    {"salsa pressed into the jar"sv, "food: chile salsa\nas-published: true\npack: hot\njar: pint\nmethod: boiling-water\ntime: 20 min\naltitude: 4600 ft\nprepared: [packed tightly]\n"sv, ""sv, a4182}};
+constexpr check_rule a4184[] = {{"acid-does-not-count"sv, "The acid is one of those that the table names"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is not an acid that the table for {food} counts. It asks for: {required}."sv, ""sv, "Ascorbic acid, which is vitamin C, keeps fruit from turning brown and hardly makes it more acid. It is easily mistaken for citric acid. Tablets sold for canning tomatoes do not do it either. A table counts only the acids that were tested, each in its own amount: tomatoes have three, figs two, and Asian pears bottled lemon juice alone. An acid that the table leaves out may be strong or weak; for this food nobody has measured what it does in the jar. You may add it for color or taste, on top of an acid that counts."sv, "Add to each jar an acid that counts: {required}."sv, ""sv, ""sv, ""sv, ""sv, a3771, a3772, a3774},
     {"acid-missing"sv, "The acid that a process names goes in"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan adds {found}; the process for {food} asks for this: {required}."sv, ""sv, "Where a published process adds acid, to every jar or in its recipe, that acid is part of what was tested, and no heat in the tables replaces it: tomatoes need it in a pressure canner too. Acids are not alike. Citric acid and bottled lemon juice have a known strength, fresh lemon juice varies, vinegar of 5 % is weaker, and vitamin C keeps the color and hardly makes food sour. Without the acid, a jar that gets only the heat for acid food can let botulism spores grow."sv, "Add the tested acid: {required}."sv, ""sv, ""sv, ""sv, ""sv, a3775, a3776, a3780},
     {"acid-not-bottled"sv, "Lemon and lime juice is the bottled kind that was tested"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is not bottled juice, and the process for {food} was tested with bottled juice."sv, "\"{found}\" does not say whether the juice is bottled, and only bottled juice was tested. {instead}"sv, "Bottled lemon and lime juice are made to an even strength. A fresh lemon may be strong or weak, and nobody can taste the difference well enough. The tested amount is an amount of bottled juice, so the same amount of another juice leaves the acid of the jar unknown. That matters most in food near the line between acid and low-acid food, such as tomatoes, figs and salsa: with too little acid, botulism spores can grow in the jar. Squeeze fresh lemon over the food when you serve it."sv, "Use bottled juice, at least as much as the process asks for, and write \"bottled\" in the plan."sv, ""sv, ""sv, ""sv, ""sv, a3781, a3782, a3785},
     {"acid-too-little"sv, "There is as much acid as the process asks for"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan adds {found}; the process for {food} asks for more: {required}."sv, ""sv, "Where acid goes into every jar, its amount belongs to the size of the jar: a quart needs twice what a pint needs. In a tested recipe it goes into the batch and belongs to the amount of the main food. With less, the food in the jar is not the food that was tested, and it may end on the low-acid side, above pH 4.6 (the higher the pH, the less acid). There botulism spores can grow, and the heat for acid food does not kill them. More acid than the process asks for does no harm. Where it tastes too sharp, a little sugar takes the edge off."sv, "Add this much: {required}."sv, ""sv, ""sv, ""sv, ""sv, a3775, a3786, a3790},
@@ -64772,7 +64779,7 @@ constexpr check_rule a4177[] = {{"acid-does-not-count"sv, "The acid is one of th
     {"boil-lost"sv, "The water stays at a full boil, or the canner full of steam, for the whole time"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "At {choices} the log has {found}; the process needs {required} all the time. {reason}"sv, ""sv, "In a boiling-water canner the boil is the thermometer: as long as the water boils, it is as hot as water can be at that altitude. When the boil stops, because cold water was added or the burner went down, nobody knows how hot the jars are. The tested minutes are minutes at the boil, in one piece. A steam canner is the same: while pure steam fills it, it is at the boiling temperature, and once it is opened or the steam column falls, it is not."sv, "Turn the heat up until the boil or the steam is full again, and start the whole time again. Top up with boiling water only."sv, ""sv, ""sv, ""sv, ""sv, a3814, a3815, a3817},
     {"canner-too-large"sv, "The canner is no larger than the one the process was tested in"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan's canner holds {found}; the process for {food} was tested in {required}."sv, ""sv, "The slow heating and the slow cooling of the canner are part of the process. Smoked fish was tested in canners of 16 to 22 quarts with a fixed amount of cool water, so that heating up took as long as in the test. A canner of another size warms and cools at another pace, and the middle of the fish may then get less heat than the printed time counts on. A newer copy of the directions says \"16 quarts or larger\"; the narrower range is the one kept here."sv, "Use {required}, or freeze the fish."sv, ""sv, ""sv, ""sv, ""sv, a3818, a3819, a3821},
     {"canner-too-small"sv, "The canner is as large as the process needs"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The canner in the plan is too small: it holds {found}, and the published size is {required}."sv, ""sv, "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts."sv, "Use a larger pressure canner; the published size is {required}."sv, ""sv, ""sv, ""sv, ""sv, a3822, a3823, a3826},
-    {"cooling-forced"sv, "The pressure falls by itself before the canner is opened"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "The log has {found}; weight and lid stay on until {required}. {reason}"sv, "The pressure was gone {found} after the heat was turned off; a canner that is left alone takes {required}, mostly half an hour. Was it cooled by force?"sv, "The slow cooling belongs to the tested process: while the pressure falls, the middle of the jars is still hot and the kill goes on. A canner that is put under cold water, or whose vent is opened early, takes these minutes away, and the food counts as under-processed. The sudden fall of pressure also makes the jars boil over, pulls liquid out of them and spoils their seals. Opening a canner that is under pressure can scald you badly."sv, "Turn the heat off and leave the canner alone until the pressure is zero by itself. Do not use cold water or a fan, and do not touch the weight."sv, ""sv, ""sv, ""sv, ""sv, a23, a3827, a3829},
+    {"cooling-forced"sv, "The pressure falls by itself before the canner is opened"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "The log has {found}; weight and lid stay on until {required}. {reason}"sv, "The pressure fell {found}; a canner that is left alone takes {required}, mostly half an hour. Was it cooled by force?"sv, "The slow cooling belongs to the tested process: while the pressure falls, the middle of the jars is still hot and the kill goes on. A canner that is put under cold water, or whose vent is opened early, takes these minutes away, and the food counts as under-processed. The sudden fall of pressure also makes the jars boil over, pulls liquid out of them and spoils their seals. Opening a canner that is under pressure can scald you badly."sv, "Turn the heat off and leave the canner alone until the pressure is zero by itself. Do not use cold water or a fan, and do not touch the weight."sv, ""sv, ""sv, ""sv, ""sv, a23, a3827, a3829},
     {"cured-meat-in-jar"sv, "Bacon, ham and other cured meat stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "\"{found}\" is cured meat. {reason}"sv, ""sv, "Cured, smoked and corned meat is denser and drier than fresh meat, and holds salt and sugar that change how heat moves through it, so nobody knows when the middle of such a jar is hot enough. No research stands behind canning it at home, and the times for fresh meat may not be used. The one exception is printed: baked beans and beans in sauce may hold a small cube or piece of ham or bacon in a jar, and the beans were tested with it."sv, "Season the jar's food without it, and fry the bacon or warm the ham when the jar is opened. Or freeze the dish."sv, ""sv, ""sv, ""sv, ""sv, a3830, a3831, a3833},
     {"dairy-in-jar"sv, "Milk, cream, butter and cheese stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}."sv, ""sv, "Milk, cream, butter and cheese are low in acid, and their fat and protein thicken a mixture and shield germs from heat. In a salsa or a soup they undo what the recipe does to let heat and acid reach every part. No process for canning them at home is published, neither in boiling water nor under pressure, and no time can be borrowed from a food without them. The dish itself is fine: the milk just joins it later."sv, "Leave it out, and stir it in when you heat the food for the table."sv, ""sv, ""sv, ""sv, ""sv, a3834, a3835, a3837},
     {"day-too-short"sv, "The hours of the day are enough for all loads"sv, "warning"sv, "none"sv, "2026.11.3"sv, "From `start` to `finish-by` there are {found}; the loads of the day take up to {required} ({reason})."sv, ""sv, "Heating up, venting, the process, cooling down by itself and the rest before the lid is lifted are all part of the work, and none of them can be hurried. A process that is cut short, a vent that is closed early or a canner that is cooled with water leaves food that was not heated as it was tested. So a day that is too short has to lose a load, never minutes of a load. The plan counts with the longest published minutes; with luck it goes faster."sv, "Start earlier, finish later, or can less: refrigerate or freeze what is left. Never shorten a step."sv, ""sv, ""sv, ""sv, ""sv, a23, a3838, a3840},
@@ -64789,7 +64796,7 @@ constexpr check_rule a4177[] = {{"acid-does-not-count"sv, "The acid is one of th
     {"gauges-disagree"sv, "The gauge beside a weight shows about what the weight holds"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "At {choices} the weight moves, and the gauge beside it shows {found}; the process needs {required}."sv, ""sv, "A weight holds its own pressure by itself, and where a canner has a weight and a dial, the weight is the one to go by. A dial may be off by a pound or two. Where it shows far less, the weight may be a lighter one than the plan says, or one that lost a ring, and a weight that moves early holds too little. The log cannot tell which of the two is right."sv, "Look at the mark on the weight and at all its parts; have the dial tested. If the weight was the right one, run the next load without the dial."sv, ""sv, ""sv, ""sv, ""sv, a23, a3880, a3882},
     {"headspace-too-large"sv, "The headspace is not much larger than the published one"sv, "warning"sv, "none"sv, "2026.11.1"sv, "The plan leaves {found} of headspace; the table asks for {required}."sv, ""sv, "The process drives air out of the jar, and that is what pulls the lid down afterwards. With much more room than the table asks for there is more air than the process may drive out: the seal can turn out weak or fail, and the food at the top turns dark. The heat still reaches the food, so this does not count against the plan. It costs jars and looks, and it is easy to put right."sv, "Fill the jar up to {required} below the rim."sv, ""sv, ""sv, ""sv, ""sv, a3883, a3884, a3887},
     {"headspace-too-small"sv, "The headspace is at least the published one"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan leaves {found} of headspace; the table asks for {required}."sv, ""sv, "Headspace is the room between the food with its liquid and the rim of the jar. In the canner the food swells and the liquid bubbles. With too little room it is pushed out under the lid, and what sticks to the rim can keep the jar from sealing. Starchy food such as corn, peas and lima beans swells most. The process was also tested with that fill, not with a fuller jar. Most low-acid food takes 1 inch, raw poultry 1 1/4, fruit, tomatoes, salsa and pickles mostly 1/2, jams 1/4. A millimeter less counts as reading precision."sv, "Leave {required} between the food and the rim."sv, ""sv, ""sv, ""sv, ""sv, a3883, a3888, a3891},
-    {"heat-up-too-short"sv, "The canner is heated as long as the process asks before venting"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan heats the canner for {found} before venting; the process for {food} asks for {required}."sv, ""sv, "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle."sv, "Heat the canner with the vent open for at least {required} before the venting time begins."sv, "By the log the canner was heated for {found} before the steam flowed; the process for {food} asks for {required}."sv, ""sv, ""sv, ""sv, a3892, a3893, a3895},
+    {"heat-up-too-short"sv, "The canner is heated as long as the process asks before venting"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan heats the canner for {found} before venting; the process for {food} asks for {required}."sv, ""sv, "Usually the time until steam flows does not matter, because the process was tested without counting it. Fish in quart jars is different. It is packed raw, cold and solid, and the slow warming with the vent open is part of its process: 20 minutes on high heat, then 10 minutes of venting once steam flows steadily. Together they never take less than 30 minutes. A canner that is hurried starts the clock with jars that are still too cold in the middle."sv, "Heat the canner with the vent open for at least {required} before the venting time begins."sv, "By the log the canner was heated and vented for {found}; the process for {food} asks for {required}."sv, "Heat the canner with the vent open for at least {required}, of which the last minutes are the venting with a steady jet of steam; then close the vent."sv, ""sv, ""sv, a3892, a3893, a3895},
     {"held-cold"sv, "Food is canned fresh and not as leftovers"sv, "warning"sv, "none"sv, "2026.11.1"sv, "The plan keeps the cooked food for {found} before canning. Extension advises against canning leftovers."sv, ""sv, "Food that was cooled within two hours and kept at 40 F or colder for up to three days is within the published limits for keeping, and it is brought back to a boil before filling. Canning it is another matter: University of Missouri Extension says not to can leftovers, and no Extension page that allows it was found. A process is tested on food that goes from the pot into the jar; while cooked food cools and waits, the germs in it can grow, and it can become thicker, so that heat reaches the middle later. A dish that was thickened, or made without a tested recipe, has no process however well it was kept."sv, "Can the food on the day it is cooked, or freeze it instead."sv, ""sv, ""sv, ""sv, ""sv, a3896, a3897, a3899},
     {"held-too-long"sv, "Cooked food is not kept for days before canning"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan keeps the cooked food for {found}; before canning it may be kept for {required}."sv, ""sv, "Cold slows bacteria down and does not stop them. The published advice is to use cooked food from the refrigerator within 3 to 4 days; this check takes the shorter one, because a jar is meant to stand for months. A process is tested on fresh food with few germs in it, and food that is close to spoiling gives it more to do than it was tested for. A poison that germs have left in the food is not undone by canning."sv, "Can a fresh batch, and freeze the cooked food you want to keep longer while it is still good."sv, ""sv, ""sv, ""sv, ""sv, a3900, a3897, a3902},
     {"held-too-warm"sv, "Cooked food does not stand warm for long"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan keeps the cooked food for {found}; it may stand for {required}."sv, ""sv, "Between 40 and 140 F bacteria grow fast, and some of them leave poisons in the food that later heat does not take away. So canning does not mend food that has stood too long. The limit is two hours in all, counting every stretch between cooking and filling, and one hour at more than 90 F. Food that has to wait is kept at 140 F or hotter, or cooled fast in shallow pans and kept at 40 F or colder."sv, "If the food has already stood that long, discard it; otherwise can it or chill it within the limit."sv, ""sv, ""sv, ""sv, ""sv, a3900, a3903, a3905},
@@ -64834,147 +64841,154 @@ constexpr check_rule a4177[] = {{"acid-does-not-count"sv, "The acid is one of th
     {"recipe-part-too-small"sv, "What a tested recipe needs to be acid or thin enough is there in full"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan has {found}; the tested recipe for {food} has {required}."sv, ""sv, "Tomatoes, fruit and their juices bring acid into a mixture, thin liquids carry the heat inward, and pectin makes a jam firm. With less of one of them the mixture may be less acid, thicker or softer than the one that was tested, and the printed time no longer belongs to it. What is missing cannot be made up for with something else, nor with a longer time. A smaller batch is no trouble: cut every part of the recipe alike."sv, "Use {required}."sv, ""sv, ""sv, ""sv, ""sv, a4063, a4064, a4067},
     {"run-unfinished"sv, "The log goes on until the process is done"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "The log ends at {found}, before a row with {required}. {reason}"sv, ""sv, "A log may be judged at any moment of a run, and then says what to do next. Until the heat is off and a pressure canner has come down to zero by itself, the process is not done: the pressure can still drop, and the cooling is part of what was tested. So a log that simply ends is never accepted, whatever it shows so far. If the run is over and only the last rows were not written down, add them."sv, "Go on with the run and with the log, or add the rows that are missing."sv, ""sv, ""sv, ""sv, ""sv, a23, a3827, a4069},
     {"salt-reduced-in-ferment"sv, "The salt of a ferment is not cut"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan has {found}; the tested ferment has {required}."sv, ""sv, "In sauerkraut and fermented pickles salt decides which bacteria grow. With enough of it, those that make acid win; with less, others may, and the acid that the canning process counts on never forms: what goes into the jars may then be a low-acid vegetable, and boiling water is not enough for that. So this salt is part of the process and not a seasoning. Salt substitutes and reduced-sodium salts do not do the same, and the salt of a brine poured on top does not make up for salt missing in the cabbage. In pickles made with vinegar, salt is only taste."sv, "Use {required}, and can the ferment only when it has ended."sv, ""sv, ""sv, ""sv, ""sv, a4070, a4071, a4074},
-    {"slow-cooked"sv, "A dish from the slow cooker has no tested process"sv, "error"sv, "untested"sv, "2026.11.3"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "A slow cooker takes hours through the warm stretch in which bacteria grow, and it cooks food soft and thick, so that the jar fills densely. Nobody has published a process for dishes made in it; no Extension page was found that takes them. The published directions boil the food and fill it at once, hot, with its pieces still loose in thin liquid, and the time of the table counts on that."sv, "Cook the batch in a pot on the stove by the published directions and fill the jars at once, or freeze what came from the slow cooker."sv, ""sv, ""sv, ""sv, ""sv, a4075, a4076, a4078},
-    {"solids-over-half"sv, "The jar holds no more solids than the process allows"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan fills {found} of the jar with solids; the process for {food} allows {required}."sv, ""sv, "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening."sv, "Fill solids into {required}, and top up with the hot liquid."sv, ""sv, ""sv, ""sv, ""sv, a1261, a4079, a4081},
-    {"standing-unsaid"sv, "Food that waits says for how long and how warm"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "\"{found}\" lets the food wait. The plan does not say for how long and how warm."sv, ""sv, "Between 40 and 140 F cooked food may stand two hours in all, and one hour above 90 F. In a pot that cools on the stove overnight, bacteria grow for many hours, and some of them leave poisons that no canner takes away. In the refrigerator the same pot does no harm, if it was cooled fast and is boiled again before filling. Dried beans that soak in water are another thing: they are cooked after it."sv, "State it with `held`, such as 10 hours at 38 F, or say in that sentence that it stands in the refrigerator, or that it only soaks."sv, ""sv, ""sv, ""sv, ""sv, a3900, a4082, a4084},
-    {"steam-time-too-long"sv, "An atmospheric steam canner runs for at most 45 minutes"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "A steam canner runs for {required}, altitude included; this takes {found}."sv, ""sv, "A steam canner holds only a few quarts of water, and it may not be opened to add more. In a longer run it can boil dry; then the steam fails, the jars cool, and nobody sees it. So it takes only food whose whole time, with the minutes that the altitude adds, fits into 45. Figs in pints just fit up to 1,000 ft and no longer above. Tomatoes packed raw without liquid take 85 minutes and more anywhere."sv, "Use a boiling-water canner for the same time, kept filled over the jars, or the pressure process of the table if it has one."sv, ""sv, ""sv, ""sv, ""sv, a4085, a4086, a4088},
-    {"step-left-out"sv, "No step of the published preparation is left out"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}"sv, "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}"sv, "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. A ferment that has ended has made its acid. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, hold less acid, or more germs than the time was made for."sv, "Do this step as the process says, and list `{required}` under `prepared`."sv, ""sv, ""sv, ""sv, ""sv, a4089, a4090, a4094},
-    {"step-names-unlisted"sv, "What the directions put in stands among the ingredients"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "The recipe speaks of {reason}, which is not among the ingredients."sv, ""sv, "A recipe often hides a spoonful of flour, a cup of cream or a handful of noodles in its directions. In the jar flour makes the liquid thick and noodles swell, so that heat reaches the middle too late. Such a thing decides whether a batch may be canned at all, and it is not passed over because the list forgot it. If it goes into the jar, the list has to say so, and how much. If it comes in when the jar is opened, the directions have to say that."sv, "Add it to the ingredients if it goes into the jar; otherwise say in that sentence that it comes in at serving."sv, ""sv, ""sv, ""sv, ""sv, a658, a4095, a4097},
-    {"step-pressure-lower"sv, "The directions name the pressure of this kitchen"sv, "warning"sv, "none"sv, "2026.11.3"sv, "{reason} That is the pressure of the lowest kitchens; this one needs {required}."sv, ""sv, "Most recipes print one pressure, 10 pounds for a weight or 11 on a dial, and mean a kitchen near the sea. High up the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more. The plan has the right number. But at the stove the recipe lies beside the canner, and its number is the one that is read. Whoever follows it holds the whole load too cool, and botulism spores can live on. So cross it out on the recipe and write the pressure of this kitchen beside it."sv, "Follow the pressure of the plan, not that of the recipe; change it in the directions."sv, ""sv, ""sv, ""sv, ""sv, a4098, a4099, a4101},
-    {"step-reminder"sv, "Steps that the plan leaves unsaid are named"sv, "note"sv, "none"sv, "2026.11.1"sv, "{reason}"sv, ""sv, "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it."sv, "Do this as it stands; it is part of the published process."sv, ""sv, ""sv, ""sv, ""sv, a4102, a4103, a4105},
-    {"steps-against-plan"sv, "The directions agree with the plan"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "The recipe and the plan do not agree. {reason}"sv, ""sv, "A plan is judged by what it states, but at the stove a cook follows the directions. Where the two differ, nobody can know which of them the jars will get. Many recipes were written for another kitchen, another jar, or before the tables were tested: they process a soup for half an hour, fill raw meat into a jar whose time was tested for a hot pack, or keep jars in boiling water for hours. A time holds only for the food as it was packed, in the canner it was tested in. So such a plan waits until its directions say the same as its numbers."sv, "Follow the published directions, and write them into the recipe; or state in the plan what the directions do."sv, ""sv, ""sv, ""sv, ""sv, a4098, a4106, a4108},
-    {"sugar-reduced-in-jam"sv, "The sugar of a jam or jelly is not cut"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan has {found}; the tested recipe for {food} has {required}."sv, ""sv, "In jam and jelly, sugar holds the water that mold and yeast need, and together with fruit acid and pectin it makes the fruit firm up. The short process counts on that. With less sugar, or with a sweetener in its place, it is another product: it may stay runny, and it may mold. Recipes with less sugar exist; they use a pectin made for it, and its directions are then the recipe. In canned fruit and most pickles sugar is only taste and may be left out."sv, "Use {required}, or follow the directions of a pectin made for less sugar."sv, ""sv, ""sv, ""sv, ""sv, a4109, a4110, a4113},
-    {"table-not-verified"sv, "The numbers of the table were confirmed in a publication"sv, "error"sv, "untested"sv, "2026.11.1"sv, "The only table found for {food} with this pack and jar is not used. {reason}"sv, ""sv, "Every number in this edition is meant to be read again in a current publication before anybody cans by it. For a few tables that did not work out: only an old copy was at hand, or another publication speaks against it, and then the stricter one counts. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar."sv, "Ask your local Extension office for the current table, or choose a jar or food whose table is verified."sv, ""sv, ""sv, ""sv, ""sv, a4114, a4115, a4117},
-    {"temperature-too-low"sv, "Low-temperature pasteurization holds the water at 180 F or more"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan holds the water at {found}; low-temperature pasteurization needs {required}."sv, ""sv, "This gentle treatment keeps pickles crisp, and it has no heat to spare. Below 180 F, if only for a moment, the germs that spoil pickles can live on. Above 185 F nothing is lost but crispness. So a thermometer stands in the water, which covers the jars by an inch, and the full 30 minutes count only while it shows at least 180 F. Boiling water does the same job without a thermometer."sv, "Hold the water at {required} for the whole time, by a thermometer, or use the boiling-water process."sv, "At {choices} the log has {found}; low-temperature pasteurization holds {required} all the time. {reason}"sv, ""sv, ""sv, ""sv, a38, a4118, a4121},
-    {"thickener-in-jar"sv, "No flour, starch or other thickener goes into the jar unless the tested recipe has it"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than the tested time allows; botulism spores can live on there. How thick a batch turns out differs from cook to cook. Only a few tested recipes have a thickener: fruit pie fillings take cook-type modified corn starch, corn relish a little flour, green tomato relish a little cornstarch. There the kind and the amount were tested too, and another starch behaves differently."sv, "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind, never more than printed."sv, ""sv, ""sv, ""sv, ""sv, a4122, a4123, a4127},
-    {"time-too-short"sv, "The time is at least the published one for the food, the pack and the jar"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}"sv, ""sv, "The published time is what the slowest spot in the jar needs to get hot and stay hot long enough. It was tested for that food, that pack and that size of jar. With less, germs in the middle can live on, in low-acid food botulism spores, and the jar will look and seal like any other. Minutes count from the moment the canner reaches its pressure or the water its full boil, and start again from zero if either is lost. In boiling water the time grows with the altitude, because water boils cooler up there; under pressure the altitude changes the pressure and never the time."sv, "Run the canner for at least {required}, counted from {counted}. {reason}"sv, "By the log the time ran for {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}"sv, "Hold the pressure or the boil for the whole {required}, in one piece."sv, ""sv, ""sv, a4128, a4129, a4134},
-    {"timing-started-early"sv, "The timing starts when the pressure or the boil is reached"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "The timing began at {choices} with {found}; it counts from {required}. {reason}"sv, ""sv, "The tested minutes are minutes at the full pressure or at a full boil. While a canner is on its way there, the jars are far cooler than the gauge seems to promise, and the middle of the jar follows slowly. Minutes of venting and of heating up never count, however many they are. A timer that is started two minutes early takes two minutes from the only part of the process that was measured, and nothing later shows it."sv, "Start the timer when the gauge shows the pressure, the weight moves as its maker says, or the water is at a full boil. If it was started early, start it again then, for the whole time."sv, ""sv, ""sv, ""sv, ""sv, a4035, a3827, a4136},
-    {"too-dense"sv, "The food in the jar stays loose and thin"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "In a jar of loose pieces the thin liquid moves and carries the heat to the middle. A dish cooked down to a thick sauce, a stew that stands on the spoon or a jar packed tight passes the heat on slowly, from layer to layer, and its middle stays below the temperature that the time was made for. How thick one cook's pot becomes nobody can tell another. Recipes that are cooked down, such as ketchup and tomato sauce, were tested just so, and are acid."sv, "Leave it thin, with solids in half of the jar, and cook it down after opening; or freeze it thick."sv, ""sv, ""sv, ""sv, ""sv, a4137, a4138, a4140},
-    {"variant-of-tested-recipe"sv, "A variant of a tested recipe is not canned as something milder"sv, "error"sv, "untested"sv, "2026.11.3"sv, "The ingredients are {found}, but not by the published recipe, and no process is published for such a variant. {reason}"sv, ""sv, "A tested time belongs to the recipe that was tested. A chili of your own is not chile con carne, and no published time is its own. Published advice differs: one Extension office sends every such dish to the freezer; another takes the longest time of all parts and the smallest of their jars; and the soup table holds what is truly a soup, thin and half liquid. The stricter reading is kept here. Without broth or water the dish is a variant of that recipe and has no process. With a quarter of the batch or more of it, which is common practice without a source, it may go by the soup table, but only in a jar in which that recipe was tested, and never for less time than it has there."sv, "Cook the published recipe in its own amounts and write `food: {instead}`; or make a thin soup of it, with broth, in a jar that the recipe has; or freeze the dish."sv, ""sv, ""sv, ""sv, ""sv, a4141, a4142, a4145},
-    {"vent-too-short"sv, "The canner is vented long enough"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan vents the canner for {found}; the published directions ask for {required}."sv, ""sv, "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by."sv, "Let a steady jet of steam flow for {required}, then close the vent."sv, "The vent was open for {found} of steam; the published directions ask for {required}."sv, "Let a steady jet of steam flow for {required} before the vent is closed. A canner that was closed too early is let down, opened, vented and run for the whole time."sv, ""sv, ""sv, a4146, a4147, a4150},
-    {"vinegar-homemade"sv, "Vinegar is bought, with its strength on the label"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %."sv, ""sv, "Homemade vinegar turns out differently from batch to batch, and its strength is not known. Pickles, salsas and tomatoes rest on enough acid, evenly, in every part of every jar; too little lets botulism spores grow. A sour taste says little about strength. Vinegar from a shop is made to the strength that its label shows, so that a cup of it brings as much acid as the cup in the test."sv, "Use bought vinegar labeled 5 % or more, in the full amount, and keep the homemade one for the table."sv, ""sv, ""sv, ""sv, ""sv, a4070, a4151, a4154},
-    {"vinegar-too-weak"sv, "Vinegar has at least 5 % acid"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan has {found}; the tested amounts are amounts of vinegar with {required} acid."sv, ""sv, "Recipes count on vinegar of 5 % acid, also labeled 50 grain. Weaker vinegar, such as some rice and wine vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. More of the weak vinegar is no way out: it brings more water too, and nobody has tested that. Where 4 % vinegar went in by mistake: less than 24 hours after canning move the jars to the refrigerator; later than that throw the food away."sv, "Use vinegar labeled 5 % or more, in the full amount."sv, ""sv, ""sv, ""sv, ""sv, a4070, a4155, a4158},
-    {"water-low"sv, "Water covers the jars by an inch for the whole time"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "At {choices} the log has {found}; the jars need water an inch or more above their lids, and {required}. {reason}"sv, ""sv, "A part of a jar that stands out of the water is heated by air and steam from one side only, and warms up much more slowly than the tests of the process assume. The minutes in which the water was too low are not minutes of the tested process. Water that is topped up has to be boiling, or the boil is lost as well. For a process of more than half an hour start with two inches above the jars, and keep a kettle of boiling water at hand."sv, "Pour in boiling water until the jars are covered by 1 to 2 inches, bring it back to a full boil, and start the whole time again."sv, ""sv, ""sv, ""sv, ""sv, a23, a3815, a4160},
-    {"water-too-little"sv, "The canner holds as much water as the process asks for"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan puts {found} of water in the canner; the process for {food} asks for {required}."sv, ""sv, "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars."sv, "Put {required} of water in the canner before the jars go in."sv, ""sv, ""sv, ""sv, ""sv, a4161, a4162, a4164},
-    {"water-too-much"sv, "No more water goes into the jar than was tested"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}."sv, ""sv, "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list."sv, "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water."sv, ""sv, ""sv, ""sv, ""sv, a4165, a4166, a4169},
-    {"word-unknown"sv, "Words from a fixed list are spelled as in the list"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "\"{found}\" is no word that `{field}` knows."sv, ""sv, "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended."sv, "Use a word from the list. {instead}"sv, ""sv, ""sv, ""sv, ""sv, a23, a4170, a4172},
-    {"word-without-place"sv, "Every word under `prepared` has its place in the process"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it."sv, "Take the word out if it does not describe what you do; if it does, prepare the food as the process says."sv, ""sv, ""sv, ""sv, ""sv, a3856, a4173, a4176}};
-constexpr citation a4178[] = {{"clemson-soups"sv, ""sv, ""sv},
+    {"second-load"sv, "A log holds one load"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "At {choices} the log goes on with {found} behind the end of a load."sv, ""sv, "A run is held against the time of one load of jars. Where a canner was opened after the heat went off and heated again, other jars may stand in it, or the same ones once more; the log does not say. If one run was good and the other short, nobody could tell from such a log which jars got the process, and a verdict about the whole log would vouch for jars that did not get it. Every load is heated, vented and timed by itself, so each is judged by itself."sv, "Give each load its own log, from its first heat to its opening, and judge each. So also where the same jars were run once more: the new run stands in a log of its own."sv, ""sv, ""sv, ""sv, ""sv, a23, a4075, a4077},
+    {"slow-cooked"sv, "A dish from the slow cooker has no tested process"sv, "error"sv, "untested"sv, "2026.11.3"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "A slow cooker takes hours through the warm stretch in which bacteria grow, and it cooks food soft and thick, so that the jar fills densely. Nobody has published a process for dishes made in it; no Extension page was found that takes them. The published directions boil the food and fill it at once, hot, with its pieces still loose in thin liquid, and the time of the table counts on that."sv, "Cook the batch in a pot on the stove by the published directions and fill the jars at once, or freeze what came from the slow cooker."sv, ""sv, ""sv, ""sv, ""sv, a4078, a4079, a4081},
+    {"solids-over-half"sv, "The jar holds no more solids than the process allows"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan fills {found} of the jar with solids; the process for {food} allows {required}."sv, ""sv, "The soup process leaves the choice of vegetables, beans and meat to the cook, and it can do so because half of every jar is liquid. Liquid moves and carries the heat between the pieces. With more solids the jar gets denser and the middle heats later than the tested time counts on. That is also why the solids go in loosely and nothing that thickens goes in. A thicker soup is made after opening."sv, "Fill solids into {required}, and top up with the hot liquid."sv, ""sv, ""sv, ""sv, ""sv, a1261, a4082, a4084},
+    {"standing-unsaid"sv, "Food that waits says for how long and how warm"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "\"{found}\" lets the food wait. The plan does not say for how long and how warm."sv, ""sv, "Between 40 and 140 F cooked food may stand two hours in all, and one hour above 90 F. In a pot that cools on the stove overnight, bacteria grow for many hours, and some of them leave poisons that no canner takes away. In the refrigerator the same pot does no harm, if it was cooled fast and is boiled again before filling. Dried beans that soak in water are another thing: they are cooked after it."sv, "State it with `held`, such as 10 hours at 38 F, or say in that sentence that it stands in the refrigerator, or that it only soaks."sv, ""sv, ""sv, ""sv, ""sv, a3900, a4085, a4087},
+    {"steam-time-too-long"sv, "An atmospheric steam canner runs for at most 45 minutes"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "A steam canner runs for {required}, altitude included; this takes {found}."sv, ""sv, "A steam canner holds only a few quarts of water, and it may not be opened to add more. In a longer run it can boil dry; then the steam fails, the jars cool, and nobody sees it. So it takes only food whose whole time, with the minutes that the altitude adds, fits into 45. Figs in pints just fit up to 1,000 ft and no longer above. Tomatoes packed raw without liquid take 85 minutes and more anywhere."sv, "Use a boiling-water canner for the same time, kept filled over the jars, or the pressure process of the table if it has one."sv, ""sv, ""sv, ""sv, ""sv, a4088, a4089, a4091},
+    {"step-left-out"sv, "No step of the published preparation is left out"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan says \"{found}\"; the process for {food} has \"{required}\". {reason}"sv, "The plan does not say \"{required}\", and the process for {food} depends on it. {reason}"sv, "A published process is more than minutes and pressure. Peeling takes off soil and the germs in it, boiling drives out air and gives the jar a hot start, fresh water keeps starch out, and liquid over the food carries the heat. A ferment that has ended has made its acid. The time was tested with these steps. Leave one out and the jar in the canner is not the jar in the test: it may start cooler, be packed denser, hold less acid, or more germs than the time was made for."sv, "Do this step as the process says, and list `{required}` under `prepared`."sv, ""sv, ""sv, ""sv, ""sv, a4092, a4093, a4097},
+    {"step-names-unlisted"sv, "What the directions put in stands among the ingredients"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "The recipe speaks of {reason}, which is not among the ingredients."sv, ""sv, "A recipe often hides a spoonful of flour, a cup of cream or a handful of noodles in its directions. In the jar flour makes the liquid thick and noodles swell, so that heat reaches the middle too late. Such a thing decides whether a batch may be canned at all, and it is not passed over because the list forgot it. If it goes into the jar, the list has to say so, and how much. If it comes in when the jar is opened, the directions have to say that."sv, "Add it to the ingredients if it goes into the jar; otherwise say in that sentence that it comes in at serving."sv, ""sv, ""sv, ""sv, ""sv, a658, a4098, a4100},
+    {"step-pressure-lower"sv, "The directions name the pressure of this kitchen"sv, "warning"sv, "none"sv, "2026.11.3"sv, "{reason} That is the pressure of the lowest kitchens; this one needs {required}."sv, ""sv, "Most recipes print one pressure, 10 pounds for a weight or 11 on a dial, and mean a kitchen near the sea. High up the air presses less, so the same reading on the gauge means cooler steam, and the tables ask for more. The plan has the right number. But at the stove the recipe lies beside the canner, and its number is the one that is read. Whoever follows it holds the whole load too cool, and botulism spores can live on. So cross it out on the recipe and write the pressure of this kitchen beside it."sv, "Follow the pressure of the plan, not that of the recipe; change it in the directions."sv, ""sv, ""sv, ""sv, ""sv, a4101, a4102, a4104},
+    {"step-reminder"sv, "Steps that the plan leaves unsaid are named"sv, "note"sv, "none"sv, "2026.11.1"sv, "{reason}"sv, ""sv, "A plan need not repeat every step of the directions. Peeling, boiling, headspace and venting belong to the process all the same, because the time was tested with them. So whatever the plan does not mention is named here once, with its number, to be ticked off in the kitchen. A reminder changes nothing in the verdict. If the plan says that such a step is done differently, that is no reminder any more but a reason to reject it."sv, "Do this as it stands; it is part of the published process."sv, ""sv, ""sv, ""sv, ""sv, a4105, a4106, a4108},
+    {"steps-against-plan"sv, "The directions agree with the plan"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "The recipe and the plan do not agree. {reason}"sv, ""sv, "A plan is judged by what it states, but at the stove a cook follows the directions. Where the two differ, nobody can know which of them the jars will get. Many recipes were written for another kitchen, another jar, or before the tables were tested: they process a soup for half an hour, fill raw meat into a jar whose time was tested for a hot pack, or keep jars in boiling water for hours. A time holds only for the food as it was packed, in the canner it was tested in. So such a plan waits until its directions say the same as its numbers."sv, "Follow the published directions, and write them into the recipe; or state in the plan what the directions do."sv, ""sv, ""sv, ""sv, ""sv, a4101, a4109, a4111},
+    {"sugar-reduced-in-jam"sv, "The sugar of a jam or jelly is not cut"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan has {found}; the tested recipe for {food} has {required}."sv, ""sv, "In jam and jelly, sugar holds the water that mold and yeast need, and together with fruit acid and pectin it makes the fruit firm up. The short process counts on that. With less sugar, or with a sweetener in its place, it is another product: it may stay runny, and it may mold. Recipes with less sugar exist; they use a pectin made for it, and its directions are then the recipe. In canned fruit and most pickles sugar is only taste and may be left out."sv, "Use {required}, or follow the directions of a pectin made for less sugar."sv, ""sv, ""sv, ""sv, ""sv, a4112, a4113, a4116},
+    {"table-not-verified"sv, "The numbers of the table were confirmed in a publication"sv, "error"sv, "untested"sv, "2026.11.1"sv, "The only table found for {food} with this pack and jar is not used. {reason}"sv, ""sv, "Every number in this edition is meant to be read again in a current publication before anybody cans by it. For a few tables that did not work out: only an old copy was at hand, or another publication speaks against it, and then the stricter one counts. Such a table is shown, so that you can see what it says, but a plan that only it covers is not accepted. A wrong digit in a process time does not show on the jar."sv, "Ask your local Extension office for the current table, or choose a jar or food whose table is verified."sv, ""sv, ""sv, ""sv, ""sv, a4117, a4118, a4120},
+    {"temperature-too-low"sv, "Low-temperature pasteurization holds the water at 180 F or more"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan holds the water at {found}; low-temperature pasteurization needs {required}."sv, ""sv, "This gentle treatment keeps pickles crisp, and it has no heat to spare. Below 180 F, if only for a moment, the germs that spoil pickles can live on. Above 185 F nothing is lost but crispness. So a thermometer stands in the water, which covers the jars by an inch, and the full 30 minutes count only while it shows at least 180 F. Boiling water does the same job without a thermometer."sv, "Hold the water at {required} for the whole time, by a thermometer, or use the boiling-water process."sv, "At {choices} the log has {found}; low-temperature pasteurization holds {required} all the time. {reason}"sv, ""sv, ""sv, ""sv, a38, a4121, a4124},
+    {"thermometer-reads-high"sv, "A thermometer shows no more than water can have"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "At {choices} the log has {found}; water in an open canner and its steam have {required} here."sv, ""sv, "Water in a canner that is not under pressure gets no hotter than its boiling point, and so does the steam above it. That point lies lower the higher the kitchen lies: 212 F at the sea, about 203 F at 5,000 ft. Weather and a kitchen thermometer may move it by a few degrees. A thermometer that shows still more reads high, or touches the bottom of the pot, or measures something else. Then it also shows the wanted temperature before the water has it, so none of its readings can vouch for the process."sv, "Test the thermometer in boiling water, keep it off the bottom and the wall of the pot, and take another one if it reads high. If the row is wrong, put it right."sv, ""sv, ""sv, ""sv, ""sv, a4125, a4126, a4128},
+    {"thickener-in-jar"sv, "No flour, starch or other thickener goes into the jar unless the tested recipe has it"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "Heat gets to the middle of a jar because thin liquid moves and carries it. Flour, starch and batter make the liquid thick, so it hardly moves, and the middle stays cooler for longer than the tested time allows; botulism spores can live on there. How thick a batch turns out differs from cook to cook. Only a few tested recipes have a thickener: fruit pie fillings take cook-type modified corn starch, corn relish a little flour, green tomato relish a little cornstarch. There the kind and the amount were tested too, and another starch behaves differently."sv, "Can it thin, and thicken it when the jar is opened and heated for the table. A tested recipe that has a thickener takes its own kind, never more than printed."sv, ""sv, ""sv, ""sv, ""sv, a4129, a4130, a4134},
+    {"time-too-short"sv, "The time is at least the published one for the food, the pack and the jar"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan has {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}"sv, ""sv, "The published time is what the slowest spot in the jar needs to get hot and stay hot long enough. It was tested for that food, that pack and that size of jar. With less, germs in the middle can live on, in low-acid food botulism spores, and the jar will look and seal like any other. Minutes count from the moment the canner reaches its pressure or the water its full boil, and start again from zero if either is lost. In boiling water the time grows with the altitude, because water boils cooler up there; under pressure the altitude changes the pressure and never the time."sv, "Run the canner for at least {required}, counted from {counted}. {reason}"sv, "By the log the time ran for {found}; for {food} in {jar} jars the table asks for at least {required}. {reason}"sv, "Hold the pressure or the boil for the whole {required}, in one piece."sv, ""sv, ""sv, a4135, a4136, a4141},
+    {"timing-started-early"sv, "The timing starts when the pressure or the boil is reached"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "The timing began at {choices} with {found}; it counts from {required}. {reason}"sv, "The timing began at {choices}, less than a minute behind `weight-on`; a canner takes longer to come to {required}. {reason}"sv, "The tested minutes are minutes at the full pressure or at a full boil. While a canner is on its way there, the jars are far cooler than the gauge seems to promise, and the middle of the jar follows slowly. Minutes of venting and of heating up never count, however many they are. A timer that is started two minutes early takes two minutes from the only part of the process that was measured, and nothing later shows it."sv, "Start the timer when the gauge shows the pressure, the weight moves as its maker says, or the water is at a full boil. If it was started early, start it again then, for the whole time."sv, ""sv, ""sv, ""sv, ""sv, a4035, a3827, a4143},
+    {"too-dense"sv, "The food in the jar stays loose and thin"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "In a jar of loose pieces the thin liquid moves and carries the heat to the middle. A dish cooked down to a thick sauce, a stew that stands on the spoon or a jar packed tight passes the heat on slowly, from layer to layer, and its middle stays below the temperature that the time was made for. How thick one cook's pot becomes nobody can tell another. Recipes that are cooked down, such as ketchup and tomato sauce, were tested just so, and are acid."sv, "Leave it thin, with solids in half of the jar, and cook it down after opening; or freeze it thick."sv, ""sv, ""sv, ""sv, ""sv, a4144, a4145, a4147},
+    {"variant-of-tested-recipe"sv, "A variant of a tested recipe is not canned as something milder"sv, "error"sv, "untested"sv, "2026.11.3"sv, "The ingredients are {found}, but not by the published recipe, and no process is published for such a variant. {reason}"sv, ""sv, "A tested time belongs to the recipe that was tested. A chili of your own is not chile con carne, and no published time is its own. Published advice differs: one Extension office sends every such dish to the freezer; another takes the longest time of all parts and the smallest of their jars; and the soup table holds what is truly a soup, thin and half liquid. The stricter reading is kept here. Without broth or water the dish is a variant of that recipe and has no process. With a quarter of the batch or more of it, which is common practice without a source, it may go by the soup table, but only in a jar in which that recipe was tested, and never for less time than it has there."sv, "Cook the published recipe in its own amounts and write `food: {instead}`; or make a thin soup of it, with broth, in a jar that the recipe has; or freeze the dish."sv, ""sv, ""sv, ""sv, ""sv, a4148, a4149, a4152},
+    {"vent-too-short"sv, "The canner is vented long enough"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan vents the canner for {found}; the published directions ask for {required}."sv, ""sv, "Before the vent is closed, the canner is full of air. Air mixed with steam heats the jars less than steam alone at the same pressure: the gauge shows the right number and the food stays cooler. A full, steady jet of steam drives the air out. This belongs to every load in every pressure canner, and its minutes do not count toward the process time. One canner maker prints 7 minutes for its own canner; the USDA directions say 10, and 10 is what this check goes by."sv, "Let a steady jet of steam flow for {required}, then close the vent."sv, "The vent was open for {found} of steam; the published directions ask for {required}. {reason}"sv, "Let a steady jet of steam flow for {required} before the vent is closed. A canner that was closed too early is let down, opened, vented and run for the whole time."sv, ""sv, ""sv, a4153, a4154, a4157},
+    {"vinegar-homemade"sv, "Vinegar is bought, with its strength on the label"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" has no known strength, and the process for {food} rests on vinegar of 5 %."sv, ""sv, "Homemade vinegar turns out differently from batch to batch, and its strength is not known. Pickles, salsas and tomatoes rest on enough acid, evenly, in every part of every jar; too little lets botulism spores grow. A sour taste says little about strength. Vinegar from a shop is made to the strength that its label shows, so that a cup of it brings as much acid as the cup in the test."sv, "Use bought vinegar labeled 5 % or more, in the full amount, and keep the homemade one for the table."sv, ""sv, ""sv, ""sv, ""sv, a4070, a4158, a4161},
+    {"vinegar-too-weak"sv, "Vinegar has at least 5 % acid"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "The plan has {found}; the tested amounts are amounts of vinegar with {required} acid."sv, ""sv, "Recipes count on vinegar of 5 % acid, also labeled 50 grain. Weaker vinegar, such as some rice and wine vinegars, brings less acid in the same cup, and botulism spores may then grow in the jar. More of the weak vinegar is no way out: it brings more water too, and nobody has tested that. Where 4 % vinegar went in by mistake: less than 24 hours after canning move the jars to the refrigerator; later than that throw the food away."sv, "Use vinegar labeled 5 % or more, in the full amount."sv, ""sv, ""sv, ""sv, ""sv, a4070, a4162, a4165},
+    {"water-low"sv, "Water covers the jars by an inch for the whole time"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "At {choices} the log has {found}; the jars need water an inch or more above their lids, and {required}. {reason}"sv, ""sv, "A part of a jar that stands out of the water is heated by air and steam from one side only, and warms up much more slowly than the tests of the process assume. The minutes in which the water was too low are not minutes of the tested process. Water that is topped up has to be boiling, or the boil is lost as well. For a process of more than half an hour start with two inches above the jars, and keep a kettle of boiling water at hand."sv, "Pour in boiling water until the jars are covered by 1 to 2 inches, bring it back to a full boil, and start the whole time again."sv, ""sv, ""sv, ""sv, ""sv, a23, a3815, a4167},
+    {"water-too-little"sv, "The canner holds as much water as the process asks for"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan puts {found} of water in the canner; the process for {food} asks for {required}."sv, ""sv, "Most loads start with 2 to 3 inches of hot water in the canner. A few processes name an amount of their own, because they run so long that less water could boil away, and because the time to heat that much water is part of the test. For smoked fish it is 4 quarts of cool tap water, not less and not heated beforehand. A canner that runs dry loses its steam, and with it the heat around the jars."sv, "Put {required} of water in the canner before the jars go in."sv, ""sv, ""sv, ""sv, ""sv, a4168, a4169, a4171},
+    {"water-too-much"sv, "No more water goes into the jar than was tested"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}."sv, ""sv, "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list."sv, "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water."sv, ""sv, ""sv, ""sv, ""sv, a4172, a4173, a4176},
+    {"word-unknown"sv, "Words from a fixed list are spelled as in the list"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "\"{found}\" is no word that `{field}` knows."sv, ""sv, "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended."sv, "Use a word from the list. {instead}"sv, ""sv, ""sv, ""sv, ""sv, a23, a4177, a4179},
+    {"word-without-place"sv, "Every word under `prepared` has its place in the process"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it."sv, "Take the word out if it does not describe what you do; if it does, prepare the food as the process says."sv, ""sv, ""sv, ""sv, ""sv, a3856, a4180, a4183}};
+constexpr citation a4185[] = {{"clemson-soups"sv, ""sv, ""sv},
     {"iowa-thickeners-2018"sv, ""sv, ""sv}};
-constexpr citation a4179[] = {{"psu-not-to-can"sv, ""sv, ""sv}};
-constexpr citation a4180[] = {{"kstate-pumpkin"sv, ""sv, ""sv}};
-constexpr sv a4181[] = {"cured-meat"sv};
-constexpr citation a4182[] = {{"clemson-soups"sv, ""sv, ""sv}};
-constexpr left_out a4183[] = {{"thickener"sv, a1447, {}, "Leave out: {found} (thickener)."sv, "Thicken with it when a jar is opened."sv, "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated."sv, ""sv, a4178},
+constexpr citation a4186[] = {{"psu-not-to-can"sv, ""sv, ""sv}};
+constexpr citation a4187[] = {{"kstate-pumpkin"sv, ""sv, ""sv}};
+constexpr sv a4188[] = {"cured-meat"sv};
+constexpr citation a4189[] = {{"clemson-soups"sv, ""sv, ""sv}};
+constexpr left_out a4190[] = {{"thickener"sv, a1447, {}, "Leave out: {found} (thickener)."sv, "Thicken with it when a jar is opened."sv, "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated."sv, ""sv, a4185},
     {"grain-or-pasta"sv, a1564, {}, ""sv, "Stir in at serving: {found}."sv, "{found}: cook fresh when reheating; goes soft in the freezer."sv, ""sv, a3434},
     {"dairy"sv, a1838, {}, ""sv, "Stir in at serving: {found}."sv, "{found}: stir in when reheating; can separate in the freezer."sv, ""sv, a3434},
-    {"egg"sv, a2125, {}, "Leave out: {found} (egg)."sv, "Cook it fresh at serving."sv, "{found}: cook fresh when reheating; boiled egg turns tough in the freezer."sv, ""sv, a4179},
-    {"low-acid-puree"sv, a2384, {}, "Leave out: {found} (puree)."sv, "Stir it in when a jar is opened."sv, ""sv, ""sv, a4180},
-    {"cured-meat"sv, a4181, {}, "Leave out: {found} (cured meat)."sv, "Cook it and add it when the jar is heated."sv, ""sv, ""sv, a3605},
+    {"egg"sv, a2125, {}, "Leave out: {found} (egg)."sv, "Cook it fresh at serving."sv, "{found}: cook fresh when reheating; boiled egg turns tough in the freezer."sv, ""sv, a4186},
+    {"low-acid-puree"sv, a2384, {}, "Leave out: {found} (puree)."sv, "Stir it in when a jar is opened."sv, ""sv, ""sv, a4187},
+    {"cured-meat"sv, a4188, {}, "Leave out: {found} (cured meat)."sv, "Cook it and add it when the jar is heated."sv, ""sv, ""sv, a3605},
     {"fat"sv, a1458, {}, "Leave out: {found} (fat)."sv, "Add it when the jar is heated."sv, ""sv, ""sv, a3534},
     {"potato"sv, {}, a3739, ""sv, ""sv, "{found}: add when reheating; goes soft and grainy in the freezer."sv, "common practice, no source"sv, {}},
-    {"without-process"sv, {}, {}, "Leave out: {found} (no process of its own)."sv, "Add it when the jar is heated."sv, ""sv, ""sv, a4182},
+    {"without-process"sv, {}, {}, "Leave out: {found} (no process of its own)."sv, "Add it when the jar is heated."sv, ""sv, ""sv, a4189},
     {"not-held"sv, {}, {}, "Leave out: {found} (this process does not hold it)."sv, "Can it by its own table, or add it when the jar is heated."sv, ""sv, ""sv, a658},
     {"not-read"sv, {}, {}, "Leave out, or write otherwise: {found} (not understood)."sv, ""sv, ""sv, "common practice, no source"sv, {}},
-    {"word-of-a-line"sv, {}, {}, "Not in the jar: {found}."sv, "Do that when the jar is opened."sv, ""sv, ""sv, a4182}};
-constexpr sv a4184[] = {"soups"sv,
+    {"word-of-a-line"sv, {}, {}, "Not in the jar: {found}."sv, "Do that when the jar is opened."sv, ""sv, ""sv, a4189}};
+constexpr sv a4191[] = {"soups"sv,
     "soups-with-seafood"sv};
-constexpr citation a4185[] = {{"clemson-soups"sv, ""sv, ""sv},
+constexpr citation a4192[] = {{"clemson-soups"sv, ""sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv}};
-constexpr sv a4186[] = {"mixed-vegetables"sv};
-constexpr citation a4187[] = {{"osu-own-chili"sv, ""sv, ""sv}};
-constexpr citation a4188[] = {{"fda-food-code-cooling"sv, ""sv, ""sv},
+constexpr sv a4193[] = {"mixed-vegetables"sv};
+constexpr citation a4194[] = {{"osu-own-chili"sv, ""sv, ""sv}};
+constexpr citation a4195[] = {{"fda-food-code-cooling"sv, ""sv, ""sv},
     {"nal-leftovers"sv, ""sv, ""sv}};
-constexpr citation a4189[] = {{"usda-guide-1"sv, ""sv, ""sv}};
-constexpr citation a4190[] = {{"illinois-leftovers"sv, ""sv, ""sv}};
-constexpr way_step a4191[] = {{"soup-beans"sv, "frame"sv, a4184, a1254, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil."sv, ""sv, a4182},
-    {"soup-meat"sv, "frame"sv, a4184, a1256, "Cook the meat or fish first; take off fat and bones."sv, ""sv, a4182},
-    {"soup-fill"sv, "frame"sv, a4184, {}, "Drain the solids. Cover them with hot broth, tomatoes or water."sv, ""sv, a4182},
-    {"frame-boil"sv, "frame"sv, {}, {}, "Boil 5 minutes."sv, ""sv, a4185},
-    {"soup-half"sv, "frame"sv, a4184, {}, "Fill each jar half with solids, the rest with the hot liquid."sv, ""sv, a4182},
-    {"vegetables-fill"sv, "frame"sv, a4186, {}, "Fill the jars with the hot pieces and their liquid."sv, ""sv, a865},
-    {"recipe-whole"sv, "recipe"sv, {}, {}, "Follow the published recipe whole; its time is for its own amounts."sv, ""sv, a4187},
+constexpr citation a4196[] = {{"usda-guide-1"sv, ""sv, ""sv}};
+constexpr citation a4197[] = {{"illinois-leftovers"sv, ""sv, ""sv}};
+constexpr way_step a4198[] = {{"soup-beans"sv, "frame"sv, a4191, a1254, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil."sv, ""sv, a4189},
+    {"soup-meat"sv, "frame"sv, a4191, a1256, "Cook the meat or fish first; take off fat and bones."sv, ""sv, a4189},
+    {"soup-fill"sv, "frame"sv, a4191, {}, "Drain the solids. Cover them with hot broth, tomatoes or water."sv, ""sv, a4189},
+    {"frame-boil"sv, "frame"sv, {}, {}, "Boil 5 minutes."sv, ""sv, a4192},
+    {"soup-half"sv, "frame"sv, a4191, {}, "Fill each jar half with solids, the rest with the hot liquid."sv, ""sv, a4189},
+    {"vegetables-fill"sv, "frame"sv, a4193, {}, "Fill the jars with the hot pieces and their liquid."sv, ""sv, a865},
+    {"recipe-whole"sv, "recipe"sv, {}, {}, "Follow the published recipe whole; its time is for its own amounts."sv, ""sv, a4194},
     {"parts-join"sv, "parts"sv, {}, {}, "Can each part by its own table. Join and season them when the jars are opened."sv, "inference from the single tables, no source"sv, {}},
-    {"freezer-cool"sv, "freezer"sv, {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all."sv, ""sv, a4188},
+    {"freezer-cool"sv, "freezer"sv, {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all."sv, ""sv, a4195},
     {"freezer-box"sv, "freezer"sv, {}, {}, "Use freezer boxes or straight wide-mouth jars."sv, "common practice, no source"sv, {}},
-    {"freezer-headspace"sv, "freezer"sv, {}, {}, "Leave 1 1/2 in of headspace."sv, ""sv, a4189},
-    {"freezer-reheat"sv, "freezer"sv, {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker."sv, ""sv, a4190}};
-constexpr run_limit a4192[] = {{"longest-gap-min"sv, 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts."sv, "common practice, no source"sv, {}},
+    {"freezer-headspace"sv, "freezer"sv, {}, {}, "Leave 1 1/2 in of headspace."sv, ""sv, a4196},
+    {"freezer-reheat"sv, "freezer"sv, {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker."sv, ""sv, a4197}};
+constexpr run_limit a4199[] = {{"longest-gap-min"sv, 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts."sv, "common practice, no source"sv, {}},
     {"fastest-cooling-min"sv, 5, "A canner that is left alone does not lose its pressure faster."sv, "common practice, no source"sv, {}},
+    {"fastest-rise-min"sv, 1, "Between a vent that is closed and the pressure."sv, "common practice, no source"sv, {}},
     {"wait-after-zero-min"sv, 10, "Between pressure zero and the opening of the lid."sv, ""sv, a23},
     {"boil-tolerance-f"sv, 3, "Water that shows so much less than the boiling point of the place counts as boiling."sv, "common practice, no source"sv, {}},
     {"steam-tolerance-f"sv, 1, "Steam of a steam canner that shows so much less than the boiling point counts as pure."sv, "common practice, no source"sv, {}},
     {"zero-reading-psi"sv, 2, "What a gauge may show where there is no pressure, and by how much a gauge beside a weight may differ from it."sv, ""sv, a23},
     {"weight-swing-psi"sv, 1, "A gauge beside a weight may show so much more than 15 psi."sv, "common practice, no source"sv, {}}};
-constexpr citation a4193[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr citation a4200[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"nchfp-steam-canner"sv, ""sv, ""sv}};
-constexpr citation a4194[] = {{"nchfp-equipment"sv, ""sv, ""sv}};
-constexpr citation a4195[] = {{"nchfp-low-temperature"sv, ""sv, ""sv}};
-constexpr citation a4196[] = {{"nchfp-process-time"sv, ""sv, ""sv}};
-constexpr run_step a4197[] = {{"start"sv, "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`."sv, ""sv, a23},
+constexpr citation a4201[] = {{"nchfp-equipment"sv, ""sv, ""sv}};
+constexpr citation a4202[] = {{"nchfp-process-time"sv, ""sv, ""sv}};
+constexpr run_step a4203[] = {{"start"sv, "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`."sv, ""sv, a23},
     {"warm"sv, "Bring it to {hold}, then write `steam`."sv, ""sv, a23},
     {"vent"sv, "Let the steam flow for {limit}."sv, ""sv, a3844},
     {"close-vent"sv, "Close the vent now, and write `weight-on`."sv, ""sv, a23},
-    {"vent-again"sv, "Heat off. Let the pressure fall to zero by itself, open the vent, heat again, vent {limit} of steady steam, and start from there."sv, ""sv, a3844},
+    {"vent-again"sv, "Heat off. Let the pressure fall to zero by itself, then open the vent, heat again, vent {limit} of steady steam, and write `steam`, `weight-on` and `at-pressure` again."sv, ""sv, a3844},
     {"raise"sv, "Bring it to {hold}. Then write `at-pressure` and count {time}."sv, ""sv, a23},
     {"raise-boil"sv, "At {hold}, write `at-pressure` and count {time}."sv, ""sv, a23},
     {"hold"sv, "Hold {hold}."sv, ""sv, a23},
     {"raise-heat"sv, "Turn the heat up. Bring it back to {hold}."sv, ""sv, a23},
-    {"back-boil"sv, "Turn the heat up. Bring it back to {hold}."sv, ""sv, a4193},
+    {"back-boil"sv, "Turn the heat up. Bring it back to {hold}."sv, ""sv, a4200},
     {"refill"sv, "Pour in boiling water until the jars are covered by 1 to 2 in, and bring it back to {hold}."sv, ""sv, a23},
-    {"start-again"sv, "When it is back, start the whole {time} again, to {at} at the earliest. Earlier minutes do not count."sv, ""sv, a23},
+    {"start-again"sv, "When it is back, write `at-pressure` and start the whole {time} again, to {at} at the earliest. Earlier minutes do not count."sv, ""sv, a23},
     {"hold-again"sv, "Hold {hold}. The whole {time} counts from {at}."sv, ""sv, a23},
-    {"lower-heat"sv, "Turn the heat down, to no more than {limit}."sv, ""sv, a4194},
+    {"lower-heat"sv, "Turn the heat down, to no more than {limit}."sv, ""sv, a4201},
     {"then-off"sv, "Then turn the heat off, and let the pressure fall by itself."sv, ""sv, a23},
     {"off"sv, "Turn the heat off now, and write `heat-off`."sv, ""sv, a23},
     {"off-boiling"sv, "Heat off, lid off, wait 5 min. Then lift the jars out, upright."sv, ""sv, a23},
-    {"off-steam"sv, "Heat off. Lift the lid away from you, take the jars out, and let them cool in still air."sv, ""sv, a4085},
-    {"off-low"sv, "Heat off. Lift the jars out, upright."sv, ""sv, a4195},
+    {"off-steam"sv, "Heat off, wait 5 min. Lift the lid away from you, take the jars out, and let them cool in still air."sv, "the minutes of a boiling-water canner; no source"sv, {}},
+    {"off-low"sv, "Heat off, wait 5 min. Then lift the jars out, upright."sv, "the minutes of a boiling-water canner; no source"sv, {}},
     {"fall"sv, "Leave the canner alone until the pressure is zero: no cold water, no fan, weight on. Then write `zero`."sv, ""sv, a23},
-    {"wait"sv, "Take the weight off and wait {limit} before you open the lid, away from you."sv, ""sv, a23},
-    {"dry-canner"sv, "Heat off: the water is low. Let the pressure fall to zero by itself, open the canner, put in water, heat, vent {limit} of steady steam, and run the whole {time}."sv, "common practice, no source"sv, {}},
-    {"stop-plan"sv, "The plan itself is not a published process. Do not count on this run."sv, ""sv, a4196}};
-constexpr boiling_point a4198[] = {{0, 212000},
+    {"fall-instead"sv, "Or leave the canner alone until the pressure is zero: no cold water, no fan, weight on. Then write `zero`, and save the food as below."sv, ""sv, a23},
+    {"wait"sv, "At zero take the weight off, and wait {limit} before you open the lid, away from you."sv, ""sv, a23},
+    {"dry-canner"sv, "Heat off: the water is low. Let the pressure fall to zero by itself, open the canner, put in water, heat, vent {limit} of steady steam, and run the whole {time}; write each step again."sv, "common practice, no source"sv, {}},
+    {"gauge-first"sv, "The gauge is not at zero where there is no pressure, so nothing vouches for this run. Heat off. When the canner is without pressure, set the logger to gauge pressure or take another gauge, and begin again with the venting and a log of its own."sv, ""sv, a23},
+    {"gauges-first"sv, "Gauge and weight disagree, so nothing vouches for this run. Heat off, and let the pressure fall to zero by itself. Look for a wrong or clogged weight, take another gauge, and begin again with the venting and a log of its own."sv, ""sv, a23},
+    {"thermometer-first"sv, "The thermometer shows more than water can have here, so its readings vouch for nothing. Take another one, and begin the whole {time} again with a log of its own."sv, "common practice, no source"sv, {}},
+    {"own-log"sv, "Begin a log of its own for this load, from the first heat on."sv, "common practice, no source"sv, {}},
+    {"stop-plan"sv, "The plan itself is not a published process. Do not count on this run."sv, ""sv, a4202}};
+constexpr boiling_point a4204[] = {{0, 212000},
     {1000, 210200},
     {2000, 208400},
     {5000, 203000},
     {6000, 201100},
     {8000, 197400},
     {10000, 193600}};
-constexpr citation a4199[] = {{"nebraska-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4200[] = {{"kstate-unsealed"sv, ""sv, ""sv},
+constexpr citation a4205[] = {{"nebraska-unsealed"sv, ""sv, ""sv}};
+constexpr citation a4206[] = {{"kstate-unsealed"sv, ""sv, ""sv},
     {"usda-guide-1"sv, "1"sv, ""sv}};
-constexpr run_limit a4201[] = {{"reprocess-low-acid-h"sv, 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long."sv, ""sv, a4199},
-    {"reprocess-acid-h"sv, 24, "The same for acid food."sv, ""sv, a4200},
+constexpr run_limit a4207[] = {{"reprocess-low-acid-h"sv, 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long."sv, ""sv, a4205},
+    {"reprocess-acid-h"sv, 24, "The same for acid food."sv, ""sv, a4206},
     {"unsealed-h"sv, 24, "After the heat is off, a jar that did not seal may be processed again for so long."sv, ""sv, a3935},
     {"seals-from-h"sv, 12, "Seals are tested after at least so long."sv, ""sv, a23},
     {"seals-through-h"sv, 24, "And by then."sv, ""sv, a23}};
-constexpr citation a4202[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
+constexpr citation a4208[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
     {"kstate-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4203[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr citation a4209[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"nebraska-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4204[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
+constexpr citation a4210[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
     {"nchfp-safety"sv, ""sv, ""sv}};
-constexpr citation a4205[] = {{"kstate-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4206[] = {{"kstate-unsealed"sv, ""sv, ""sv},
+constexpr citation a4211[] = {{"kstate-unsealed"sv, ""sv, ""sv}};
+constexpr citation a4212[] = {{"kstate-unsealed"sv, ""sv, ""sv},
     {"nchfp-safety"sv, ""sv, ""sv}};
-constexpr run_step a4207[] = {{"more-readings"sv, "If you have more readings than the log shows, add them and judge it again. If not, go on."sv, "common practice, no source"sv, {}},
-    {"run-again"sv, "While the canner is closed and not at zero: heat on again, bring it to {hold}, and run the whole {time}."sv, ""sv, a23},
-    {"reprocess"sv, "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack."sv, ""sv, a4202},
-    {"refrigerate"sv, "Or refrigerate all jars, and eat the food within a few days."sv, ""sv, a4199},
-    {"freeze"sv, "Or freeze it, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4203},
-    {"discard-low-acid"sv, "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign."sv, ""sv, a4204},
-    {"discard-acid"sv, "Later than {at}, throw the food out."sv, ""sv, a4205},
-    {"discard-untested"sv, "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting."sv, ""sv, a4205},
+constexpr run_step a4213[] = {{"more-readings"sv, "If you have more readings than the log shows, add them and judge it again. If not, go on."sv, "common practice, no source"sv, {}},
+    {"run-again"sv, "While the canner is closed and not at zero: heat on again, bring it to {hold}, write `at-pressure` again, and run the whole {time}."sv, ""sv, a23},
+    {"reprocess"sv, "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack."sv, ""sv, a4208},
+    {"refrigerate"sv, "Or refrigerate all jars, and eat the food within a few days."sv, ""sv, a4205},
+    {"freeze"sv, "Or freeze it, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4209},
+    {"discard-low-acid"sv, "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign."sv, ""sv, a4210},
+    {"discard-acid"sv, "Later than {at}, throw the food out."sv, ""sv, a4211},
+    {"discard-untested"sv, "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting."sv, ""sv, a4211},
     {"cool"sv, "Let the jars stand upright, 1 in apart, out of drafts. Do not tighten the bands."sv, ""sv, a23},
     {"check-seals"sv, "Test every seal after 12 to 24 h, and write `unsealed` with the number."sv, ""sv, a23},
     {"liquid-lost"sv, "Jars that lost liquid: do not open them to refill. Sealed, they are used first. If half or more is gone, refrigerate and use in 2 to 3 days."sv, "first two sentences as in the USDA guide, part 1; half or more: from memory"sv, {}},
     {"reprocess-unsealed"sv, "Unsealed jars: new lid, checked jar, food heated to a boil and filled hot, and the whole published process for the hot pack again."sv, ""sv, a3935},
-    {"refrigerate-unsealed"sv, "Or unsealed jars: refrigerate them and eat the food within a few days."sv, ""sv, a4203},
-    {"freeze-unsealed"sv, "Or freeze them, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4203},
-    {"discard-unsealed"sv, "Unsealed jars found later than {at}, throw out without tasting."sv, ""sv, a4206},
+    {"refrigerate-unsealed"sv, "Or unsealed jars: refrigerate them and eat the food within a few days."sv, ""sv, a4209},
+    {"freeze-unsealed"sv, "Or freeze them, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4209},
+    {"discard-unsealed"sv, "Unsealed jars found later than {at}, throw out without tasting."sv, ""sv, a4212},
     {"broken"sv, "Throw out the food of a broken jar; glass may be in it."sv, "common practice, no source"sv, {}}};
-constexpr sv a4208[] = {"pie-filling-apple"sv,
+constexpr sv a4214[] = {"pie-filling-apple"sv,
     "pie-filling-blueberry"sv,
     "pie-filling-cherry"sv,
     "pie-filling-green-tomato"sv,
@@ -64982,30 +64996,30 @@ constexpr sv a4208[] = {"pie-filling-apple"sv,
     "mincemeat-pie-filling"sv,
     "pumpkin"sv,
     "squash-winter"sv};
-constexpr sv a4209[] = {"pressure"sv};
-constexpr citation a4210[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr sv a4215[] = {"pressure"sv};
+constexpr citation a4216[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"msu-canning-equipment"sv, ""sv, ""sv}};
-constexpr sv a4211[] = {"boiling-water"sv};
-constexpr sv a4212[] = {"steam"sv};
-constexpr sv a4213[] = {"low-temperature"sv};
-constexpr citation a4214[] = {{"illinois-canner"sv, ""sv, ""sv}};
-constexpr sv a4215[] = {"steam"sv,
+constexpr sv a4217[] = {"boiling-water"sv};
+constexpr sv a4218[] = {"steam"sv};
+constexpr sv a4219[] = {"low-temperature"sv};
+constexpr citation a4220[] = {{"illinois-canner"sv, ""sv, ""sv}};
+constexpr sv a4221[] = {"steam"sv,
     "low-temperature"sv};
-constexpr sv a4216[] = {"pressure"sv,
+constexpr sv a4222[] = {"pressure"sv,
     "boiling-water"sv,
     "steam"sv,
     "low-temperature"sv};
-constexpr day_minutes a4217[] = {{"heat-up-pressure"sv, "heat-up"sv, a4209, 12, 15, 15, "heat up until steam flows from the open vent"sv, ""sv, a4210},
-    {"heat-up-boiling-water"sv, "heat-up"sv, a4211, 20, 30, 30, "heat up to a full boil with the jars in the water"sv, ""sv, a4210},
-    {"heat-up-steam"sv, "heat-up"sv, a4212, 20, 30, 30, "heat up until a full column of pure steam flows"sv, "the minutes of a boiling-water canner, which has more water to heat; no source"sv, {}},
-    {"heat-up-low-temperature"sv, "heat-up"sv, a4213, 20, 30, 30, "heat the water to the temperature of the process"sv, "the minutes to a full boil, which is hotter; no source"sv, {}},
-    {"come-up"sv, "come-up"sv, a4209, 3, 10, 10, "pressure builds up after the vent is closed"sv, ""sv, a23},
-    {"cool-down"sv, "cool-down"sv, a4209, 20, 60, 60, "the pressure falls to zero by itself"sv, ""sv, a4210},
-    {"rest-pressure"sv, "rest"sv, a4209, 10, 10, 10, "the vent is open, the lid stays on"sv, ""sv, a23},
-    {"rest-boiling-water"sv, "rest"sv, a4211, 5, 5, 5, "the heat is off and the lid is off, the jars stay in"sv, ""sv, a4214},
-    {"rest-steam"sv, "rest"sv, a4215, 5, 5, 5, "the heat is off, the jars stay in"sv, "the minutes of a boiling-water canner; no source"sv, {}},
-    {"next-load"sv, "next-load"sv, a4216, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars"sv, "common practice, no source"sv, {}}};
-constexpr day_number a4218[] = {{"mouth-regular"sv, 2375, "in"sv, "width of a regular mouth, for the room that the headspace takes"sv, ""sv, a23},
+constexpr day_minutes a4223[] = {{"heat-up-pressure"sv, "heat-up"sv, a4215, 12, 15, 15, "heat up until steam flows from the open vent"sv, ""sv, a4216},
+    {"heat-up-boiling-water"sv, "heat-up"sv, a4217, 20, 30, 30, "heat up to a full boil with the jars in the water"sv, ""sv, a4216},
+    {"heat-up-steam"sv, "heat-up"sv, a4218, 20, 30, 30, "heat up until a full column of pure steam flows"sv, "the minutes of a boiling-water canner, which has more water to heat; no source"sv, {}},
+    {"heat-up-low-temperature"sv, "heat-up"sv, a4219, 20, 30, 30, "heat the water to the temperature of the process"sv, "the minutes to a full boil, which is hotter; no source"sv, {}},
+    {"come-up"sv, "come-up"sv, a4215, 3, 10, 10, "pressure builds up after the vent is closed"sv, ""sv, a23},
+    {"cool-down"sv, "cool-down"sv, a4215, 20, 60, 60, "the pressure falls to zero by itself"sv, ""sv, a4216},
+    {"rest-pressure"sv, "rest"sv, a4215, 10, 10, 10, "the vent is open, the lid stays on"sv, ""sv, a23},
+    {"rest-boiling-water"sv, "rest"sv, a4217, 5, 5, 5, "the heat is off and the lid is off, the jars stay in"sv, ""sv, a4220},
+    {"rest-steam"sv, "rest"sv, a4221, 5, 5, 5, "the heat is off, the jars stay in"sv, "the minutes of a boiling-water canner; no source"sv, {}},
+    {"next-load"sv, "next-load"sv, a4222, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars"sv, "common practice, no source"sv, {}}};
+constexpr day_number a4224[] = {{"mouth-regular"sv, 2375, "in"sv, "width of a regular mouth, for the room that the headspace takes"sv, ""sv, a23},
     {"mouth-wide"sv, 3000, "in"sv, "width of a wide mouth, for the room that the headspace takes"sv, ""sv, a23},
     {"smallest-load-quarts"sv, 2000, "jars"sv, "fewest quarts in a pressure canner; good practice of a jar maker, no limit of the USDA"sv, ""sv, a3949},
     {"smallest-load-pints"sv, 4000, "jars"sv, "fewest pints in a pressure canner; good practice of a jar maker, no limit of the USDA"sv, ""sv, a3949},
@@ -65016,130 +65030,130 @@ constexpr day_number a4218[] = {{"mouth-regular"sv, 2375, "in"sv, "width of a re
     {"keep-years"sv, 1000, "years"sv, "best within so long; a matter of quality, no limit of safety"sv, ""sv, a23},
     {"boil-before-tasting"sv, 10000, "min"sv, "boiled so long before tasting, below 1,000 ft"sv, ""sv, a23},
     {"boil-each-1000-ft"sv, 1000, "min"sv, "and so much longer for each 1,000 ft, a begun thousand counted whole"sv, ""sv, a23}};
-constexpr sv a4219[] = {"apples"sv,
+constexpr sv a4225[] = {"apples"sv,
     "apple"sv};
-constexpr sv a4220[] = {"apples-sliced"sv};
-constexpr citation a4221[] = {{"uga-yields"sv, ""sv, ""sv}};
-constexpr sv a4222[] = {"berries"sv,
+constexpr sv a4226[] = {"apples-sliced"sv};
+constexpr citation a4227[] = {{"uga-yields"sv, ""sv, ""sv}};
+constexpr sv a4228[] = {"berries"sv,
     "blackberries"sv,
     "blueberries"sv,
     "raspberries"sv,
     "gooseberries"sv,
     "currants"sv};
-constexpr sv a4223[] = {"cherries"sv,
+constexpr sv a4229[] = {"cherries"sv,
     "cherry"sv};
-constexpr sv a4224[] = {"cherries-whole"sv};
-constexpr sv a4225[] = {"figs"sv,
+constexpr sv a4230[] = {"cherries-whole"sv};
+constexpr sv a4231[] = {"figs"sv,
     "fig"sv};
-constexpr sv a4226[] = {"grapes"sv,
+constexpr sv a4232[] = {"grapes"sv,
     "grape"sv};
-constexpr sv a4227[] = {"grapes-whole"sv};
-constexpr sv a4228[] = {"nectarines"sv};
-constexpr sv a4229[] = {"peaches"sv};
-constexpr sv a4230[] = {"pears"sv};
-constexpr citation a4231[] = {{"usda-guide-2"sv, "2"sv, ""sv},
+constexpr sv a4233[] = {"grapes-whole"sv};
+constexpr sv a4234[] = {"nectarines"sv};
+constexpr sv a4235[] = {"peaches"sv};
+constexpr sv a4236[] = {"pears"sv};
+constexpr citation a4237[] = {{"usda-guide-2"sv, "2"sv, ""sv},
     {"uga-yields"sv, ""sv, ""sv}};
-constexpr sv a4232[] = {"pineapple"sv,
+constexpr sv a4238[] = {"pineapple"sv,
     "pineapples"sv};
-constexpr sv a4233[] = {"tomatoes"sv,
+constexpr sv a4239[] = {"tomatoes"sv,
     "tomato"sv};
-constexpr sv a4234[] = {"dry beans"sv,
+constexpr sv a4240[] = {"dry beans"sv,
     "dried beans"sv,
     "dry peas"sv,
     "dried peas"sv,
     "white beans"sv,
     "beans"sv};
-constexpr sv a4235[] = {"beans-dry"sv,
+constexpr sv a4241[] = {"beans-dry"sv,
     "beans-dry-with-sauce"sv,
     "beans-baked"sv};
-constexpr sv a4236[] = {"lima beans"sv,
+constexpr sv a4242[] = {"lima beans"sv,
     "limas"sv,
     "lima beans in pods"sv};
-constexpr sv a4237[] = {"green beans"sv,
+constexpr sv a4243[] = {"green beans"sv,
     "snap beans"sv,
     "wax beans"sv,
     "beans"sv};
-constexpr sv a4238[] = {"corn"sv,
+constexpr sv a4244[] = {"corn"sv,
     "corn in husk"sv,
     "sweet corn"sv};
-constexpr sv a4239[] = {"peas"sv,
+constexpr sv a4245[] = {"peas"sv,
     "green peas"sv,
     "peas in pods"sv};
-constexpr sv a4240[] = {"peppers"sv,
+constexpr sv a4246[] = {"peppers"sv,
     "pepper"sv,
     "chiles"sv};
-constexpr sv a4241[] = {"sweet potatoes"sv,
+constexpr sv a4247[] = {"sweet potatoes"sv,
     "sweet potato"sv};
-constexpr sv a4242[] = {"potatoes"sv,
+constexpr sv a4248[] = {"potatoes"sv,
     "potato"sv,
     "white potatoes"sv};
-constexpr sv a4243[] = {"pumpkin"sv,
+constexpr sv a4249[] = {"pumpkin"sv,
     "pumpkins"sv,
     "winter squash"sv,
     "squash"sv};
-constexpr sv a4244[] = {"pumpkin"sv,
+constexpr sv a4250[] = {"pumpkin"sv,
     "squash-winter"sv};
-constexpr sv a4245[] = {"greens"sv,
+constexpr sv a4251[] = {"greens"sv,
     "spinach"sv,
     "chard"sv,
     "kale"sv,
     "collards"sv};
-constexpr day_produce a4246[] = {{"apples"sv, a4219, a4220, "quart"sv, 2500, 3000, 48, 16, 20, ""sv, a4221},
-    {"apples-for-sauce"sv, a4219, a1491, "quart"sv, 2500, 3500, 0, 0, 0, ""sv, a4221},
-    {"apricots"sv, a3631, a3630, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4221},
-    {"berries"sv, a4222, a1631, "quart"sv, 1500, 3000, 0, 0, 0, ""sv, a4221},
-    {"cherries"sv, a4223, a4224, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4221},
-    {"figs"sv, a4225, a2255, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4221},
-    {"grapes"sv, a4226, a4227, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a4221},
-    {"nectarines"sv, a3712, a4228, "quart"sv, 2000, 3000, 0, 0, 0, ""sv, a4221},
-    {"peaches"sv, a3723, a4229, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4221},
-    {"pears"sv, a3726, a4230, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4231},
-    {"pineapple"sv, a4232, a1291, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a4221},
-    {"plums"sv, a3735, a3736, "quart"sv, 2000, 2500, 56, 22, 36, ""sv, a4221},
-    {"rhubarb"sv, a750, a750, "quart"sv, 2000, 2000, 0, 0, 0, ""sv, a4221},
-    {"tomatoes"sv, a4233, a2446, "quart"sv, 2500, 3500, 53, 15, 21, ""sv, a4221},
-    {"tomatoes-for-juice"sv, a4233, a341, "quart"sv, 3000, 3500, 0, 0, 0, ""sv, a4221},
+constexpr day_produce a4252[] = {{"apples"sv, a4225, a4226, "quart"sv, 2500, 3000, 48, 16, 20, ""sv, a4227},
+    {"apples-for-sauce"sv, a4225, a1491, "quart"sv, 2500, 3500, 0, 0, 0, ""sv, a4227},
+    {"apricots"sv, a3631, a3630, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4227},
+    {"berries"sv, a4228, a1631, "quart"sv, 1500, 3000, 0, 0, 0, ""sv, a4227},
+    {"cherries"sv, a4229, a4230, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4227},
+    {"figs"sv, a4231, a2255, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4227},
+    {"grapes"sv, a4232, a4233, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a4227},
+    {"nectarines"sv, a3712, a4234, "quart"sv, 2000, 3000, 0, 0, 0, ""sv, a4227},
+    {"peaches"sv, a3723, a4235, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4227},
+    {"pears"sv, a3726, a4236, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4237},
+    {"pineapple"sv, a4238, a1291, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a4227},
+    {"plums"sv, a3735, a3736, "quart"sv, 2000, 2500, 56, 22, 36, ""sv, a4227},
+    {"rhubarb"sv, a750, a750, "quart"sv, 2000, 2000, 0, 0, 0, ""sv, a4227},
+    {"tomatoes"sv, a4239, a2446, "quart"sv, 2500, 3500, 53, 15, 21, ""sv, a4227},
+    {"tomatoes-for-juice"sv, a4239, a341, "quart"sv, 3000, 3500, 0, 0, 0, ""sv, a4227},
     {"asparagus"sv, a274, a274, "quart"sv, 3500, 3500, 0, 0, 0, ""sv, a658},
-    {"dry-beans"sv, a4234, a4235, "quart"sv, 750, 750, 0, 0, 0, ""sv, a658},
-    {"lima-beans"sv, a4236, a2340, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a658},
-    {"green-beans"sv, a4237, a2338, "quart"sv, 2000, 2000, 30, 12, 22, ""sv, a658},
+    {"dry-beans"sv, a4240, a4241, "quart"sv, 750, 750, 0, 0, 0, ""sv, a658},
+    {"lima-beans"sv, a4242, a2340, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a658},
+    {"green-beans"sv, a4243, a2338, "quart"sv, 2000, 2000, 30, 12, 22, ""sv, a658},
     {"beets"sv, a3648, a1524, "quart"sv, 3000, 3000, 0, 0, 0, ""sv, a658},
     {"carrots"sv, a3660, a1526, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a658},
-    {"corn-for-cream-style"sv, a4238, a2034, "pint"sv, 2250, 2250, 0, 0, 0, ""sv, a658},
-    {"corn"sv, a4238, a1984, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a658},
+    {"corn-for-cream-style"sv, a4244, a2034, "pint"sv, 2250, 2250, 0, 0, 0, ""sv, a658},
+    {"corn"sv, a4244, a1984, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a658},
     {"mushrooms"sv, a3710, a2039, "pint"sv, 2000, 2000, 0, 0, 0, ""sv, a658},
     {"okra"sv, a889, a889, "quart"sv, 1500, 1500, 0, 0, 0, ""sv, a658},
-    {"peas"sv, a4239, a2346, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a658},
-    {"peppers"sv, a4240, a1453, "pint"sv, 1000, 1000, 0, 0, 0, ""sv, a658},
-    {"sweet-potatoes"sv, a4241, a3234, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a658},
-    {"potatoes"sv, a4242, a2963, "quart"sv, 2500, 3000, 0, 0, 0, ""sv, a658},
-    {"pumpkin"sv, a4243, a4244, "quart"sv, 2250, 2250, 0, 0, 0, ""sv, a658},
-    {"greens"sv, a4245, a1606, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a658}};
-constexpr citation a4247[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+    {"peas"sv, a4245, a2346, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a658},
+    {"peppers"sv, a4246, a1453, "pint"sv, 1000, 1000, 0, 0, 0, ""sv, a658},
+    {"sweet-potatoes"sv, a4247, a3234, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a658},
+    {"potatoes"sv, a4248, a2963, "quart"sv, 2500, 3000, 0, 0, 0, ""sv, a658},
+    {"pumpkin"sv, a4249, a4250, "quart"sv, 2250, 2250, 0, 0, 0, ""sv, a658},
+    {"greens"sv, a4251, a1606, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a658}};
+constexpr citation a4253[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"wisconsin-steam-canner"sv, ""sv, ""sv}};
-constexpr citation a4248[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr citation a4254[] = {{"nchfp-low-temperature"sv, ""sv, ""sv}};
+constexpr citation a4255[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"iowa-canner-load"sv, ""sv, ""sv}};
-constexpr citation a4249[] = {{"wisconsin-steam-canner"sv, ""sv, ""sv}};
-constexpr citation a4250[] = {{"uaf-fish-quarts"sv, ""sv, ""sv}};
-constexpr sv a4251[] = {"dial"sv};
-constexpr sv a4252[] = {"weighted"sv};
-constexpr sv a4253[] = {"any"sv};
-constexpr citation a4254[] = {{"nchfp-steam-canner"sv, ""sv, ""sv}};
-constexpr citation a4255[] = {{"nal-leftovers"sv, ""sv, ""sv},
+constexpr citation a4256[] = {{"uaf-fish-quarts"sv, ""sv, ""sv}};
+constexpr sv a4257[] = {"dial"sv};
+constexpr sv a4258[] = {"weighted"sv};
+constexpr sv a4259[] = {"any"sv};
+constexpr citation a4260[] = {{"nchfp-steam-canner"sv, ""sv, ""sv}};
+constexpr citation a4261[] = {{"nal-leftovers"sv, ""sv, ""sv},
     {"missouri-leftovers"sv, ""sv, ""sv}};
-constexpr citation a4256[] = {{"nal-leftovers"sv, ""sv, ""sv}};
-constexpr citation a4257[] = {{"kstate-odd-jars"sv, ""sv, ""sv},
+constexpr citation a4262[] = {{"nal-leftovers"sv, ""sv, ""sv}};
+constexpr citation a4263[] = {{"kstate-odd-jars"sv, ""sv, ""sv},
     {"nchfp-jar-sizes"sv, ""sv, ""sv}};
-constexpr day_text a4258[] = {{"check-canner"sv, "step"sv, ""sv, a4209, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge."sv, "common practice, no source"sv, {}},
+constexpr day_text a4264[] = {{"check-canner"sv, "step"sv, ""sv, a4215, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge."sv, "common practice, no source"sv, {}},
     {"wash-jars"sv, "step"sv, ""sv, {}, {}, {}, "Wash {jars} jars and look for chips and cracks."sv, ""sv, a23},
     {"sterilize-jars"sv, "step"sv, "sterilize"sv, {}, {}, {}, "Boil the empty jars for {sterilize} minutes; the process is too short to do it."sv, ""sv, a23},
-    {"jars-hot"sv, "step"sv, ""sv, {}, {}, {}, "Keep the jars hot until they are filled."sv, ""sv, a4247},
+    {"jars-hot"sv, "step"sv, ""sv, {}, {}, {}, "Keep the jars hot until they are filled."sv, ""sv, a4253},
     {"lids-ready"sv, "step"sv, ""sv, {}, {}, {}, "Lay out new flat lids and sound bands; make the lids ready as their maker says."sv, ""sv, a23},
-    {"canner-water-own"sv, "step"sv, "own-water"sv, a4209, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say."sv, ""sv, a4161},
-    {"canner-water"sv, "step"sv, "usual-water"sv, a4209, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F."sv, ""sv, a23},
-    {"canner-water-boiling"sv, "step"sv, ""sv, a4211, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F."sv, ""sv, a23},
-    {"canner-water-steam"sv, "step"sv, ""sv, a4212, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it."sv, "common practice, no source"sv, {}},
-    {"canner-water-low"sv, "step"sv, ""sv, a4213, {}, {}, "Fill the canner half with water of 120 to 140 F."sv, ""sv, a4195},
+    {"canner-water-own"sv, "step"sv, "own-water"sv, a4215, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say."sv, ""sv, a4168},
+    {"canner-water"sv, "step"sv, "usual-water"sv, a4215, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F."sv, ""sv, a23},
+    {"canner-water-boiling"sv, "step"sv, ""sv, a4217, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F."sv, ""sv, a23},
+    {"canner-water-steam"sv, "step"sv, ""sv, a4218, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it."sv, "common practice, no source"sv, {}},
+    {"canner-water-low"sv, "step"sv, ""sv, a4219, {}, {}, "Fill the canner half with water of 120 to 140 F."sv, ""sv, a4254},
     {"food"sv, "step"sv, "conditions"sv, {}, {}, {}, "Prepare the food by the directions of its process:"sv, ""sv, a23},
     {"acid"sv, "step"sv, "acid"sv, {}, {}, {}, "Put acid into each jar: {acid}."sv, ""sv, a3800},
     {"solids"sv, "step"sv, "solids"sv, {}, {}, {}, "Of each jar, at most {solids} is solids, drained and loose; the rest is hot liquid."sv, ""sv, a658},
@@ -65148,49 +65162,49 @@ constexpr day_text a4258[] = {{"check-canner"sv, "step"sv, ""sv, a4209, {}, {}, 
     {"bubbles"sv, "step"sv, ""sv, {}, {}, {}, "Take out air bubbles with a tool that is not metal; measure the headspace again and correct it."sv, ""sv, a23},
     {"rims"sv, "step"sv, ""sv, {}, {}, {}, "Wipe the rims clean."sv, ""sv, a23},
     {"lids-on"sv, "step"sv, ""sv, {}, {}, {}, "Put on the flat lids and screw the bands on fingertip tight."sv, ""sv, a23},
-    {"load"sv, "step"sv, ""sv, {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water."sv, ""sv, a4248},
-    {"cover-water"sv, "step"sv, "up-to-30-min"sv, a4211, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on."sv, ""sv, a23},
-    {"cover-water-long"sv, "step"sv, "over-30-min"sv, a4211, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on."sv, "from memory of the 2015 guide; 1 inch is the least"sv, {}},
-    {"cover-water-low"sv, "step"sv, ""sv, a4213, {}, {}, "Add hot water until it stands 1 inch over the lids."sv, ""sv, a4195},
-    {"close-lid"sv, "step"sv, ""sv, a4209, {}, {}, "Lock the lid. Leave the weight off or the petcock open."sv, ""sv, a23},
-    {"close-lid-steam"sv, "step"sv, ""sv, a4212, {}, {}, "Put the lid on."sv, ""sv, a4249},
-    {"own-heat-up"sv, "step"sv, "own-heat-up"sv, a4209, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily."sv, ""sv, a4250},
-    {"vent"sv, "step"sv, ""sv, a4209, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes."sv, ""sv, a3844},
-    {"close-vent"sv, "step"sv, ""sv, a4209, {}, {}, "Put the weight on or close the petcock."sv, ""sv, a23},
-    {"start-dial"sv, "step"sv, ""sv, a4209, {}, a4251, "When the dial shows {pressure}, start the timer. Not before."sv, ""sv, a23},
-    {"start-weight"sv, "step"sv, ""sv, a4209, {}, a4252, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before."sv, ""sv, a23},
-    {"start-pressure"sv, "step"sv, ""sv, a4209, {}, a4253, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before."sv, ""sv, a23},
-    {"start-boil"sv, "step"sv, ""sv, a4211, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before."sv, ""sv, a23},
-    {"start-steam"sv, "step"sv, ""sv, a4212, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before."sv, ""sv, a4249},
-    {"start-low"sv, "step"sv, ""sv, a4213, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before."sv, ""sv, a4195},
-    {"hold-pressure"sv, "step"sv, ""sv, a4209, {}, {}, "Hold it at or a little above {pressure} for {time}."sv, ""sv, a23},
-    {"hold-boil"sv, "step"sv, ""sv, a4211, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water."sv, ""sv, a23},
-    {"hold-steam"sv, "step"sv, ""sv, a4212, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water."sv, ""sv, a4254},
-    {"hold-low"sv, "step"sv, ""sv, a4213, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer."sv, ""sv, a4195},
-    {"heat-off-pressure"sv, "step"sv, ""sv, a4209, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent."sv, ""sv, a23},
-    {"rest-pressure"sv, "step"sv, ""sv, a4209, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you."sv, ""sv, a23},
-    {"rest-boiling"sv, "step"sv, ""sv, a4211, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes."sv, ""sv, a4214},
-    {"rest-other"sv, "step"sv, ""sv, a4215, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you."sv, "the minutes of a boiling-water canner; no source"sv, {}},
+    {"load"sv, "step"sv, ""sv, {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water."sv, ""sv, a4255},
+    {"cover-water"sv, "step"sv, "up-to-30-min"sv, a4217, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on."sv, ""sv, a23},
+    {"cover-water-long"sv, "step"sv, "over-30-min"sv, a4217, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on."sv, "from memory of the 2015 guide; 1 inch is the least"sv, {}},
+    {"cover-water-low"sv, "step"sv, ""sv, a4219, {}, {}, "Add hot water until it stands 1 inch over the lids."sv, ""sv, a4254},
+    {"close-lid"sv, "step"sv, ""sv, a4215, {}, {}, "Lock the lid. Leave the weight off or the petcock open."sv, ""sv, a23},
+    {"close-lid-steam"sv, "step"sv, ""sv, a4218, {}, {}, "Put the lid on."sv, ""sv, a4125},
+    {"own-heat-up"sv, "step"sv, "own-heat-up"sv, a4215, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily."sv, ""sv, a4256},
+    {"vent"sv, "step"sv, ""sv, a4215, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes."sv, ""sv, a3844},
+    {"close-vent"sv, "step"sv, ""sv, a4215, {}, {}, "Put the weight on or close the petcock."sv, ""sv, a23},
+    {"start-dial"sv, "step"sv, ""sv, a4215, {}, a4257, "When the dial shows {pressure}, start the timer. Not before."sv, ""sv, a23},
+    {"start-weight"sv, "step"sv, ""sv, a4215, {}, a4258, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before."sv, ""sv, a23},
+    {"start-pressure"sv, "step"sv, ""sv, a4215, {}, a4259, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before."sv, ""sv, a23},
+    {"start-boil"sv, "step"sv, ""sv, a4217, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before."sv, ""sv, a23},
+    {"start-steam"sv, "step"sv, ""sv, a4218, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before."sv, ""sv, a4125},
+    {"start-low"sv, "step"sv, ""sv, a4219, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before."sv, ""sv, a4254},
+    {"hold-pressure"sv, "step"sv, ""sv, a4215, {}, {}, "Hold it at or a little above {pressure} for {time}."sv, ""sv, a23},
+    {"hold-boil"sv, "step"sv, ""sv, a4217, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water."sv, ""sv, a23},
+    {"hold-steam"sv, "step"sv, ""sv, a4218, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water."sv, ""sv, a4260},
+    {"hold-low"sv, "step"sv, ""sv, a4219, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer."sv, ""sv, a4254},
+    {"heat-off-pressure"sv, "step"sv, ""sv, a4215, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent."sv, ""sv, a23},
+    {"rest-pressure"sv, "step"sv, ""sv, a4215, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you."sv, ""sv, a23},
+    {"rest-boiling"sv, "step"sv, ""sv, a4217, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes."sv, ""sv, a4220},
+    {"rest-other"sv, "step"sv, ""sv, a4221, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you."sv, "the minutes of a boiling-water canner; no source"sv, {}},
     {"lift"sv, "step"sv, ""sv, {}, {}, {}, "Lift the jars straight up, set them 1 inch apart on a rack or towel, out of drafts. Do not tighten the bands."sv, ""sv, a23},
     {"cool"sv, "step"sv, ""sv, {}, {}, {}, "Let them stand {cool_least} to {cool_most} hours at room temperature."sv, ""sv, a23},
     {"check"sv, "step"sv, ""sv, {}, {}, {}, "Take the bands off and test every seal."sv, ""sv, a23},
     {"label"sv, "step"sv, ""sv, {}, {}, {}, "Wash and dry the jars, label them."sv, ""sv, a23},
     {"store"sv, "step"sv, ""sv, {}, {}, {}, "Store them without bands, clean, cool, dark and dry, best at 50 to 70 F, never above 95 F."sv, ""sv, a23},
-    {"pressure-lost"sv, "caution"sv, ""sv, a4209, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning."sv, ""sv, a23},
-    {"pressure-over"sv, "caution"sv, ""sv, a4209, {}, {}, "More pressure is no reason for less time."sv, ""sv, a23},
-    {"boil-lost"sv, "caution"sv, ""sv, a4211, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning."sv, "from memory of the 2015 guide"sv, {}},
-    {"steam-lost"sv, "caution"sv, ""sv, a4212, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning."sv, ""sv, a4249},
-    {"low-lost"sv, "caution"sv, ""sv, a4213, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles."sv, ""sv, a4195},
-    {"jars-wait"sv, "caution"sv, ""sv, {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled."sv, ""sv, a4255},
+    {"pressure-lost"sv, "caution"sv, ""sv, a4215, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning."sv, ""sv, a23},
+    {"pressure-over"sv, "caution"sv, ""sv, a4215, {}, {}, "More pressure is no reason for less time."sv, ""sv, a23},
+    {"boil-lost"sv, "caution"sv, ""sv, a4217, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning."sv, "from memory of the 2015 guide"sv, {}},
+    {"steam-lost"sv, "caution"sv, ""sv, a4218, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning."sv, ""sv, a4125},
+    {"low-lost"sv, "caution"sv, ""sv, a4219, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles."sv, ""sv, a4254},
+    {"jars-wait"sv, "caution"sv, ""sv, {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled."sv, ""sv, a4261},
     {"water-each-load"sv, "caution"sv, ""sv, {}, {}, {}, "Check the water in the canner before every load."sv, "from memory, no page found"sv, {}},
     {"clock-is-a-plan"sv, "caution"sv, ""sv, {}, {}, {}, "The clock is a plan. The process time counts from the real moment on, by a timer, and is never cut to keep to the clock."sv, ""sv, a23},
-    {"remainder"sv, "left"sv, ""sv, {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it."sv, ""sv, a4256},
-    {"smaller-jar"sv, "left"sv, ""sv, {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar."sv, ""sv, a4257},
+    {"remainder"sv, "left"sv, ""sv, {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it."sv, ""sv, a4262},
+    {"smaller-jar"sv, "left"sv, ""sv, {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar."sv, ""sv, a4263},
     {"half-full"sv, "half-full"sv, ""sv, {}, {}, {}, "Half full or less; put jars of water into the spare places."sv, ""sv, a3949},
     {"one-load"sv, "mixed"sv, ""sv, {}, {}, {}, "Jars of several kinds stand in this load: all get the longest time and the highest pressure. One food and one size in a load is better."sv, ""sv, a23},
     {"seal-centre"sv, "check"sv, ""sv, {}, {}, {}, "Press the middle of each lid: it must be curved down and not spring."sv, ""sv, a23},
     {"seal-ring"sv, "check"sv, ""sv, {}, {}, {}, "Tap the lid with a spoon: a sealed one rings clear."sv, ""sv, a23},
-    {"unsealed"sv, "check"sv, ""sv, {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack."sv, ""sv, a4203},
+    {"unsealed"sv, "check"sv, ""sv, {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack."sv, ""sv, a4209},
     {"liquid-lost"sv, "check"sv, ""sv, {}, {}, {}, "A sealed jar that lost liquid is used first; do not open it to refill. If half or more is gone, refrigerate it and use it in 2 to 3 days."sv, "first sentence as in the USDA guide, part 1; half or more: from memory"sv, {}},
     {"bands-off"sv, "check"sv, ""sv, {}, {}, {}, "Take the bands off, wash and dry the jars."sv, ""sv, a23},
     {"look-first"sv, "opening"sv, ""sv, {}, {}, {}, "Before opening, look: a swollen, loose or leaking lid, streaks of dried food, rising bubbles, a strange color. On opening: spurting liquid, a bad smell, mold. Never taste to find out."sv, ""sv, a23},
@@ -65198,7 +65212,7 @@ constexpr day_text a4258[] = {{"check-canner"sv, "step"sv, ""sv, a4209, {}, {}, 
     {"boil-first"sv, "opening"sv, "boil-first"sv, {}, {}, {}, "Where any doubt about the process remains, boil the food {boil} minutes before tasting, at this altitude. It may be left out only where the process was the tested one, the gauge was right, the lid was sealed and nothing leaked or spurted."sv, ""sv, a23},
     {"use-first"sv, "opening"sv, ""sv, {}, {}, {}, "Use within {years} year for the best quality; that is no limit of safety."sv, ""sv, a23}};
 
-constexpr edition data = {"jarproof tested processes"sv, "2026.11.3"sv, "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them."sv, "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules."sv, "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times."sv, 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a96, a175, a176, {a177, a178, a179, a180, a181, a182, a183, a184, a185, a186, a187, a188, a189, a190, a191, a192, a193, a194, a195, a196, a197, a198, a199, a200, a201, a202, a203, a204}, a1438, a3413, a3414, a3416, a3623, a3770, a4177, a4183, a4191, {a4192, a4197, a4198, "published figures of a space agency, read in a copy"sv, {}}, {a4201, a4207, a4208, ""sv, a4199}, {a4217, a4218, a4246, a4258}};
+constexpr edition data = {"jarproof tested processes"sv, "2026.11.3"sv, "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them."sv, "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules."sv, "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times."sv, 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a96, a175, a176, {a177, a178, a179, a180, a181, a182, a183, a184, a185, a186, a187, a188, a189, a190, a191, a192, a193, a194, a195, a196, a197, a198, a199, a200, a201, a202, a203, a204}, a1438, a3413, a3414, a3416, a3623, a3770, a4184, a4190, a4198, {a4199, a4203, a4204, "published figures of a space agency, read in a copy"sv, {}}, {a4207, a4213, a4214, ""sv, a4205}, {a4223, a4224, a4252, a4264}};
 
 }  // namespace
 

@@ -245,6 +245,19 @@ TEST_CASE("the label has the lot and both dates, or says that the date is missin
                    "Dates of the label: the plan says no `date`.") == 1);
 }
 
+TEST_CASE("the label of a low-temperature batch has its temperature") {
+  const jarproof::day_batch b = day({}, {{"food", "bread-and-butter pickles"},
+                                         {"as-published", "true"},
+                                         {"pack", "hot"},
+                                         {"jar", "pint"},
+                                         {"method", "low-temperature"},
+                                         {"temperature", "180 F"},
+                                         {"time", "30 min"},
+                                         {"altitude", "4600 ft"}});
+  CHECK(label(b, "process").find(", 180 to 185 F, 30 min, ") != std::string::npos);
+  CHECK(label(day({}), "process").find(" F,") == std::string::npos);
+}
+
 TEST_CASE("rules without a canning day give no invented number") {
   jarproof::edition bare = rules;
   bare.day = {};

@@ -106,7 +106,16 @@ TEST_CASE("food for less than a jar gets no load and a finding") {
   CHECK(found(only(d), "jars-not-filled"));
   CHECK(d.loads.empty());
   CHECK(d.verdict == jarproof::verdict::accepted);
-  CHECK_FALSE(found(only(beans_day({{"batch", "13.55 oz"}})), "jars-not-filled"));
+  CHECK(only(d).steps.empty());  // no jars are washed for it
+  CHECK(only(d).label.empty());
+  CHECK(jarproof::day_text_of(d, rules).find("Step card") == std::string::npos);
+  CHECK_FALSE(says(only(d).unsaid, "Fresh food"));
+  CHECK(says(only(d).unsaid, "the food fills no jar"));
+  CHECK_FALSE(only(d).left.empty());
+  CHECK(only(beans_day({{"from", "0.1 lb green beans"}})).steps.empty());
+  const auto one = beans_day({{"batch", "13.55 oz"}});
+  CHECK_FALSE(found(only(one), "jars-not-filled"));
+  CHECK_FALSE(only(one).steps.empty());
 }
 
 TEST_CASE("more kept back than there is leaves nothing") {
@@ -149,11 +158,14 @@ TEST_CASE("fresh food for the jars, by the pounds of the publication") {
   REQUIRE(only(d).produce);
   CHECK(only(d).produce->least_lb == 9'000);
   CHECK(only(d).produce->most_lb == 9'000);
-  CHECK(only(d).produce->least_bushels == 500);
-  CHECK(only(d).produce->most_bushels == 500);
   CHECK_FALSE(only(d).produce->sources.empty());
-  CHECK(jarproof::detail::food_text(*only(d).produce) ==
-        "9 lb of green beans (4.1 kg), or 0.5 bushel");
+  // 4.5 quarts of the 12 to 22 of a bushel are less than half of one.
+  CHECK(jarproof::detail::food_text(*only(d).produce) == "9 lb of green beans (4.1 kg)");
+  const auto more = beans_day({{"jars", "13"}});
+  CHECK(only(more).produce->least_bushels == 500);
+  CHECK(only(more).produce->most_bushels == 1'000);
+  CHECK(jarproof::detail::food_text(*only(more).produce) ==
+        "13 lb of green beans (5.9 kg), or 0.5 to 1 bushel");
 }
 
 TEST_CASE("jars from pounds and from bushels") {
@@ -195,7 +207,11 @@ TEST_CASE("absurd amounts end at the most jars that a plan can state") {
 }
 
 TEST_CASE("what is kept back of an unstated batch is said") {
-  CHECK(says(only(beans_day({{"jars", "9"}, {"keep-back", "1 qt"}})).unsaid, "`keep-back`"));
+  CHECK(
+      says(only(beans_day({{"jars", "9"}, {"keep-back", "1 qt"}})).unsaid, "the plan has neither"));
+  const auto served = beans_day({{"jars", "9"}, {"keep-back", "2 L"}, {"yield", "24 servings"}});
+  CHECK(says(only(served).unsaid, "the yield `24 servings` is none"));
+  CHECK_FALSE(says(only(served).unsaid, "the plan has neither"));
 }
 
 TEST_CASE("a metric jar holds its true volume less the headspace") {

@@ -47,6 +47,14 @@ bool says(const jarproof::day_plan& d, const std::string& part) {
   return false;
 }
 
+/// What the label says about the process.
+std::string process_of(const jarproof::day_batch& b) {
+  for (const jarproof::day_label_line& l : b.label) {
+    if (l.name == "process") return l.value;
+  }
+  return {};
+}
+
 /// Tomatoes of the mountain kitchen, in boiling water.
 jarproof::plan tomatoes(const changes& more = {}) {
   return fixtures::plan_from(fixtures::plan_text({{"title", "Tomatoes"},
@@ -168,6 +176,9 @@ TEST_CASE("plans share a load where that saves one and all its jars get the long
   for (const jarproof::day_step& s : d.batches[1].steps)
     says_both = says_both || s.says.find("20 min (55 min in load 3)") != std::string::npos;
   CHECK(says_both);
+  // 9 jars of the salsa got 20 minutes and 3 got 55; all jars of the tomatoes got 55.
+  CHECK(process_of(d.batches[1]).find(", 20 min (55 min in load 3), ") != std::string::npos);
+  CHECK(process_of(d.batches[0]).find(", 55 min, ") != std::string::npos);
 }
 
 TEST_CASE("plans keep apart where method or pressure or gauge or pack or canner differ") {
@@ -208,6 +219,7 @@ TEST_CASE("the highest pressure of the plans in a load counts") {
   REQUIRE(d.loads.size() == 1);
   CHECK(d.loads[0].pressure == "15 psi (103 kPa)");
   CHECK(d.loads[0].time_min == 22);
+  CHECK(process_of(d.batches[0]).find(", 15 psi (103 kPa), 22 min, ") != std::string::npos);
 }
 
 TEST_CASE("no load of several plans holds more than the canner and no jar is lost") {

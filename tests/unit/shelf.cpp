@@ -251,6 +251,24 @@ TEST_CASE("jars are counted down in the order of the lines") {
   CHECK(s.lines() == 6);
 }
 
+TEST_CASE("the jars that were opened first are eaten or discarded first") {
+  shelf s;
+  REQUIRE(add_line(s, recorded(kitchen_lot()).line) == "");
+  const auto open = [&] {
+    const jarproof::shelf_lot& l = s.lots().front();
+    return std::to_string(l.open) + " since " + l.open_since;
+  };
+  CHECK(add_line(s, happening("beans-1", "2027-03-19", "opened", 1)) == "");
+  CHECK(add_line(s, happening("beans-1", "2027-03-10", "opened", 2)) == "");
+  CHECK(open() == "3 since 2027-03-10");
+  CHECK(add_line(s, happening("beans-1", "2027-03-19", "discarded", 1)) == "");
+  CHECK(open() == "2 since 2027-03-10");
+  CHECK(add_line(s, happening("beans-1", "2027-03-19", "eaten", 1)) == "");
+  CHECK(open() == "1 since 2027-03-19");
+  CHECK(add_line(s, happening("beans-1", "2027-03-20", "eaten", 3)) == "");
+  CHECK(open() == "0 since ");
+}
+
 TEST_CASE("a line that does not fit changes nothing") {
   shelf s;
   REQUIRE(add_line(s, recorded(kitchen_lot()).line) == "");

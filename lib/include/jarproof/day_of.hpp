@@ -106,7 +106,7 @@ inline void judge_small_loads(const std::vector<const plan*>& plans, const editi
     if (!b.jars) continue;
     judge_filling(p, rules, b);
     b.produce = food_for(rules, *b.judged.process, *b.jars);
-    if (!b.produce)
+    if (!b.produce && !fills_no_jar(b))
       b.unsaid.push_back("Fresh food: the rules have no pounds per jar for " +
                          std::string(b.judged.process->title) + ".");
     const std::optional<int> most = capacity(p, *b.jars, b.unsaid);

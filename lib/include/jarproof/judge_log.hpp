@@ -41,7 +41,13 @@ namespace detail {
   if (j.target.by_pressure) {
     const bool opened = has(log_event_kind::opened, j.course.started_us.value_or(first)) &&
                         (off || j.course.started_us);
-    if (zero_of(j, start) != nullptr || opened) return run_state::over;
+    const log_moment* zero = zero_of(j, start);
+    // Pressure again behind it: the run goes on, with air in the canner.
+    const bool again = !off && zero != nullptr && !opened &&
+                       std::any_of(j.moments.begin(), j.moments.end(), [&](const log_moment& m) {
+                         return m.at_us > zero->at_us && has_pressure(j, m);
+                       });
+    if ((zero != nullptr && !again) || opened) return run_state::over;
   }
   if (off) return run_state::cooling;
   const log_moment* steam = last_before(j.moments, log_event_kind::steam, last);
@@ -50,7 +56,7 @@ namespace detail {
     if (!j.target.by_pressure) return steam != nullptr ? run_state::rising : run_state::heating;
     if (closed != nullptr && (steam == nullptr || closed->at_us >= steam->at_us))
       return run_state::rising;
-    return steam != nullptr ? run_state::venting : run_state::heating;
+    return steam != nullptr && jet_stopped(j) == nullptr ? run_state::venting : run_state::heating;
   }
   if (j.delivered) return run_state::full;
   return j.course.counts_from_us && !j.course.lost ? run_state::counting : run_state::lost;
@@ -177,7 +183,8 @@ inline void fill_numbers(run_judging& j) {
   run_judging j{what, rules, log, out, moments_of(log), {}, {}, {}};
   j.target = target_of(what, rules, out.plan, log);
   j.course =
-      course_reader(j.moments, j.target, limit_of(rules.run.limits, "longest-gap-min") * us_per_min)
+      course_reader(j.moments, j.target, limit_of(rules.run.limits, "longest-gap-min") * us_per_min,
+                    limit_of(rules.run.limits, "fastest-rise-min") * us_per_min)
           .read();
   j.words = words_of_run(what, out.plan);
   fill_numbers(j);
@@ -193,12 +200,17 @@ inline void fill_numbers(run_judging& j) {
         j.delivered ? best.from_us
                     : std::max(j.course.restarted_us.value_or(out.last_us), best.from_us);
     const bool closing = out.state != run_state::heating && out.state != run_state::venting;
-    if (closing) judge_vent(j, out.state == run_state::rising ? out.last_us : before);
+    // Of a run that goes on, what still holds now.
+    const bool open = out.running && out.state != run_state::cooling;
+    if (out.state == run_state::heating) judge_jet(j);
+    if (closing) judge_vent(j, open ? out.last_us : before);
     judge_zero_readings(j);
     judge_gauge_beside_weight(j);
-    if (closing) judge_heat_up(j, out.state == run_state::rising ? out.last_us : before);
+    if (closing) judge_heat_up(j, open ? out.last_us : before);
     if (!out.running || out.state == run_state::cooling) judge_cooling(j);
   }
+  judge_thermometer(j);
+  judge_second_load(j);
   judge_too_high(j);
   judge_jars_after(j);
   judge_unfinished(j);

@@ -140,7 +140,10 @@ class log_reader {
     row_line_ = row.front().line;
     columns_ = row.size();
     const std::string first = folded(row.front().text);
-    if (row.size() == 1 && first.find_first_of(";\t|") != std::string::npos) {
+    const bool tabs = std::any_of(row.begin(), row.end(), [](const csv_cell& c) {
+      return c.text.find('\t') != std::string::npos;
+    });
+    if (tabs || (row.size() == 1 && first.find_first_of(";|") != std::string::npos)) {
       wrong(row.front(), "", "the columns are not separated by commas",
             "write commas, and a point in decimals: `minute,psi,event`");
       return false;

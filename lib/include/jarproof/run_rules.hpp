@@ -54,12 +54,21 @@ struct after_rules {
 /// Ids that the code asks for; the loader wants each of them.
 inline constexpr std::string_view run_limit_ids[] = {
     "longest-gap-min",   "fastest-cooling-min", "wait-after-zero-min", "boil-tolerance-f",
-    "steam-tolerance-f", "weight-swing-psi",    "zero-reading-psi"};
-inline constexpr std::string_view run_step_ids[] = {
-    "start",      "warm",       "vent",       "close-vent", "vent-again",  "raise",
-    "raise-boil", "hold",       "raise-heat", "back-boil",  "refill",      "start-again",
-    "hold-again", "lower-heat", "then-off",   "off",        "off-boiling", "off-steam",
-    "off-low",    "fall",       "wait",       "stop-plan",  "dry-canner"};
+    "steam-tolerance-f", "weight-swing-psi",    "zero-reading-psi",    "fastest-rise-min"};
+inline constexpr std::string_view run_step_ids[] = {"start",        "warm",
+                                                    "vent",         "close-vent",
+                                                    "vent-again",   "raise",
+                                                    "raise-boil",   "hold",
+                                                    "raise-heat",   "back-boil",
+                                                    "refill",       "start-again",
+                                                    "hold-again",   "lower-heat",
+                                                    "then-off",     "off",
+                                                    "off-boiling",  "off-steam",
+                                                    "off-low",      "fall",
+                                                    "wait",         "stop-plan",
+                                                    "dry-canner",   "gauge-first",
+                                                    "gauges-first", "thermometer-first",
+                                                    "own-log",      "fall-instead"};
 inline constexpr std::string_view after_limit_ids[] = {
     "reprocess-low-acid-h", "reprocess-acid-h", "unsealed-h", "seals-from-h", "seals-through-h"};
 inline constexpr std::string_view after_step_ids[] = {"more-readings",

@@ -108,10 +108,11 @@ struct shelf_lot {
   int opened = 0;
   int eaten = 0;
   int discarded = 0;
-  int open = 0;             ///< opened, and neither eaten nor discarded
-  std::string open_since;   ///< day of the first opening of those; empty where none is open
-  int left = 0;             ///< on the shelf, never opened
-  int unsealed_in_log = 0;  ///< of `unsealed`, what its run log counts
+  int open = 0;            ///< opened, and neither eaten nor discarded
+  std::string open_since;  ///< day of the first opening of those; empty where none is open
+  std::vector<std::pair<std::string, int>> openings;  ///< of those: day and jars, by day
+  int left = 0;                                       ///< on the shelf, never opened
+  int unsealed_in_log = 0;                            ///< of `unsealed`, what its run log counts
 };
 
 /// Lots in the order in which they were recorded.
@@ -206,6 +207,18 @@ class shelf {
                          : "write at most " + std::to_string(left));
   }
 
+  /// The jars that were opened first are eaten or discarded first.
+  static void take_opened(shelf_lot& lot, int jars) {
+    lot.open -= jars;
+    while (jars > 0) {
+      auto& [day, count] = lot.openings.front();
+      const int taken = std::min(jars, count);
+      count -= taken;
+      jars -= taken;
+      if (count == 0) lot.openings.erase(lot.openings.begin());
+    }
+  }
+
   problems take(const shelf_happening& h) {
     const std::optional<std::size_t> place = place_of(h.lot);
     if (!place) {
@@ -228,13 +241,16 @@ class shelf {
     const std::string_view name = name_of(h.what);
     if (h.jars > there) return too_many(h.source, std::string(name).c_str(), there, h.lot);
     const int open_ones = from_open ? std::min(lot.open, h.jars) : 0;
-    lot.open -= open_ones;
+    take_opened(lot, open_ones);
     lot.left -= h.jars - open_ones;
     if (h.what == shelf_event::opened) {
       lot.open += h.jars;
-      if (lot.open_since.empty() || h.date < lot.open_since) lot.open_since = h.date;
+      const auto later = std::upper_bound(
+          lot.openings.begin(), lot.openings.end(), h.date,
+          [](const std::string& day, const auto& opening) { return day < opening.first; });
+      lot.openings.insert(later, {h.date, h.jars});
     }
-    if (lot.open == 0) lot.open_since.clear();
+    lot.open_since = lot.openings.empty() ? std::string() : lot.openings.front().first;
     int& total = h.what == shelf_event::opened      ? lot.opened
                  : h.what == shelf_event::eaten     ? lot.eaten
                  : h.what == shelf_event::discarded ? lot.discarded

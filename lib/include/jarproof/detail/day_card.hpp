@@ -63,6 +63,13 @@ class card_writer {
     sterilize_ = sterilizing_minutes(rules_, required_, minutes_, out_.judged.altitude_ft);
     fill_words();
     const bool remainder = out_.jars && out_.jars->left > 0;
+    if (fills_no_jar(out_)) {
+      out_.unsaid.emplace_back("Steps: the food fills no jar.");
+      for (const day_text& t : rules_.day.texts) {
+        if (t.part == "left" && remainder && fits(t)) add_left(t);
+      }
+      return;
+    }
     for (const day_text& t : rules_.day.texts) {
       if (!fits(t)) continue;
       if (t.part == "step") out_.steps.push_back(step_of(t));
@@ -198,6 +205,34 @@ class card_writer {
     }
   }
 
+  /// What the jars got in their loads, which may hold a food that takes more: `40 min`, and where
+  /// their loads differ `20 min (40 min in load 2)`. `own` of the plan where nothing is planned.
+  template <class Of>
+  [[nodiscard]] std::string of_loads(const std::string& own, Of&& of) const {
+    std::vector<const day_load*> mine;
+    for (const day_load& l : day_.loads) {
+      for (const day_load_part& p : l.parts) {
+        if (&day_.batches[p.batch] == &out_) mine.push_back(&l);
+      }
+    }
+    if (mine.empty()) return own;
+    const std::string first = of(*mine.front());
+    const bool same =
+        std::all_of(mine.begin(), mine.end(), [&](const day_load* l) { return of(*l) == first; });
+    if (same) return first;
+    std::string out = own;
+    for (const day_load* l : mine) {
+      if (of(*l) != own) out += " (" + of(*l) + " in load " + std::to_string(l->number) + ")";
+    }
+    return out;
+  }
+
+  /// `180 to 185 F`
+  [[nodiscard]] std::string temperature() const {
+    return std::to_string(required_.least_f.value_or(0)) + " to " +
+           std::to_string(required_.most_f.value_or(0)) + " F";
+  }
+
   void write_label() {
     const auto line = [&](std::string name, std::string value) {
       if (!value.empty()) out_.label.push_back({std::move(name), std::move(value)});
@@ -209,11 +244,15 @@ class card_writer {
     } else {
       out_.unsaid.emplace_back("Dates of the label: the plan says no `date`.");
     }
-    const std::string pressure = process_pressure(what_, required_);
+    const std::string pressure =
+        of_loads(process_pressure(what_, required_), [](const day_load& l) { return l.pressure; });
+    const std::string time =
+        of_loads(time_text(minutes_), [](const day_load& l) { return time_text(l.time_min); });
     line("process", title_of_method(rules_, required_.method) +
                         (what_.gauge ? ", " + what_.gauge->text + " gauge" : "") +
-                        (pressure.empty() ? "" : ", " + pressure) + ", " + time_text(minutes_) +
-                        ", " + required_.pack + " pack, " + what_.jar->text + " jars");
+                        (pressure.empty() ? "" : ", " + pressure) +
+                        (required_.least_f ? ", " + temperature() : "") + ", " + time + ", " +
+                        required_.pack + " pack, " + what_.jar->text + " jars");
     line("altitude", altitude_text(out_.judged.altitude_ft));
     line("rules", std::string(rules_.name) + ", " + std::string(rules_.version));
     line("lot", out_.lot);

@@ -107,8 +107,9 @@ namespace jarproof::detail {
   out.name = std::string(d->names[0]);
   out.least_lb = halves(jars.count * jar * d->from_thousandths_lb, 1'000);
   out.most_lb = halves(jars.count * jar * d->through_thousandths_lb, 1'000);
-  if (d->bushel_lb != 0) {
-    const std::int64_t quarts = jars.count * (jars.volume / 32'000);  // thousandths
+  const std::int64_t quarts = jars.count * (jars.volume / 32'000);  // thousandths
+  // Half a bushel is no help to whoever needs a few pounds.
+  if (d->bushel_lb != 0 && quarts >= d->bushel_from_qt * std::int64_t{500}) {
     out.least_bushels = halves(quarts, d->bushel_through_qt);
     out.most_bushels = halves(quarts, d->bushel_from_qt);
   }
@@ -136,7 +137,10 @@ namespace jarproof::detail {
     out->count = whole_jars(out->available / out->fill_most);
     out->most = whole_jars(out->available / out->fill_least);
   }
-  if (what.keep_back && out->by.empty())
+  if (what.keep_back && out->by.empty() && what.yield)
+    unsaid.push_back("`keep-back` is a volume, and the yield `" + what.yield->text +
+                     "` is none; write `batch`, such as `batch: 6 qt`.");
+  if (what.keep_back && out->by.empty() && !what.yield)
     unsaid.emplace_back("`keep-back` is taken from `batch` or `yield`; the plan has neither.");
   if (what.jars) {
     out->by = "jars";

@@ -17,6 +17,9 @@
 
 namespace jarproof::detail {
 
+/// No jar is filled: there is nothing to put on a card or a label.
+[[nodiscard]] inline bool fills_no_jar(const day_batch& b) { return b.jars && b.jars->count == 0; }
+
 inline constexpr int minutes_a_day = 24 * 60;
 
 using filling_words = std::vector<std::pair<std::string_view, std::string>>;

@@ -61,10 +61,26 @@ struct cell_reading {
   return millionths_of(out) ? out : std::string();
 }
 
-/// The number at the front of `11 psi`, or nothing.
+/// What people write behind a number in a log: a unit, or an event that has a column of its own.
+[[nodiscard]] inline bool is_word_behind_number(std::string_view text) {
+  const std::string word = folded(text);
+  for (const std::string_view unit :
+       {"psi", "psig", "pounds", "lb", "lbs", "kpa", "bar", "f", "c", "°f", "°c", "° f", "° c",
+        "deg f", "deg c", "degrees", "min", "minutes", "m"}) {
+    if (word == unit) return true;
+  }
+  for (const std::string_view event : log_event_words) {
+    if (folds_to(event, word)) return true;
+  }
+  return false;
+}
+
+/// The number at the front of `11 psi`, or nothing. `1e1`, `0x0b` and `1 1` are no such thing, and
+/// what they mean is not guessed at.
 [[nodiscard]] inline std::string number_before_unit(std::string_view text) {
   const std::size_t end = text.find_first_not_of("+-0123456789.");
   if (end == 0 || end == std::string_view::npos) return {};
+  if (!is_word_behind_number(text.substr(end))) return {};
   const std::string number(trim(text.substr(0, end)));
   return millionths_of(number) ? number : std::string();
 }

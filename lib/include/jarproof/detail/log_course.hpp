@@ -72,6 +72,7 @@ struct log_loss {
   const log_row* row = nullptr;
   std::int64_t at_us = 0;
   std::optional<std::int64_t> again_us;  ///< from then it was held again
+  bool unclear = false;                  ///< the log leaves open whether it was one
 };
 
 struct log_gap {
@@ -85,7 +86,7 @@ struct log_course {
   std::optional<std::int64_t> restarted_us;  ///< the last one
   std::optional<std::int64_t> off_us;        ///< heat off, after the last start
   const log_row* end_row = nullptr;  ///< that row, or the one that ended the count without it
-  std::int64_t span_us = 0;          ///< longest time from a start to the next, or to the heat off
+  std::int64_t span_us = -1;         ///< longest time from a start to the next, or to the heat off
   std::int64_t span_from_us = 0;
   std::int64_t span_to_us = 0;
   std::vector<held_stretch> claimed;  ///< held, by the rows there are
@@ -106,12 +107,13 @@ struct log_course {
 
 class course_reader {
  public:
-  course_reader(const std::vector<log_moment>& all, const log_target& target, std::int64_t gap_us)
-      : all_(all), target_(target), gap_us_(gap_us) {
-    by_weight_ = target.by_pressure && target.by_steady &&
-                 std::any_of(all.begin(), all.end(), [](const log_moment& m) {
-                   return m.of(log_event_kind::steady) != nullptr;
-                 });
+  course_reader(const std::vector<log_moment>& all, const log_target& target, std::int64_t gap_us,
+                std::int64_t rise_us)
+      : all_(all), target_(target), gap_us_(gap_us), rise_us_(rise_us) {
+    const bool steady = std::any_of(all.begin(), all.end(), [](const log_moment& m) {
+      return m.of(log_event_kind::steady) != nullptr;
+    });
+    by_weight_ = target.by_pressure && target.by_steady && (target.weighted || steady);
   }
 
   [[nodiscard]] log_course read() {
@@ -119,15 +121,22 @@ class course_reader {
     const bool starts = has(log_event_kind::at_pressure);
     for (std::size_t i = 0; i < all_.size(); ++i) {
       const log_moment& m = all_[i];
+      look_at_vent(m);
+      look_at_weight(m);
       const bool begins = starts                ? m.of(log_event_kind::at_pressure) != nullptr
                           : target_.by_pressure ? !counting_ && begins_by_itself(m)
-                                                : m.of(log_event_kind::steam) != nullptr;
+                                                : begins_at_boil(m);
       if (begins) {
         begin(i);
       } else if (counting_ && !pressure_gone(m)) {
         pass(m);
       }
-      if (counting_ && ends_count(m)) stop(i);
+      if (counting_ && ends_count(m)) {
+        stop(i);
+      } else if (!counting_ && out_.started_us && !out_.off_us) {
+        // The pressure was gone before: the heat went off all the same.
+        if (m.of(log_event_kind::heat_off) != nullptr) out_.off_us = m.at_us;
+      }
     }
     if (counting_) end_of_log();
     return std::move(out_);
@@ -139,9 +148,15 @@ class course_reader {
   const std::vector<log_moment>& all_;
   const log_target& target_;
   std::int64_t gap_us_;
+  std::int64_t rise_us_;
   log_course out_;
-  bool by_weight_ = false;  // rows say how the weight moves; the dial beside it may read low
-  bool seen_ = false;       // a row vouched for the stretch that is open
+  bool by_weight_ = false;                 // a weight decides; the dial beside it may read low
+  std::optional<std::int64_t> dial_;       // what the dial showed when the weight moved last
+  std::optional<std::int64_t> closed_us_;  // the vent was closed last
+  bool vent_open_ = false;
+  // Low water, or a lost boil or weight, is back when somebody writes it, not at the next reading.
+  const log_row* lost_by_ = nullptr;
+  bool seen_ = false;  // a row vouched for the stretch that is open
   bool counting_ = false;
   std::optional<held_stretch> open_;  // as claimed
   std::int64_t vouched_from_ = 0;
@@ -161,10 +176,36 @@ class course_reader {
   [[nodiscard]] bool is_ready(const log_moment& m) const noexcept {
     return !ready_us_ || m.at_us >= *ready_us_;
   }
+  /// A full boil is where the time begins; a low temperature has nothing that one sees.
+  [[nodiscard]] bool begins_at_boil(const log_moment& m) const noexcept {
+    return target_.method != "low-temperature" && m.of(log_event_kind::steam) != nullptr;
+  }
   /// Without a start the earliest one that the rows allow for.
   [[nodiscard]] bool begins_by_itself(const log_moment& m) const noexcept {
-    return is_ready(m) && state_of(m) == state::good && m.of(log_event_kind::heat_off) == nullptr &&
-           !out_.off_us;
+    return is_ready(m) && !vent_open_ && state_of(m) == state::good &&
+           m.of(log_event_kind::heat_off) == nullptr && !out_.off_us;
+  }
+  void look_at_vent(const log_moment& m) noexcept {
+    if (m.of(log_event_kind::steam) != nullptr) vent_open_ = true;
+    if (m.of(log_event_kind::weight_on) == nullptr) return;
+    closed_us_ = m.at_us;
+    vent_open_ = false;
+  }
+  void look_at_weight(const log_moment& m) noexcept {
+    if (!by_weight_ || !target_.by_reading || m.reading == nullptr) return;
+    const bool moves =
+        m.of(log_event_kind::steady) != nullptr || m.of(log_event_kind::at_pressure) != nullptr;
+    if (moves) dial_ = *m.reading->reading;
+  }
+  /// The event that is written when what was lost is back. A dial shows it by itself.
+  [[nodiscard]] bool is_back(const log_moment& m) const noexcept {
+    if (lost_by_ == nullptr || m.of(log_event_kind::at_pressure) != nullptr) return true;
+    const bool dry = lost_by_->event->kind == log_event_kind::water_low;
+    // Water in a pressure canner is put in after the lid is opened, and the venting tells of it.
+    if (target_.by_pressure)
+      return dry || !target_.by_steady || m.of(log_event_kind::steady) != nullptr;
+    return m.of(log_event_kind::steam) != nullptr ||
+           (!dry && m.of(log_event_kind::steady) != nullptr);
   }
   [[nodiscard]] std::string_view check_of(const log_moment& m) const noexcept {
     if (!target_.by_pressure && m.of(log_event_kind::water_low) != nullptr) return "water-low";
@@ -191,11 +232,16 @@ class course_reader {
     if (steady && target_.by_pressure) return state::good;
     if (target_.by_reading && m.reading != nullptr) {
       if (*m.reading->reading >= *target_.least) return state::good;
-      return by_weight_ && is_near(m) ? state::none : state::bad;
+      return is_as_weight_moved(m) ? state::none : state::bad;
     }
     const bool boils =
         target_.by_steady && !target_.by_pressure && m.of(log_event_kind::steam) != nullptr;
     return steady || boils ? state::good : state::none;
+  }
+  /// A dial that is off shows as much as it did when the weight moved. One that shows less shows a
+  /// drop.
+  [[nodiscard]] bool is_as_weight_moved(const log_moment& m) const noexcept {
+    return by_weight_ && dial_ && is_near(m) && *m.reading->reading >= *dial_;
   }
   /// A reading that is below by no more than a gauge may be off.
   [[nodiscard]] bool is_near(const log_moment& m) const noexcept {
@@ -240,6 +286,7 @@ class course_reader {
     seen_ = state_of(m) == state::good;
   }
   void take_span(std::int64_t to_us) {
+    to_us = std::max(to_us, began_);
     if (to_us - began_ <= out_.span_us) return;
     out_.span_us = to_us - began_;
     out_.span_from_us = began_;
@@ -260,12 +307,23 @@ class course_reader {
     out_.end_row = nullptr;
     out_.lost = false;
     const log_row* mark = m.of(log_event_kind::at_pressure);
+    lost_by_ = nullptr;
+    if (target_.by_pressure && closed_us_ && m.at_us - *closed_us_ < rise_us_) {
+      lose("timing-started-early", m, mark != nullptr ? mark : m.first);
+      out_.losses.back().unclear = true;
+      out_.lost = true;
+      return;
+    }
     if (!is_ready(m) || state_of(m) == state::bad || began_below(index) || leaps_up(index)) {
       lose("timing-started-early", m, mark != nullptr ? mark : m.first);
       out_.lost = true;
       return;
     }
+    held_again(m);
     open(m);
+  }
+  void held_again(const log_moment& m) {
+    if (!out_.losses.empty() && !out_.losses.back().again_us) out_.losses.back().again_us = m.at_us;
   }
 
   /// No canner gains or loses more than a gauge may be off within a minute: a reading so close to a
@@ -314,6 +372,9 @@ class course_reader {
     const bool again = put_on_again(m);
     const state s = again ? state::bad : state_of(m);
     if (s == state::bad) {
+      for (const log_event_kind k : {log_event_kind::boil_lost, log_event_kind::water_low}) {
+        if (m.of(k) != nullptr) lost_by_ = m.of(k);
+      }
       if (open_) {
         const log_row* row = row_of(m);
         if (again) {
@@ -326,11 +387,11 @@ class course_reader {
       out_.lost = true;
       return;
     }
-    if (s == state::none) return;
+    if (s == state::none || !is_back(m)) return;
+    lost_by_ = nullptr;
     if (!open_) {
       open(m);
-      if (!out_.losses.empty() && !out_.losses.back().again_us)
-        out_.losses.back().again_us = m.at_us;
+      held_again(m);
       out_.lost = false;
       return;
     }

@@ -6,10 +6,16 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "jarproof/detail/log_findings.hpp"
 
 namespace jarproof::detail {
+
+[[nodiscard]] inline bool found_in(const run_judging& j, std::string_view check) {
+  return std::any_of(j.out.findings.begin(), j.out.findings.end(),
+                     [&](const log_finding& f) { return f.check == check; });
+}
 
 inline void missing_event(run_judging& j, log_event_kind k, const char* what) {
   const log_row* row = &j.log.rows.back();
@@ -22,34 +28,97 @@ inline void missing_event(run_judging& j, log_event_kind k, const char* what) {
 struct venting {
   const log_moment* steam = nullptr;
   const log_moment* closed = nullptr;
+  const log_moment* air = nullptr;  ///< let air in, and no steam flowed since
 };
 
-/// The venting that still holds at `before_us`. A jet that stopped, a lid that was opened and a
-/// pressure that fell to zero let air in, and so does a weight that was taken off in between.
+/// Pressure is there: the gauge shows more than it may at zero, or somebody says so.
+[[nodiscard]] inline bool has_pressure(const run_judging& j, const log_moment& m) {
+  if (is_pressure(j.log.unit) && m.reading != nullptr)
+    return *m.reading->reading > j.target.gauge_room;
+  return m.of(log_event_kind::at_pressure) != nullptr || m.of(log_event_kind::steady) != nullptr;
+}
+
+/// The gauge shows no more than it may at zero.
+[[nodiscard]] inline bool reads_nothing(const run_judging& j, const log_moment& m) {
+  return is_pressure(j.log.unit) && m.reading != nullptr && !has_pressure(j, m);
+}
+
+/// The venting that still holds at `before_us`. A jet that stopped, a lid that was opened, low
+/// water and a pressure that fell to zero let air in, and so does a weight that was taken off in
+/// between.
 [[nodiscard]] inline venting venting_before(const run_judging& j, std::int64_t before_us) {
   venting v;
+  bool built = false;  // pressure was there behind a closed vent
   for (const log_moment& m : j.moments) {
     if (m.at_us > before_us) break;
-    const bool gone =
-        m.of(log_event_kind::opened) != nullptr || m.of(log_event_kind::zero) != nullptr;
-    const bool stopped = m.of(log_event_kind::boil_lost) != nullptr ||
-                         m.of(log_event_kind::water_low) != nullptr ||
-                         m.of(log_event_kind::heat_off) != nullptr;
-    if (gone || (stopped && v.closed == nullptr)) v = {};
-    if (m.of(log_event_kind::steam) != nullptr) v = {&m, nullptr};
+    const bool fell = built && j.target.gauge_room > 0 && reads_nothing(j, m);
+    const bool gone = m.of(log_event_kind::opened) != nullptr ||
+                      m.of(log_event_kind::zero) != nullptr ||
+                      m.of(log_event_kind::water_low) != nullptr || fell;
+    const bool stopped =
+        m.of(log_event_kind::boil_lost) != nullptr || m.of(log_event_kind::heat_off) != nullptr;
+    if (gone && v.closed != nullptr) v = {nullptr, nullptr, &m};
+    if ((gone || stopped) && v.closed == nullptr) v.steam = nullptr;
+    if (m.of(log_event_kind::steam) != nullptr) v = {&m, nullptr, nullptr};
+    built = !gone && v.closed != nullptr && (built || has_pressure(j, m));
     if (m.of(log_event_kind::weight_on) == nullptr) continue;
     if (v.closed == nullptr) {
       v.closed = &m;
     } else if (j.course.started_us && m.at_us > *j.course.started_us) {
-      v = {nullptr, &m};
+      v = {nullptr, &m, nullptr};
     }
   }
   return v;
 }
 
+/// Where the jet of steam stopped before the vent was closed; null where it flows or did its part.
+[[nodiscard]] inline const log_moment* jet_stopped(const run_judging& j) {
+  const log_moment* steam = last_before(j.moments, log_event_kind::steam, j.out.last_us);
+  if (steam == nullptr || !j.target.by_pressure) return nullptr;
+  for (const log_moment& m : j.moments) {
+    if (m.at_us < steam->at_us) continue;
+    if (m.of(log_event_kind::weight_on) != nullptr) return nullptr;
+    if (m.of(log_event_kind::boil_lost) != nullptr || m.of(log_event_kind::water_low) != nullptr ||
+        m.of(log_event_kind::opened) != nullptr || m.of(log_event_kind::zero) != nullptr)
+      return &m;
+  }
+  return nullptr;
+}
+
+/// A jet that stopped is begun again, and so are its minutes.
+inline void judge_jet(run_judging& j) {
+  const log_moment* stopped = jet_stopped(j);
+  if (stopped == nullptr) return;
+  const log_moment* steam = last_before(j.moments, log_event_kind::steam, stopped->at_us);
+  sentence_facts facts;
+  facts.found = duration_text(stopped->at_us - steam->at_us);
+  facts.required = "at least " + std::to_string(j.target.vent_min) + " min";
+  facts.reason = "The jet stopped at " + j.when(stopped->at_us) +
+                 " with the vent open; its minutes begin again with new steam.";
+  j.say("vent-too-short", stopped->first, std::move(facts)).outcome = outcome::incomplete;
+}
+
 /// The venting before the time that counts. In a log that is being written it may be to come.
 inline void judge_vent(run_judging& j, std::int64_t before_us) {
   const venting v = venting_before(j, before_us);
+  const bool running = j.out.running && j.out.state != run_state::cooling;
+  if (v.air != nullptr && v.steam == nullptr) {
+    const log_row* row = v.air->of(log_event_kind::zero);
+    for (const log_event_kind k : {log_event_kind::opened, log_event_kind::water_low}) {
+      if (row == nullptr) row = v.air->of(k);
+    }
+    sentence_facts facts;
+    facts.found = "0 min";
+    facts.required = "at least " + std::to_string(j.target.vent_min) + " min";
+    facts.reason = row == nullptr ? "The pressure was gone at " + j.when(v.air->at_us)
+                                  : "The log has `" + std::string(name_of(row->event->kind)) +
+                                        "` at " + j.when(v.air->at_us);
+    facts.reason += ", which lets air in; behind it no steam flowed from the open vent.";
+    log_finding& f =
+        j.say("vent-too-short", row == nullptr ? v.air->reading : row, std::move(facts));
+    if (running) f.outcome = outcome::incomplete;
+    return;
+  }
   if (v.closed == nullptr) missing_event(j, log_event_kind::weight_on, "when the vent was closed");
   if (v.steam == nullptr) missing_event(j, log_event_kind::steam, "when steam began to flow");
   if (v.closed == nullptr || v.steam == nullptr) return;
@@ -60,7 +129,7 @@ inline void judge_vent(run_judging& j, std::int64_t before_us) {
   facts.required = "at least " + std::to_string(j.target.vent_min) + " min";
   log_finding& f =
       j.say("vent-too-short", v.closed->of(log_event_kind::weight_on), std::move(facts));
-  if (j.out.running && j.out.state != run_state::cooling) f.outcome = outcome::incomplete;
+  if (running) f.outcome = outcome::incomplete;
 }
 
 /// Readings where there is no pressure: at an open vent, at `zero` and behind it. A gauge that
@@ -107,22 +176,82 @@ inline void judge_gauge_beside_weight(run_judging& j) {
 inline void judge_heat_up(run_judging& j, std::int64_t before_us) {
   const process* p = j.out.plan.process;
   if (p == nullptr || p->needs.heat_up_min == 0) return;
-  const log_moment* steam = last_before(j.moments, log_event_kind::steam, before_us);
-  if (steam == nullptr) return;  // said already
-  const log_moment* on = last_before(j.moments, log_event_kind::heat_on, steam->at_us);
+  const venting v = venting_before(j, before_us);
+  if (v.steam == nullptr || v.closed == nullptr) return;  // said already
+  const log_moment* on = last_before(j.moments, log_event_kind::heat_on, v.steam->at_us);
   if (on == nullptr) {
     missing_event(j, log_event_kind::heat_on, "when the heating began");
     return;
   }
-  const std::int64_t lasted = steam->at_us - on->at_us;
-  if (lasted >= p->needs.heat_up_min * us_per_min) return;
-  log_finding& f = j.say("heat-up-too-short", steam->of(log_event_kind::steam),
-                         {duration_text(lasted),
-                          "at least " + std::to_string(p->needs.heat_up_min) + " min",
-                          {},
-                          {},
-                          {}});
+  const std::int64_t lasted = v.closed->at_us - on->at_us;
+  const int needed = p->needs.heat_up_min + j.target.vent_min;
+  if (lasted >= needed * us_per_min) return;
+  log_finding& f =
+      j.say("heat-up-too-short", v.closed->of(log_event_kind::weight_on),
+            {duration_text(lasted), "at least " + std::to_string(needed) + " min", {}, {}, {}});
   cite_first(j.rules, p->sources, f);
+  if (j.out.running && j.out.state != run_state::cooling) f.outcome = outcome::incomplete;
+}
+
+/// Water that boils in an open pot, and its steam, are no hotter than the boiling point.
+inline void judge_thermometer(run_judging& j) {
+  if (j.target.by_pressure || !j.target.boils_at_most) return;
+  for (const log_row& row : j.log.rows) {
+    if (!row.reading || *row.reading <= *j.target.boils_at_most) continue;
+    log_finding& f = j.say("thermometer-reads-high", &row,
+                           {reading_text(j, row),
+                            "at most " + limit_text(j.log.unit, *j.target.boils_at_most),
+                            {},
+                            {},
+                            j.when(row.at_us)});
+    f.field = std::string(name_of(j.log.unit));
+    f.column = row.reading_column;
+    return;
+  }
+}
+
+/// The row with which a second load begins, behind the end of the first; null where there is none.
+/// A canner that was opened because its water was low holds the same load still.
+[[nodiscard]] inline const log_row* second_load(const run_judging& j) {
+  bool started = false;
+  bool off = false;
+  bool ended = false;
+  const std::int64_t full =
+      j.delivered ? longest(j.course.vouched).to_us : j.out.last_us + us_per_min;
+  for (const log_moment& m : j.moments) {
+    const auto has = [&](log_event_kind k) { return m.of(k) != nullptr; };
+    if (ended) {
+      for (const log_event_kind k :
+           {log_event_kind::heat_on, log_event_kind::steam, log_event_kind::weight_on,
+            log_event_kind::at_pressure, log_event_kind::steady}) {
+        if (has(k)) return m.of(k);
+      }
+      if (j.target.gauge_room > 0 && is_pressure(j.log.unit) && m.reading != nullptr &&
+          has_pressure(j, m) && !found_in(j, "gauge-not-at-zero"))
+        return m.reading;
+    }
+    if (has(log_event_kind::water_low)) started = off = false;
+    if (has(log_event_kind::at_pressure) || (!j.target.by_pressure && has(log_event_kind::steam)))
+      started = true;
+    off = off || (started && (has(log_event_kind::heat_off) || has(log_event_kind::zero)));
+    const bool out = has(log_event_kind::opened) || has(log_event_kind::unsealed);
+    // Whoever goes on behind a full time and the end of it has other jars in the canner.
+    const bool down = m.at_us >= full && (j.target.by_pressure ? has(log_event_kind::zero)
+                                                               : has(log_event_kind::heat_off));
+    ended = ended || (off && out) || down;
+  }
+  return nullptr;
+}
+
+inline void judge_second_load(run_judging& j) {
+  const log_row* row = second_load(j);
+  if (row == nullptr) return;
+  j.say("second-load", row,
+        {row->event ? "`" + std::string(name_of(row->event->kind)) + "`" : reading_text(j, *row),
+         {},
+         {},
+         {},
+         j.when(row->at_us)});
 }
 
 /// Where the cooling begins: at the end of the time that was delivered, at the heat off, else
@@ -169,6 +298,60 @@ inline void judge_heat_up(run_judging& j, std::int64_t before_us) {
   return true;
 }
 
+/// The last moment before `down` at which the canner was at pressure: from then on it cooled.
+[[nodiscard]] inline std::int64_t at_pressure_until(const run_judging& j, std::int64_t from_us,
+                                                    const log_moment& down) {
+  std::int64_t out = from_us;
+  for (const log_moment& m : j.moments) {
+    if (m.at_us <= from_us || m.at_us >= down.at_us) continue;
+    const bool held =
+        j.target.by_reading && m.reading != nullptr && *m.reading->reading >= *j.target.least;
+    if (held || m.of(log_event_kind::heat_off) != nullptr ||
+        m.of(log_event_kind::steady) != nullptr)
+      out = m.at_us;
+  }
+  return out;
+}
+
+/// Pressure that goes faster than it does by itself: all of it, or between two readings.
+inline void judge_fall(run_judging& j, std::int64_t from_us, int fastest) {
+  const log_moment* down = nearly_zero(j, from_us);
+  if (down == nullptr) return;
+  const std::int64_t until = at_pressure_until(j, from_us, *down);
+  const log_row* row = down->of(log_event_kind::zero);
+  if (down->at_us - until < fastest * us_per_min) {
+    j.unsaid("cooling-forced", row == nullptr ? down->reading : row,
+             {"to nothing within " + duration_text(down->at_us - until),
+              "at least " + std::to_string(fastest) + " min",
+              {},
+              {},
+              {}});
+    return;
+  }
+  if (!j.target.most) return;
+  const log_row* before = nullptr;
+  for (const log_moment& m : j.moments) {
+    if (m.at_us > down->at_us) return;
+    if (m.reading == nullptr) continue;
+    // All the pressure of a canner in the shortest time, and as much as a gauge may be off.
+    if (before != nullptr && before->at_us >= from_us) {
+      const std::int64_t fell = *before->reading - *m.reading->reading;
+      const std::int64_t took_s = (m.at_us - before->at_us) / 1'000'000;
+      if ((fell - j.target.gauge_room) * fastest * 60 > *j.target.most * took_s) {
+        j.unsaid("cooling-forced", m.reading,
+                 {"from " + reading_text(j, *before) + " to " + reading_text(j, *m.reading) +
+                      " within " + duration_text(m.at_us - before->at_us),
+                  "longer",
+                  {},
+                  {},
+                  {}});
+        return;
+      }
+    }
+    before = m.reading;
+  }
+}
+
 inline void judge_cooling(run_judging& j) {
   const std::int64_t from = cooling_from(j);
   const log_moment* zero = zero_of(j, from);
@@ -191,16 +374,7 @@ inline void judge_cooling(run_judging& j) {
   }
   const int fastest = limit_of(j.rules.run.limits, "fastest-cooling-min");
   const bool ended = j.delivered || j.course.off_us.has_value();
-  if (const log_moment* down = nearly_zero(j, from);
-      ended && down != nullptr && down->at_us - from < fastest * us_per_min) {
-    const log_row* row = down->of(log_event_kind::zero);
-    j.unsaid("cooling-forced", row == nullptr ? down->reading : row,
-             {duration_text(down->at_us - from),
-              "at least " + std::to_string(fastest) + " min",
-              {},
-              {},
-              {}});
-  }
+  if (ended) judge_fall(j, from, fastest);
   if (zero == nullptr) {
     // Jars that were counted were taken out of a canner that somebody opened.
     if (j.out.state == run_state::over && j.course.started_us)

@@ -15,11 +15,6 @@
 
 namespace jarproof::detail {
 
-[[nodiscard]] inline bool found_in(const run_judging& j, std::string_view check) {
-  return std::any_of(j.out.findings.begin(), j.out.findings.end(),
-                     [&](const log_finding& f) { return f.check == check; });
-}
-
 class now_writer {
  public:
   explicit now_writer(run_judging& j) : j_(j) {
@@ -55,6 +50,17 @@ class now_writer {
     if (until) facts_.at = j_.when(*until);
     j_.out.now.push_back({std::string(id), filled(step->says, facts_),
                           until ? j_.when(*until) : std::string(), until});
+  }
+
+  /// The sentence without its `Or` where it is the first of its kind.
+  void add_choice(std::string_view id, std::optional<std::int64_t> until, bool first) {
+    add(id, until);
+    constexpr std::string_view mark = "Or ";
+    if (!first || j_.out.now.empty()) return;
+    std::string& what = j_.out.now.back().what;
+    if (what.compare(0, mark.size(), mark) != 0) return;
+    what.erase(0, mark.size());
+    if (what[0] >= 'a' && what[0] <= 'z') what[0] = static_cast<char>(what[0] - 'a' + 'A');
   }
 
   void stop_for_plan() {
@@ -104,23 +110,61 @@ class now_writer {
     add("vent-again");
   }
 
+  [[nodiscard]] int heat_up_min() const {
+    const process* p = j_.out.plan.process;
+    return p == nullptr ? 0 : p->needs.heat_up_min;
+  }
+
+  /// Steam for the minutes of the venting; fish in quarts has minutes of heating before them.
+  [[nodiscard]] std::int64_t vent_until(std::int64_t last_us) const {
+    const std::int64_t vent = j_.target.vent_min * us_per_min;
+    const log_moment* steam = last_before(j_.moments, log_event_kind::steam, last_us);
+    std::int64_t end = steam->at_us + vent;
+    const log_moment* on = last_before(j_.moments, log_event_kind::heat_on, steam->at_us);
+    if (on != nullptr) end = std::max(end, on->at_us + heat_up_min() * us_per_min + vent);
+    return end;
+  }
+
+  /// What no later minute makes good: other instruments, or another log.
+  bool nothing_vouches() {
+    constexpr std::string_view steps[][2] = {{"gauge-not-at-zero", "gauge-first"},
+                                             {"gauges-disagree", "gauges-first"},
+                                             {"thermometer-reads-high", "thermometer-first"},
+                                             {"second-load", "own-log"}};
+    for (const auto& [check, step] : steps) {
+      if (!found_in(j_, check)) continue;
+      add(step);
+      return true;
+    }
+    return false;
+  }
+
   void while_running() {
     const std::int64_t last = j_.out.last_us;
     facts_.limit = std::to_string(j_.target.vent_min) + " min";
+    if (!found_in(j_, "vent-too-short") && nothing_vouches()) return;
     if (j_.out.state == run_state::heating) {
-      add(j_.target.by_pressure ? "start" : "warm");
+      // A low temperature shows no steam.
+      add(j_.target.by_pressure                   ? "start"
+          : j_.target.method == "low-temperature" ? "raise"
+                                                  : "warm");
+      if (found_in(j_, "vent-too-short")) add("vent");
       return;
     }
     if (j_.out.state == run_state::venting) {
-      const log_moment* steam = last_before(j_.moments, log_event_kind::steam, last);
-      const std::int64_t end = steam->at_us + j_.target.vent_min * us_per_min;
+      const std::int64_t end = vent_until(last);
+      if (heat_up_min() > 0)
+        facts_.limit += ", and until " + std::to_string(heat_up_min() + j_.target.vent_min) +
+                        " min after the heat came on";
       if (end > last) add("vent", end);
       add("close-vent");
       add("raise");
       return;
     }
-    if (found_in(j_, "vent-too-short")) {
-      vent_again();
+    if (found_in(j_, "vent-too-short") || found_in(j_, "heat-up-too-short")) {
+      const venting v = venting_before(j_, last);
+      const bool dry = v.air != nullptr && v.air->of(log_event_kind::water_low) != nullptr;
+      add(dry ? "dry-canner" : "vent-again");
       return;
     }
     if (j_.out.state == run_state::rising) {
@@ -135,10 +179,6 @@ class now_writer {
       const log_row* row = j_.course.losses.empty() ? nullptr : j_.course.losses.back().row;
       const bool dry =
           row != nullptr && row->event && row->event->kind == log_event_kind::water_low;
-      if (dry && j_.target.by_pressure) {
-        add("dry-canner");
-        return;
-      }
       add(j_.target.by_pressure ? "raise-heat" : dry ? "refill" : "back-boil");
       add("start-again", last + j_.needed_us);
       return;
@@ -184,8 +224,10 @@ class now_writer {
         return;
       }
       add("run-again");
+      add("fall-instead");
+    } else {
+      add("fall");
     }
-    add("fall");
     wait_for_lid();
   }
   /// The lid is closed still: how to open it.
@@ -196,10 +238,21 @@ class now_writer {
     const int wait = limit_of(j_.rules.run.limits, "wait-after-zero-min");
     facts_.limit = std::to_string(wait) + " min";
     const log_moment* zero = zero_of(j_, from);
-    if (zero == nullptr && j_.out.state == run_state::over) add("fall");
+    const bool pressed = is_under_pressure();
+    if (pressed || (zero == nullptr && j_.out.state == run_state::over)) add("fall");
     std::optional<std::int64_t> until;
-    if (zero != nullptr) until = zero->at_us + wait * us_per_min;
+    if (!pressed && zero != nullptr) until = zero->at_us + wait * us_per_min;
     add("wait", until);
+  }
+
+  /// The gauge shows pressure still, whatever the log says: no weight is taken off then.
+  [[nodiscard]] bool is_under_pressure() const {
+    const log_row* last = nullptr;
+    for (const log_row& row : j_.log.rows) {
+      if (row.reading) last = &row;
+    }
+    return last != nullptr && is_pressure(j_.log.unit) && j_.out.state == run_state::over &&
+           *last->reading > j_.target.gauge_room;
   }
 
   /// Jars that were counted so long after the heat no longer stand under pressure.
@@ -243,7 +296,7 @@ class now_writer {
         return;
       }
       if (hot_pack()) add("reprocess-unsealed", until);
-      add("refrigerate-unsealed", until);
+      add_choice("refrigerate-unsealed", until, !hot_pack());
       add("freeze-unsealed", until);
     }
     if (counted) return;
@@ -276,7 +329,7 @@ class now_writer {
     const std::int64_t until = after_hours(acid ? "reprocess-acid-h" : "reprocess-low-acid-h");
     if (until > j_.out.last_us) {
       if (hot_pack()) add("reprocess", until);
-      add("refrigerate", until);
+      add_choice("refrigerate", until, !hot_pack());
       add("freeze", until);
     }
     facts_.at = j_.when(until);

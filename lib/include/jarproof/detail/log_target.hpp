@@ -20,13 +20,14 @@ struct log_target {
   bool weighted = false;
   int time_min = 0;  ///< 0 where no table gives a time
   int vent_min = 0;
-  bool by_reading = false;            ///< a reading shows whether it is held
-  bool by_steady = false;             ///< so does a row that says `steady`
-  std::optional<std::int64_t> least;  ///< lowest reading that is enough, in millionths
-  std::optional<std::int64_t> most;   ///< highest reading of a home canner
-  std::int64_t gauge_room = 0;        ///< by how much a gauge may be off, in millionths
-  std::string hold;                   ///< `13 psi (90 kPa)`, `a full boil`
-  std::string least_text;             ///< the lowest reading in the unit of the log
+  bool by_reading = false;                    ///< a reading shows whether it is held
+  bool by_steady = false;                     ///< so does a row that says `steady`
+  std::optional<std::int64_t> least;          ///< lowest reading that is enough, in millionths
+  std::optional<std::int64_t> most;           ///< highest reading of a home canner
+  std::optional<std::int64_t> boils_at_most;  ///< no thermometer in an open pot shows more
+  std::int64_t gauge_room = 0;                ///< by how much a gauge may be off, in millionths
+  std::string hold;                           ///< `13 psi (90 kPa)`, `a full boil`
+  std::string least_text;                     ///< the lowest reading in the unit of the log
 };
 
 /// `number` divided by `by`, up to the next whole one; both above 0.
@@ -137,6 +138,12 @@ inline void target_by_pressure(log_target& t, const plan& what, const method& ca
       t.least = least_degrees(log.unit, *q.least_f * micro_per_unit);
     }
   }
+  const std::optional<int> boils =
+      boiling_thousandths_f(rules.run.boiling, judged.altitude_ft < 0 ? 0 : judged.altitude_ft);
+  if (!t.by_pressure && is_temperature(log.unit) && boils) {
+    const int tolerance = limit_of(rules.run.limits, "boil-tolerance-f") * 1000;
+    t.boils_at_most = least_degrees(log.unit, (*boils + tolerance) * std::int64_t{1000});
+  }
   if (t.method == "low-temperature") {
     if (t.least) t.least_text = limit_text(log.unit, *t.least);
     return t;
@@ -145,8 +152,6 @@ inline void target_by_pressure(log_target& t, const plan& what, const method& ca
   t.by_steady = !steady_only_of_weights || t.weighted || !what.gauge;
   if (t.by_pressure) return t;
   t.hold = t.method == "steam" ? "pure steam" : "a full boil";
-  const std::optional<int> boils =
-      boiling_thousandths_f(rules.run.boiling, judged.altitude_ft < 0 ? 0 : judged.altitude_ft);
   if (!is_temperature(log.unit) || !boils) return t;
   t.by_reading = true;
   const int tolerance =

@@ -24,6 +24,15 @@ namespace jarproof::detail {
   return out;
 }
 
+/// What was lost let air in: the time does not start again before a new venting.
+[[nodiscard]] inline bool lets_air_in(const run_judging& j, const log_loss& loss) {
+  if (!j.target.by_pressure) return false;
+  const log_row& row = *loss.row;
+  const bool dry = row.event && row.event->kind == log_event_kind::water_low;
+  return dry || (row.reading && j.target.by_reading && *row.reading <= j.target.gauge_room &&
+                 loss.check == "pressure-dropped");
+}
+
 inline void judge_losses(run_judging& j) {
   for (const log_loss& loss : j.course.losses) {
     sentence_facts facts;
@@ -38,8 +47,15 @@ inline void judge_losses(run_judging& j) {
                   : row->event ? "`" + std::string(name_of(row->event->kind)) + "`"
                                : row->reading_text;
     facts.choices = j.when(loss.at_us);
-    facts.reason = j.target.time_min == 0 ? "" : again_text(j, loss);
-    if (early) {
+    if (lets_air_in(j, loss)) {
+      facts.reason = "The canner is vented again before the whole " + time_text(j.target.time_min) +
+                     " start again.";
+    } else if (j.target.time_min != 0) {
+      facts.reason = again_text(j, loss);
+    }
+    if (early && loss.unclear) {
+      soften(j, j.unsaid("timing-started-early", row, std::move(facts)));
+    } else if (early) {
       soften(j, j.say("timing-started-early", row, std::move(facts)));
     } else if (loss.check == "pressure-dropped") {
       soften(j, j.say("pressure-dropped", row, std::move(facts)));
@@ -99,6 +115,7 @@ inline void judge_delivery(run_judging& j, bool unlike) {
   if (!unlike) judge_gaps(j, limit_of(j.rules.run.limits, "longest-gap-min"));
   if (j.out.running && j.out.state != run_state::cooling) return;
   const bool short_span = j.course.span_us < j.needed_us;
+  if (j.course.span_us <= 0 && !j.course.losses.empty()) return;
   const bool explained = !j.course.losses.empty() || enough_but_for_gaps ||
                          (!unlike && !j.course.gaps.empty()) || unlike;
   if (!short_span && explained) return;

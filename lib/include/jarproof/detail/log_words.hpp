@@ -30,13 +30,24 @@ namespace jarproof::detail {
   return "UNREADABLE: this is no run log that can be judged.";
 }
 
+/// What no later minute makes good: a plan that is none, a canner with air in it, an instrument
+/// that vouches for nothing, a log of two loads.
+inline constexpr std::string_view checks_that_spoil_a_run[] = {
+    "plan-not-accepted", "vent-too-short",         "heat-up-too-short", "gauge-not-at-zero",
+    "gauges-disagree",   "thermometer-reads-high", "second-load"};
+
+[[nodiscard]] inline bool spoils(const log_finding& f) noexcept {
+  for (const std::string_view check : checks_that_spoil_a_run) {
+    if (f.check == check && f.outcome != outcome::none) return true;
+  }
+  return false;
+}
+
 /// True where a run that is going on has to be mended.
 [[nodiscard]] inline bool must_stop(const log_report& r) noexcept {
   for (const log_finding& f : r.findings) {
     if (f.outcome != outcome::none && f.check != "run-unfinished") {
-      const bool counts_again = r.state == run_state::counting && f.check != "vent-too-short" &&
-                                f.check != "plan-not-accepted";
-      if (!counts_again) return true;
+      if (r.state != run_state::counting || spoils(f)) return true;
     }
   }
   return false;
@@ -47,9 +58,9 @@ namespace jarproof::detail {
   return must_stop(r) ? "STOP: do this now." : "RUNNING: go on like this.";
 }
 
-/// What no later minute makes good: a plan that is none, a canner with air in it.
+/// The first of these that was found; null where there is none.
 [[nodiscard]] inline const log_finding* spoils_run(const log_report& r) noexcept {
-  for (const std::string_view check : {"plan-not-accepted", "vent-too-short"}) {
+  for (const std::string_view check : checks_that_spoil_a_run) {
     for (const log_finding& f : r.findings) {
       if (f.check == check && f.outcome != outcome::none) return &f;
     }

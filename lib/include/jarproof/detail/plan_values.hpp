@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "jarproof/detail/dates.hpp"
+#include "jarproof/detail/log_cells.hpp"
+#include "jarproof/detail/log_times.hpp"
 #include "jarproof/detail/words.hpp"
 #include "jarproof/document.hpp"
 #include "jarproof/keys.hpp"
@@ -198,7 +200,12 @@ class plan_values {
                       is_digit(t[3]) && is_digit(t[4]) && std::stoi(t.substr(0, 2)) < 24 &&
                       std::stoi(t.substr(3, 2)) < 60;
     if (!good) {
-      fault(value, "`" + t + "` is no time of day", "write hours and minutes, such as `14:30`");
+      const cell_reading<clock_time> meant = clock_in(t);  // `9:00`, `2:30 pm`
+      const std::int64_t minutes = meant.value.us / us_per_min;
+      const bool clear = meant.ok() && !meant.value.day && meant.value.us % us_per_min == 0;
+      fault(value, "`" + t + "` is no time of day",
+            clear ? "write `" + two_digits(minutes / 60) + ":" + two_digits(minutes % 60) + "`"
+                  : "write hours and minutes, such as `14:30`");
       return std::nullopt;
     }
     return written;

@@ -115,6 +115,7 @@ class day_writer {
   }
 
   void write_card(const day_batch& b) {
+    if (fills_no_jar(b)) return;
     section();
     title("Step card", b);
     steps(b.steps, true);

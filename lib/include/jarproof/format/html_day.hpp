@@ -162,6 +162,7 @@ class day_page {
   }
 
   void write_card(const day_batch& b) {
+    if (fills_no_jar(b)) return;
     // One card goes on behind the clock; several have a page each.
     w_.open("section", one() ? "class=\"card\"" : "class=\"plan card\"");
     const bool named = d_.batches.size() > 1 || !b.judged.title.empty();
