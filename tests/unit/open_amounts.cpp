@@ -187,6 +187,25 @@ TEST_CASE("beans that their line leaves dry, and mashed ones, are no part of a t
   CHECK(has(chili("3 cups beans and rice"), "pasta-or-grain-in-jar"));
 }
 
+TEST_CASE("directions beside a tested recipe may not go against its plan") {
+  const auto step = [](const char* sentence) {
+    return canned({tomatoes, "5 cups chopped onions", peppers, juice, "3 tsp canning salt"},
+                  salsa + "steps: [\"" + sentence + "\"]\n");
+  };
+  for (const char* good : {"Simmer until thick.", "Fill the jars, leaving 1/2 inch headspace.",
+                           "Put the tomatoes through a food mill."}) {
+    INFO(good);
+    CHECK(step(good).verdict == verdict::accepted);
+  }
+  for (const char* bad :
+       {"Do not process, just seal.", "Halve the vinegar.", "Use half of the lemon juice.",
+        "Add baking soda to cut the acid.", "Fill gallon jars.", "No lemon juice needed.",
+        "Stand jars on their lids until cold.", "Add a pinch of soda to each jar."}) {
+    INFO(bad);
+    CHECK(has(step(bad), "steps-against-plan"));
+  }
+}
+
 TEST_SUITE_END();
 
 }  // namespace

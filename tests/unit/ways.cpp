@@ -333,6 +333,26 @@ TEST_CASE("the text is narrow and never says safe") {
   CHECK(text.find("safe") == std::string::npos);
 }
 
+TEST_CASE("the soup way undoes what the directions mash, and names no jar the recipe lacks") {
+  const std::string steps = "steps: [Blend half of the peas until smooth.]\n";
+  const way peas = ways(plan_of({"1 lb dried green split peas", "2 cups sliced carrots",
+                                 "2 cups chopped onions", "1 cup chopped celery", "8 cups water"},
+                                steps + "jar: pint\n" + mountain))[0];
+  CHECK(peas.kind == "frame");
+  CHECK(says(peas.changes, "freeze the puree"));
+  // A chili of one's own is held to chile con carne, which has pints alone (USDA Complete Guide
+  // 2015, part 5, page 5-8).
+  const way chili =
+      ways(plan_of({"3 lb ground beef", "2 cups dried kidney beans", "2 cups chopped onions",
+                    "1 cup chopped bell pepper", "2 quarts crushed tomatoes",
+                    "1/4 cup chili powder", "2 tsp salt", "8 cups beef broth", "1 cup beer"},
+                   "jar: pint\n" + mountain))[0];
+  CHECK(chili.kind == "frame");
+  REQUIRE(chili.amounts);
+  REQUIRE(chili.amounts->jars.size() == 1);
+  CHECK(chili.amounts->jars[0].jar == "pint");
+}
+
 TEST_SUITE_END();
 
 }  // namespace

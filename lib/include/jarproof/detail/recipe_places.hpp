@@ -193,8 +193,10 @@ class recipe_places {
         if (part_of_[i] != nullptr || !readable(lines_[i])) continue;
         for (const recipe_part& part : recipe_.parts) {
           if (near(i, part) != wanted) continue;
-          // `10 onions` are not ten slices, and no pearl onions.
-          if (wanted == nearness::more_general && part.limit == part_limit::most &&
+          // `10 onions` are not ten slices, and no pearl onions; `2 slices onion` are.
+          const std::optional<measured>& given = lines_[i].reading.amount;
+          const bool slices = given && given->counts == "slice";
+          if (wanted == nearness::more_general && part.limit == part_limit::most && !slices &&
               unit_named(part.unit)->kind == measure_kind::count)
             continue;
           if (part.discarded != is_discarded(lines_[i]) && has_part(i, wanted, !part.discarded))

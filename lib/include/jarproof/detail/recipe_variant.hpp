@@ -187,6 +187,25 @@ inline void judge_liquid(judging& j, const process& frame, const std::vector<pla
   return near ? 100 * (covered + in_place) / std::max<std::size_t>(parts + solids, 1) : 0;
 }
 
+/// The longest published time of a recipe in a jar of this size; 0 where it was not tested there.
+[[nodiscard]] inline int longest_in(const edition& rules, const process& p, std::int64_t volume) {
+  int minutes = 0;
+  for (const table& t : p.tables) {
+    const jar_minutes* m = t.use ? listed_jar(rules, t, volume) : nullptr;
+    if (m != nullptr) minutes = std::max(minutes, m->minutes[0]);
+  }
+  return minutes;
+}
+
+/// True where the lines are a variant of a published recipe that was not tested in a jar so large.
+[[nodiscard]] inline bool variant_lacks_jar(const judging& j, const std::vector<plan_line>& lines,
+                                            std::int64_t volume) {
+  return std::any_of(j.rules.processes.begin(), j.rules.processes.end(), [&](const process& p) {
+    return !p.recipes.empty() && p.kind == food_class::low_acid && variant_share(j, p, lines) > 0 &&
+           longest_in(j.rules, p, volume) == 0;
+  });
+}
+
 /// Holds a mixture in a frame to the published recipe that it is a variant of: not in a jar which
 /// that recipe does not have, not for a shorter time, and not as a soup where nothing thin is in
 /// it.
@@ -200,11 +219,7 @@ inline void judge_variants(judging& j, const process& frame, const std::vector<p
     const std::size_t share = variant_share(j, p, lines);
     if (share == 0) continue;
     const bool thick = !frame.liquids.empty() && !has_thin_liquid(j, p, lines);
-    int minutes = 0;
-    for (const table& t : p.tables) {
-      const jar_minutes* m = t.use && volume ? listed_jar(j.rules, t, *volume) : nullptr;
-      if (m != nullptr) minutes = std::max(minutes, m->minutes[0]);
-    }
+    const int minutes = volume ? longest_in(j.rules, p, *volume) : 0;
     if (thick || (volume && minutes == 0)) {
       if (share <= untested_share) continue;  // the nearest one is named
       untested = &p;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "jarproof/detail/frame_choice.hpp"
+#include "jarproof/detail/recipe_variant.hpp"
 #include "jarproof/detail/way_numbers.hpp"
 #include "jarproof/detail/way_volumes.hpp"
 
@@ -135,6 +136,7 @@ struct frame_lines {
     const bool listed = std::any_of(t.minutes.begin(), t.minutes.end(),
                                     [&](const jar_minutes& m) { return m.jar == jar.id; });
     if (!listed || std::find(done.begin(), done.end(), jar.id) != done.end()) continue;
+    if (variant_lacks_jar(d.reading, lines, jar.volume_floz * micro_per_unit)) continue;
     out.jars.push_back(jars_of(out, jar.id, jar.volume_floz * micro_per_unit));
   }
   return out;
@@ -165,6 +167,15 @@ inline void judge_rewritten(const dish& d, const process& frame, const frame_lin
   }
 }
 
+/// What the directions do that no jar of the frame may have: mashing, thickening, standing warm.
+inline void undo_directions(const dish& d, way& out) {
+  for (const finding& f : d.judged.findings) {
+    if (f.outcome != outcome::none && (f.field == "steps" || f.field == "title") &&
+        f.check != "steps-against-plan" && f.check != "step-names-unlisted")
+      add_once(out.changes, f.fix);
+  }
+}
+
 [[nodiscard]] inline std::optional<way> frame_way(const dish& d, const process& frame) {
   const frame_lines lines = lines_in(d, frame);
   if (!lines.solid || !lines.low_acid) return std::nullopt;
@@ -175,6 +186,7 @@ inline void judge_rewritten(const dish& d, const process& frame, const frame_lin
   out.altered = lines.altered;
   add_sources(d.rules, frame.sources, out.sources);
   lines.out.write(out);
+  undo_directions(d, out);
   add_steps(d, "frame", &frame, trait_among(d.rules, lines.kept), out);
   out.numbers = numbers_for(d, frame, out.changes, lines.kept);
   if (!open_to(d, out.numbers)) return std::nullopt;
