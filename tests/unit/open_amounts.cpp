@@ -206,6 +206,23 @@ TEST_CASE("directions beside a tested recipe may not go against its plan") {
   }
 }
 
+TEST_CASE("a second food of a line with an amount that decides is asked about") {
+  const auto brine = [](const char* line) {
+    return canned({"4 lb green beans", "8 heads fresh dill", "8 cloves garlic",
+                   "1/2 cup canning salt", line, "1 tsp hot red pepper flakes"},
+                  "food: dilled beans\npack: raw\njar: pint\nmethod: boiling-water\n"
+                  "time: 10 min\n");
+  };
+  for (const char* both :
+       {"4 cups white vinegar (5%) and 9 cups water", "4 cups white vinegar (5%) + 9 cups water",
+        "4 cups white vinegar (5%); 9 cups water", "4 cups white vinegar (5%) with water",
+        "4 cups white vinegar (5%) and water"}) {
+    INFO(both);
+    CHECK(brine(both).verdict != verdict::accepted);
+  }
+  CHECK(brine("4 cups white vinegar (5%)").verdict == verdict::accepted);
+}
+
 TEST_SUITE_END();
 
 }  // namespace

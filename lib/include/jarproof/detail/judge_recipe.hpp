@@ -123,6 +123,21 @@ inline void judge_vinegar_lines(judging& j, const process& p, const std::vector<
   return false;
 }
 
+/// True for a second food of a line whose amount decides: `4 cups vinegar and 9 cups water`. A line
+/// has one amount.
+[[nodiscard]] inline bool needs_own_line(const edition& rules, const process& p, const plan_line& l,
+                                         const other_ingredient& o) {
+  if (o.instead || is_a(rules, *o.what, "spice")) return false;
+  if (o.what->kind == acidity::low_acid) return true;
+  // `apples, tart and sweet`
+  if (&most_general(rules, *o.what) == &most_general(rules, *l.reading.what)) return false;
+  return std::any_of(p.recipes.begin(), p.recipes.end(), [&](const tested_recipe& r) {
+    return std::any_of(r.parts.begin(), r.parts.end(), [&](const recipe_part& part) {
+      return part.limit != part_limit::free && near_to(rules, *o.what, part) != nearness::other;
+    });
+  });
+}
+
 /// The lines of a plan against the recipes of one food: of each set the recipe that they come
 /// nearest to.
 struct recipe_match {
@@ -277,9 +292,7 @@ inline void judge_tested_recipe(judging& j, const process& p) {
     for (const other_ingredient& o : l.reading.others) {
       if (!has_part_for(j.rules, p, *o.what)) {
         judge_stranger(j, p, l, *o.what);
-      } else if (!o.instead && o.what->kind == acidity::low_acid &&
-                 !is_a(j.rules, *o.what, "spice")) {
-        // Its amount counts, and a line has one amount.
+      } else if (needs_own_line(j.rules, p, l, o)) {
         finding& f = j.say("amount-unknown", place_of("ingredients", *l.said),
                            {l.said->text,
                             "an amount for each food; give " + o.name + " a line of its own",
@@ -316,7 +329,8 @@ inline void judge_tested_recipe(judging& j, const process& p) {
         !objection_to(j.rules, l, *l.reading.what).empty())
       return false;
     for (const other_ingredient& o : l.reading.others) {
-      if (!has_part_for(j.rules, p, *o.what) && !objection_to(j.rules, l, *o.what).empty())
+      const bool stranger = !has_part_for(j.rules, p, *o.what);
+      if (stranger ? !objection_to(j.rules, l, *o.what).empty() : needs_own_line(j.rules, p, l, o))
         return false;
     }
   }

@@ -27,6 +27,23 @@ namespace jarproof::detail::line {
   return 0;
 }
 
+/// `I can it all together`, `or before canning`, `I add mine before`: for the table, and in the jar
+/// all the same.
+[[nodiscard]] inline bool puts_in_jar(const state& s, std::size_t first, std::size_t end) {
+  for (std::size_t i = 0; i < s.size(); ++i) {
+    if (i >= first && i < end) continue;
+    const bool more = i + 1 < s.size() && s.same_segment(i, i + 1);
+    const std::string_view next = more ? std::string_view(s.text(i + 1)) : std::string_view();
+    if (s.text(i) == "can" && one_of(next, {"it", "them", "all", "everything", "this", "mine"}))
+      return true;
+    if (s.text(i) == "before" &&
+        (!more || one_of(next, {"canning", "filling", "jarring", "sealing", "processing"})))
+      return true;
+    if (one_of(s.text(i), {"together", "mine", "ours"})) return true;
+  }
+  return false;
+}
+
 /// True where the phrase in words `first` to `end` is about the main ingredient and about all of
 /// it: alone in its part of the line or behind the name, with nothing that is another thing or
 /// keeps some of it.
@@ -40,6 +57,7 @@ namespace jarproof::detail::line {
       "bit",      "scoop",   "in",      "into",        "with",    "through",
       "stirred",  "swirled", "floured", "refrigerate", "dredged", "breaded"};
   if (s.out.what == nullptr || s.from >= end || s.segment_end(first) != end) return false;
+  if (puts_in_jar(s, first, end)) return false;
   const bool own_part = s.segment_begin(first) == first;
   // `cilantro, avocado and lime wedges for serving`: a list without amounts, and the end of it.
   const bool listed =
