@@ -90,11 +90,10 @@ namespace jarproof::detail {
 
 /// What the headings say about one line of a list.
 struct listed_under {
-  bool heading = false;    ///< the line itself names a part of the list
-  bool serving = false;    ///< below `To serve:`
-  bool doubtful = false;   ///< below `Optional:` or `For soaking:`: it may not be in the jar
-  std::string per_jar;     ///< below `In each jar:`: `jar`
-  std::string_view title;  ///< the heading as written; empty above the first one
+  bool heading = false;   ///< the line itself names a part of the list
+  bool serving = false;   ///< below `To serve:`
+  bool doubtful = false;  ///< below `Optional:` or `For soaking:`: it may not be in the jar
+  std::string per_jar;    ///< below `In each jar:`: `jar`
 };
 
 /// True for a heading below which everything goes into the jar: `For the brine:`. Any other word of
@@ -117,7 +116,6 @@ struct listed_under {
     const bool colon = !plain.empty() && plain.back() == ':';
     if (is_heading(rules, text) || is_quiet_heading(rules, said, i)) {
       now = {};
-      now.title = text;
       now.serving = is_serving_heading(rules, text);
       std::vector<line_token> tokens = tokens_of(plain);
       line::take_per_jar(tokens, now.per_jar);
