@@ -151,7 +151,8 @@ class writer {
   [[nodiscard]] std::string value(const process_needs& n) {
     return braces({value(n.heat_up_min), value(n.water_qt), value(n.canner_volume_qt),
                    value(n.canner_volume_most_qt), value(n.canner_pints), value(n.canner_quarts),
-                   value(n.solids_percent), value(n.held_most_h), words(n.packed_cold)});
+                   value(n.solids_percent), value(n.holds_percent), value(n.held_most_h),
+                   words(n.packed_cold)});
   }
   [[nodiscard]] std::string value(const process& p) {
     return braces({value(p.id), value(p.title), words(p.names), words(p.shared_names),

@@ -74,15 +74,15 @@ class process_entries : public recipe_entries {
     if (const node* needs = find(root, "needs")) {
       only(*needs,
            {"heat_up_min", "water_qt", "canner_volume_qt", "canner_volume_most_qt", "canner_pints",
-            "canner_quarts", "solids_percent", "held_most_h", "packed_cold"});
+            "canner_quarts", "solids_percent", "holds_percent", "held_most_h", "packed_cold"});
       const auto at_most = [&](std::string_view key, int most) {
         return number(*needs, key, 1, most, false);
       };
       p.needs = {at_most("heat_up_min", 120),     at_most("water_qt", 30),
                  at_most("canner_volume_qt", 60), at_most("canner_volume_most_qt", 60),
                  at_most("canner_pints", 40),     at_most("canner_quarts", 20),
-                 at_most("solids_percent", 100),  at_most("held_most_h", 72),
-                 packs(*needs, "packed_cold")};
+                 at_most("solids_percent", 100),  at_most("holds_percent", 100),
+                 at_most("held_most_h", 72),      packs(*needs, "packed_cold")};
       const process_needs& n = p.needs;
       const bool range = n.canner_volume_most_qt > 0 || n.canner_quarts > 0 || n.canner_pints > 0;
       if (range && find(*needs, "canner_volume_qt") == nullptr) {

@@ -14,6 +14,7 @@ namespace {
 using fixtures::beans_with;
 using fixtures::finding_of;
 using fixtures::has;
+using fixtures::judged;
 using jarproof::outcome;
 using jarproof::verdict;
 using keys = std::map<std::string, std::string>;
@@ -142,6 +143,34 @@ TEST_CASE("a table that is not used is shown and accepts nothing") {
   REQUIRE(r.required);
   CHECK(r.required->time_min == 20);
   CHECK_FALSE(r.required->verified);
+}
+
+TEST_CASE("what stands behind the comma can make another food of it") {
+  // USDA Complete Guide (2015), part 4, page 4-8 (green beans raw, quarts 25 min); part 5, ground
+  // meat and strips are packed by tables of their own; part 2, mangoes (National Center for Home
+  // Food Preservation): green, hard mango only.
+  const auto plan = [](const std::string& food, const std::string& line, const std::string& rest) {
+    return judged("food: " + food + "\nmethod: pressure\ngauge: weighted\npressure: 15 psi\n" +
+                  "altitude: 4600 ft\n" + rest + "ingredients:\n  - \"" + line + "\"\n");
+  };
+  const std::string raw = "pack: raw\njar: quart\ntime: 25 min\n";
+  CHECK(plan("green beans", "7 lb green beans, washed", raw).verdict == verdict::accepted);
+  for (const char* line :
+       {"7 lb green beans, dried", "7 lb green beans, shelled", "7 lb green beans, pickled"})
+    CHECK(plan("green beans", line, raw).verdict != verdict::accepted);
+  const std::string hot = "pack: hot\njar: pint\ntime: 75 min\n";
+  CHECK(plan("wild-game-strips", "5 lb venison", hot).verdict == verdict::accepted);
+  CHECK(plan("wild-game-strips", "5 lb venison, ground", hot).verdict == verdict::untested);
+  CHECK(plan("wild-game-strips", "5 lb minced venison", hot).verdict == verdict::untested);
+  const auto mangoes = [](const std::string& line) {
+    return judged(
+        "food: green mangoes\nmethod: boiling-water\naltitude: 4600 ft\npack: hot\n"
+        "jar: pint\ntime: 25 min\nprepared: [under-ripe]\ningredients: [\"" +
+        line + "\"]\n");
+  };
+  CHECK(mangoes("5 lb green mangoes, peeled and sliced").verdict == verdict::accepted);
+  CHECK(mangoes("5 lb green mangoes, fully ripe").verdict == verdict::incomplete);
+  CHECK(mangoes("5 lb ripe mangoes").verdict == verdict::untested);
 }
 
 TEST_CASE("fish in quarts needs its heat-up and its water") {

@@ -43,6 +43,53 @@ TEST_CASE("a shorter process time in the directions is against the plan") {
   }
 }
 
+TEST_CASE("a process time in other words is one too") {
+  for (const char* step :
+       {"Process 45 min. at 15#.", "45 min. at 15 lb.", "Pints: 45.", "Quarts 45, pints 40.",
+        "Can 45 minutes.", "Pints 40 min, quarts 50 min.", "Give the quarts 45 minutes.",
+        "40 minutes at ten pounds.", "40 min under pressure.", "In the canner for 30.",
+        "Pressure can for 25 minutes.", "Canning time: 45 minutes", "Jars go in for 45 minutes.",
+        "Let it rock 45 minutes.", "Turn off the heat after 30 minutes.",
+        "Fill jars, seal, and boil one hour."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "steps-against-plan"));
+    CHECK(soup_by(step).verdict == verdict::incomplete);
+  }
+  for (const char* step :
+       {"Quarts 75, pints 60.", "75 min. at 15#.", "Can 75 minutes.", "Let it rock 75 minutes.",
+        "Turn off the heat, remove the lid and leave the jars 10 minutes.",
+        "Cook the venison 20 minutes at 10 pounds until tender.",
+        "Add 2 quarts broth, simmer 20 min.", "Makes 7 quarts.",
+        "A canner holds quarts 7, pints 9."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+}
+
+TEST_CASE("jars that are closed and then boiled are another method") {
+  CHECK(has(soup_by("Seal and boil."), "steps-against-plan"));
+  CHECK(has(soup_by("Put on lids and boil for 3 hours."), "steps-against-plan"));
+  CHECK(has(soup_by("Ladle it in and let them seal."), "steps-against-plan"));
+  CHECK_FALSE(has(soup_by("Bring to a boil and fill the jars."), "steps-against-plan"));
+}
+
+TEST_CASE("everything boils as long as the process says") {
+  for (const char* step : {"Boil everything 2 minutes.", "Cover with broth and boil 3 min.",
+                           "Bring to a rolling boil 1 minute."}) {
+    CAPTURE(std::string(step));
+    const jarproof::report r = soup_by(step);
+    const jarproof::finding* f = finding_of(r, "steps-against-plan");
+    REQUIRE(f != nullptr);
+    CHECK(f->required == "5 min");
+  }
+  for (const char* step :
+       {"Cover with broth and boil 5 minutes.", "Boil the carrots 2 minutes and drain.",
+        "Boil 2 minutes, then soak 1 hour.", "Boil the beans 2 minutes."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+}
+
 TEST_CASE("the same time, a longer one and other times are not") {
   for (const char* step :
        {"Process for 75 minutes.", "Process pints 60 and quarts 75 minutes.",

@@ -127,6 +127,25 @@ TEST_CASE("a step that a line denies is not taken as said") {
   CHECK(soup_with({"3 cups dried white beans, not soaked"}, words).verdict == verdict::rejected);
 }
 
+TEST_CASE("zucchini is a part of mixed vegetables and not most of them") {
+  // USDA Complete Guide (2015), part 4, page 4-12: 4 of 32 cups, other proportions too; at most a
+  // third is common practice, no source.
+  const auto mixed = [](const std::string& zucchini, const std::string& more) {
+    return judged("food: mixed vegetables\n" +
+                  hot_plan({"6 cups carrots, peeled and sliced", "6 cups corn kernels",
+                            "6 cups green beans, cut", "6 cups lima beans",
+                            "4 cups crushed tomatoes", zucchini},
+                           "prepared: [boiled 5 min]\n" + more, "quart", "90 min"));
+  };
+  CHECK(mixed("4 cups diced zucchini", "").verdict == verdict::accepted);
+  CHECK(mixed("10 cups diced zucchini", "batch: 8 qt\n").verdict == verdict::accepted);
+  const jarproof::report most = mixed("11 cups diced zucchini", "batch: 8 qt\n");
+  CHECK(most.verdict == verdict::untested);
+  CHECK(has(most, "ingredient-without-process"));
+  CHECK(mixed("28 cups diced zucchini", "").verdict == verdict::incomplete);
+  CHECK(mixed("zucchini, diced", "batch: 8 qt\n").verdict == verdict::incomplete);
+}
+
 TEST_CASE("greens with a table of their own may go into a soup, and into no mixed vegetables") {
   CHECK(soup_with({"2 lb spinach, washed"}).verdict == verdict::accepted);
   const auto mixed = [](const char* green) {

@@ -111,6 +111,19 @@ TEST_CASE("instructions of every shape become steps") {
   CHECK(with_steps("null").empty());
 }
 
+TEST_CASE("what other fields of a recipe say are notes, and those of a step are steps") {
+  const recipe r =
+      recipe_from(R"({"@type": "Recipe", "name": "Soup", "recipeIngredient": ["3 lb beans"],
+    "recipeYield": ["9 pints", "with 1 cup cream"], "alternateName": "Creamy soup",
+    "cookingMethod": "slow cooker", "tool": [{"@type": "HowToTool", "name": "blender"}, "pot"],
+    "notes": "Stir in rice.",
+    "recipeInstructions": [{"@type": "HowToStep", "text": "Boil.", "supply": ["1 cup flour"],
+                            "description": "Let it stand.", "tool": {"name": "masher"}}]})");
+  CHECK(lines_of(r.notes) ==
+        "9 pints\nwith 1 cup cream\nCreamy soup\nslow cooker\nblender\npot\nStir in rice.\n");
+  CHECK(lines_of(r.steps) == "Boil.\nLet it stand.\n1 cup flour\nmasher\n");
+}
+
 TEST_CASE("supplies that the list lacks are ingredients, and the description is a note") {
   const recipe r = recipe_from(R"({"@type": "Recipe", "recipeIngredient": ["2 cups carrots"],
     "supply": [{"@type": "HowToSupply", "name": "carrots"}, {"name": "1 cup cream"}, "flour"],

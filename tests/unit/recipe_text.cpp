@@ -167,12 +167,12 @@ TEST_CASE("numbers behind a list without a further heading are steps") {
   CHECK(lines_of(r.steps) == "Boil the beans 2 minutes.\nFill the jars.\n");
 }
 
-TEST_CASE("nutrition and reviews are asides, tips are notes") {
+TEST_CASE("reviews are asides, and tips, comments and what stands below nutrition are notes") {
   const recipe r = recipe_from(
       "Beans\nIngredients\n3 lb beans\nMethod\nBoil.\nTips\nStir in cream.\nNutrition\nFat 5 g\n"
-      "Reviews\nI thickened mine.\n");
-  CHECK(lines_of(r.notes) == "Stir in cream.\n");
-  CHECK(lines_of(r.asides) == "Fat 5 g\nI thickened mine.\n");
+      "Comments\nI add rice.\nReviews\nI thickened mine.\n");
+  CHECK(lines_of(r.notes) == "Stir in cream.\nFat 5 g\nI add rice.\n");
+  CHECK(lines_of(r.asides) == "I thickened mine.\n");
 }
 
 TEST_CASE("several lists of one recipe are all read") {

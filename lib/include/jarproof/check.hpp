@@ -232,7 +232,7 @@ inline void settle(report& out) {
     }
   }
   judge_jars(j);
-  judge_directions(j, m);
+  judge_directions(j, foods.size() == 1 ? foods.front() : nullptr, m);
   if (by_pressure && !what.vent) {
     j.say("step-reminder", place_of("vent", what),
           {{},

@@ -188,6 +188,7 @@ struct process_needs {
   int canner_pints = 0;                ///< pint jars that the canner holds, at least
   int canner_quarts = 0;               ///< quart jars that the canner holds, at least
   int solids_percent = 0;              ///< at most
+  int holds_percent = 0;               ///< of the batch, at most, are ingredients of `holds`
   int held_most_h = 0;                 ///< cold, before canning
   list<std::string_view> packed_cold;  ///< packs for which the process itself fills cold food
 };

@@ -26,7 +26,7 @@ struct recipe {
   std::vector<word> ingredients;  ///< a line each, without bullets, HTML entities and tags
   std::vector<word> steps;
   std::vector<word> notes;    ///< introduction and remarks; judged as the steps are
-  std::vector<word> asides;   ///< nutrition, times, reviews; not compared
+  std::vector<word> asides;   ///< bare times, names, reviews; not compared
   std::optional<word> yield;  ///< such as `9 pints` or `Serves 8`
 };
 

@@ -36,6 +36,8 @@ struct phrase_words {
   list<std::string_view> open_amounts;
   /// the same as the last words of a thought: `a few extra`
   list<std::string_view> open_ends;
+  /// of a title: what they tell of a dish its ingredients have to show: `creamy`, `chowder`
+  list<std::string_view> titles;
   /// what something is without: `fat free`, `reduced sodium`
   list<std::string_view> absent;
   /// states that a `not` takes back: `not canned`
@@ -96,6 +98,7 @@ inline constexpr phrase_list phrase_lists[] = {
     {"plain_headings", &phrase_words::plain_headings},
     {"open_amounts", &phrase_words::open_amounts},
     {"open_ends", &phrase_words::open_ends},
+    {"titles", &phrase_words::titles},
     {"absent", &phrase_words::absent},
     {"denied_states", &phrase_words::denied_states},
     {"possible_states", &phrase_words::possible_states},

@@ -330,6 +330,7 @@ class edition_writer : private export_parts {
     some("canner_pints", n.canner_pints);
     some("canner_quarts", n.canner_quarts);
     some("solids_percent", n.solids_percent);
+    some("holds_percent", n.holds_percent);
     some("held_most_h", n.held_most_h);
     words("packed_cold", n.packed_cold);
     w_.end('}');

@@ -40,19 +40,54 @@ namespace jarproof::detail {
   return longest;
 }
 
+/// `Fill jars, seal, and boil one hour`: jars that are closed before they boil. What is boiled
+/// before it is filled stands in front of them.
+[[nodiscard]] inline bool boils_closed_jars(const std::vector<line_token>& s) {
+  bool closed = false;
+  for (std::size_t i = 0; i < s.size(); ++i) {
+    closed = closed || line::one_of(s[i].text, {"seal", "sealed", "lids", "screw"});
+    if (s[i].text != "boil" || !closed) continue;
+    std::size_t at = i + 1;
+    while (at < s.size() && line::one_of(s[at].text, {"for", "them", "it", "the", "jars"})) ++at;
+    if (at == s.size() || sixtieths_at(s, at)) return true;
+  }
+  return false;
+}
+
 /// True where a sentence is about the processing of filled jars and about no other time.
 [[nodiscard]] inline bool is_about_processing(const std::vector<line_token>& s) {
   if (has_one_of(s, {"blender", "processor", "vent", "venting", "exhaust", "cool", "simmer", "soak",
                      "rest", "wait", "stand", "steam", "food"}))
     return false;
+  // Jars wait in the open canner before they are lifted out.
+  const std::optional<int> minutes = longest_minutes(s);
+  if (minutes && *minutes <= 10 && has_one_of(s, {"off", "lid", "remove", "removing", "open"}))
+    return false;
   if (has_one_of(s, {"process", "processed", "processing", "canner", "psi", "procesar", "procese"}))
     return true;
-  // `Can for 20 minutes`, `Hold the pressure for half an hour`
-  if (!s.empty() && (s[0].text == "can" || s[0].text == "jar") && has_one_of(s, {"for"}))
+  if (times_jars(s) || bare_minutes(s) || boils_closed_jars(s)) return true;
+  // `Can for 20 minutes`, `Can 45 minutes`, `Canning time: 45 min`
+  if (s.size() > 1 && line::one_of(s[0].text, {"can", "jar", "canning"}) &&
+      (is_digit(s[1].text.front()) ||
+       line::one_of(s[1].text, {"for", "at", "pints", "quarts", "them", "time"})))
+    return true;
+  if (has_one_of(s, {"cooker", "zero", "drop", "drops", "fall", "falls", "bones", "stock", "hen",
+                     "beans", "chicken", "meat", "until", "wait"}))
+    return false;
+  // `Hold the pressure for half an hour`, `45 min at 15#`, `Let it rock 45 minutes`
+  if (names_pressure(s) ||
+      has_one_of(s, {"rock", "rocks", "rocking", "jiggle", "jiggles", "jiggling"}))
+    return true;
+  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+    if (s[i].text == "pressure" && line::one_of(s[i + 1].text, {"can", "canned"})) return true;
+    if (s[i].text == "turn" && s[i + 1].text == "off" &&
+        !has_one_of(s, {"boil", "cook", "cover", "let", "add", "stir"}))
+      return true;
+  }
+  if (has_one_of(s, {"jars"}) && has_one_of(s, {"go", "give", "run", "cook"}) && minutes)
     return true;
   return has_one_of(s, {"pressure"}) && has_one_of(s, {"cook", "keep", "hold", "maintain"}) &&
-         !has_one_of(s, {"cooker", "zero", "drop", "drops", "fall", "falls", "bones", "stock",
-                         "hen", "beans", "chicken", "meat", "until", "wait", "weight"});
+         !has_one_of(s, {"weight"});
 }
 
 /// True where a sentence is about filled jars: those that are only washed or kept warm do no harm.
@@ -71,6 +106,7 @@ namespace jarproof::detail {
   const bool jars = is_about_filled_jars(s);
   const bool doubtful = has_one_of(s, {"not", "never", "no", "don't", "instead", "cannot", "blanch",
                                        "empty", "sterilize", "wash", "warm", "keep", "unsafe"});
+  if (own.id == "pressure" && boils_closed_jars(s)) return "boil";
   std::string_view found;
   for (const method& m : rules.methods) {
     for (const std::string_view name : m.names) {
@@ -114,8 +150,10 @@ inline void judge_numbers(judging& j, const word& step, const std::vector<line_t
           {step.text, std::move(required), std::move(reason), {}, {}});
   };
   const std::optional<int> minutes = longest_minutes(s);
-  if (minutes && is_about_processing(s) && *minutes < needed.time_min)
-    against("The directions process for " + std::to_string(*minutes) + " min.",
+  const std::optional<int> bare = bare_minutes(s);
+  const int longest = std::max(minutes.value_or(0), bare.value_or(0));
+  if ((minutes || bare) && is_about_processing(s) && longest < needed.time_min)
+    against("The directions process for " + std::to_string(longest) + " min.",
             std::to_string(needed.time_min) + " min");
   const bool vents = has_one_of(s, {"vent", "venting", "exhaust"}) ||
                      (has_one_of(s, {"steam"}) && has_one_of(s, {"escape", "escapes"}));
@@ -145,8 +183,44 @@ inline void judge_numbers(judging& j, const word& step, const std::vector<line_t
   }
 }
 
-/// Says what the directions have against the plan. `own` is the plan's method, or null.
-inline void judge_directions(judging& j, const method* own) {
+/// Minutes of a boil of everything in the pot: `Cover with broth and boil 3 min`. Single foods have
+/// their own times, and beans stand in their water after it.
+[[nodiscard]] inline std::optional<int> boil_of_all(const edition& rules,
+                                                    const std::vector<line_token>& s) {
+  if (has_one_of(s, {"soak", "drain", "drained", "stand", "blanch", "scald", "hour", "hours",
+                     "then", "canner", "jars", "lids", "serving", "serve", "opened", "opening"}))
+    return std::nullopt;
+  const auto boil = std::find_if(s.begin(), s.end(), [](const line_token& t) {
+    return line::one_of(t.text, {"boil", "boils", "boiling"});
+  });
+  const std::optional<int> minutes = longest_minutes(s);
+  if (boil == s.end() || !minutes) return std::nullopt;
+  name_index names(rules, s);
+  for (std::size_t from = 0; from < s.size(); ++from) {
+    const name_match m = names.at(from, s.size(), true);
+    if (m.what != nullptr && !is_liquid(rules, *m.what) && !is_a(rules, *m.what, "water") &&
+        !is_dish_word(rules, words_between(s, m.from, m.end)))
+      return std::nullopt;
+  }
+  return minutes;
+}
+
+/// The minutes of a step such as `boiled 5 min` that the food's process has for a mixture of the
+/// cook's own, or nothing.
+[[nodiscard]] inline std::optional<int> boil_needed(const process* food) {
+  if (food == nullptr || food->recipe != recipe_kind::frame) return std::nullopt;
+  for (const condition& c : food->conditions) {
+    const std::vector<line_token> words = tokens_of(c.prepared);
+    if (!words.empty() && words.front().text == "boiled")
+      if (const std::optional<int> minutes = longest_minutes(words)) return minutes;
+  }
+  return std::nullopt;
+}
+
+/// Says what the directions have against the plan. `food` is the process that it follows, or null,
+/// `own` is the plan's method, or null.
+inline void judge_directions(judging& j, const process* food, const method* own) {
+  const std::optional<int> least_boil = boil_needed(food);
   const auto against = [&](const word& step, std::string reason, std::string required) {
     j.say("steps-against-plan", place_of("steps", step),
           {step.text, std::move(required), std::move(reason), {}, {}});
@@ -170,6 +244,10 @@ inline void judge_directions(judging& j, const method* own) {
       }
       if (const std::string jar = large_jar_in(s); !jar.empty() && j.what.jar)
         against(step, "The directions name \"" + jar + "\".", j.what.jar->text);
+      const std::optional<int> boil = least_boil ? boil_of_all(j.rules, s) : std::nullopt;
+      if (boil && *boil < *least_boil)
+        against(step, "The directions boil it for " + std::to_string(*boil) + " min.",
+                std::to_string(*least_boil) + " min");
       if (j.out.required) judge_numbers(j, step, s);
     }
   }

@@ -86,9 +86,12 @@ inline void ask_which(judging& j, const place& at, std::string found,
 /// The processes of a line's food by its name, or else by what its ingredient is canned as alone.
 [[nodiscard]] inline std::vector<const process*> foods_of(const edition& rules,
                                                           const plan_line& l) {
-  std::vector<const process*> named = foods_named(rules, plain_food(l.said->text));
-  if (!named.empty() || l.reading.what == nullptr) return named;
-  return own_processes(rules, *l.reading.what);
+  const std::string_view before_comma = plain_food(l.said->text);
+  std::vector<const process*> named = foods_named(rules, before_comma);
+  if (l.reading.what == nullptr) return named;
+  // `venison, ground` and `green beans, dried` are other foods than the word before the comma.
+  const bool same = !named.empty() && read_line(rules, before_comma).what == l.reading.what;
+  return same ? named : own_processes(rules, *l.reading.what);
 }
 
 /// The lines of a plan for one plain food: that food, what its table allows beside it, and nothing

@@ -124,6 +124,7 @@ inline void judge_own_lines(judging& j, const process& frame, const std::vector<
     });
   }
   judge_seasonings(j, frame, lines);
+  judge_held_share(j, frame, lines);
 }
 
 /// The class of a mixture is that of its most demanding part; seasonings do not count, and what is

@@ -46,6 +46,58 @@ namespace jarproof::detail {
   return sum;
 }
 
+/// What a frame holds without a process of its own, such as the zucchini of mixed vegetables, is a
+/// part of the batch and not most of it.
+inline void judge_held_share(judging& j, const process& frame,
+                             const std::vector<plan_line>& lines) {
+  if (frame.needs.holds_percent == 0) return;
+  const measure_unit& cup = *unit_named("cup");
+  std::int64_t sum = 0;
+  const plan_line* last = nullptr;
+  for (const plan_line& l : lines) {
+    if (l.reading.at_serving || l.reading.what == nullptr) continue;
+    const ingredient* held = nullptr;
+    each_ingredient(l, [&](const ingredient& i) {
+      if (frame.holds.contains(i.id)) held = &i;
+    });
+    if (held == nullptr) continue;
+    const std::optional<measured> amount = amount_in(l, *held);
+    const std::optional<measured> cups =
+        amount ? converted(j.rules, *held, *amount, cup, l.reading.words) : std::nullopt;
+    if (!cups || !l.reading.open.empty()) {
+      j.say("amount-unknown", place_of("ingredients", *l.said),
+            {l.said->text,
+             "an amount in cups",
+             "how much of the mixture it is decides, because it has no process of its own",
+             {},
+             {}});
+      return;
+    }
+    sum += cups->high;
+    last = &l;
+  }
+  if (last == nullptr) return;
+  bool stated = false;
+  const std::int64_t batch = batch_at_least(j, lines, stated);
+  if (sum <= batch / 100 * frame.needs.holds_percent) return;
+  if (!stated) {
+    j.say("amount-unknown", place_of("ingredients", *last->said),
+          {last->said->text,
+           "`batch`",
+           "how much the batch makes is not said, and that decides whether this is too much",
+           "Write how much is ready to fill, for example `batch: 9 qt`.",
+           {}});
+    return;
+  }
+  finding& f = j.say("ingredient-without-process", place_of("ingredients", *last->said),
+                     {last->said->text,
+                      "at most " + std::to_string(frame.needs.holds_percent) + " % of the batch",
+                      name_in(*last, *last->reading.what) + " above its share of the mixture",
+                      {},
+                      {}});
+  cite_first(j.rules, frame.sources, f);
+}
+
 [[nodiscard]] inline bool is_about(const edition& rules, const seasoning_limit& s,
                                    const ingredient& i) {
   if (!s.trait.empty()) return is_a(rules, i, s.trait);

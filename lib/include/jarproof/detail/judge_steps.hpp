@@ -5,169 +5,14 @@
 #pragma once
 
 #include <algorithm>
-#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "jarproof/detail/judge_mixture.hpp"
-#include "jarproof/detail/plan_lines.hpp"
+#include "jarproof/detail/judge_food.hpp"
+#include "jarproof/detail/step_sentences.hpp"
 
 namespace jarproof::detail {
-
-/// True where the words of `id`, one after the other, stand in the sentence; `at` is the first.
-[[nodiscard]] inline bool stands_in(const std::vector<line_token>& sentence, std::string_view id,
-                                    std::size_t& at) {
-  std::size_t width = 1;
-  for (const char c : id) width += c == ' ' ? 1 : 0;
-  for (at = 0; at + width <= sentence.size(); ++at) {
-    if (words_between(sentence, at, at + width) == id) return true;
-  }
-  return false;
-}
-
-/// `no flour`, `without the cream`: only what stands right behind is taken back.
-[[nodiscard]] inline bool is_denied(const std::vector<line_token>& sentence, std::size_t at) {
-  constexpr std::string_view no[] = {"no", "not", "never", "without", "omit", "skip", "don't"};
-  constexpr std::string_view twice[] = {"no",  "not",   "never",   "nothing", "nobody",
-                                        "nor", "don't", "neither", "cannot",  "can't"};
-  if (at > 0 && line::one_of(sentence[at - 1].text, {"the", "any", "a"})) --at;
-  if (at == 0 || !line::one_of(sentence[at - 1].text, no)) return false;
-  // `It is nothing without rice`, `We never make it without rice`
-  return sentence[at - 1].text != "without" ||
-         std::none_of(sentence.begin(), sentence.begin() + static_cast<std::ptrdiff_t>(at) - 1,
-                      [&](const line_token& t) { return line::one_of(t.text, twice); });
-}
-
-/// `Do not fill the jars to the brim`, `Never turn them upside down`: what is not done to the jars.
-[[nodiscard]] inline bool forbids(const std::vector<line_token>& sentence) {
-  const std::size_t start = !sentence.empty() && sentence[0].text == "do" ? 1 : 0;
-  if (start + 1 >= sentence.size() ||
-      !line::one_of(sentence[start].text, {"not", "never", "don't"}) ||
-      !line::one_of(sentence[start + 1].text, {"fill", "put", "pack", "turn", "process", "place",
-                                               "set", "use", "leave", "lift", "press"}))
-    return false;
-  return std::none_of(sentence.begin(), sentence.end(), [](const line_token& t) {
-    return line::one_of(t.text, {"until", "till", "unless", "but", "if", "before", "without"});
-  });
-}
-
-/// `Put rice in the jar so it is ready to serve`: what goes into the jar is not for the table.
-[[nodiscard]] inline bool fills_jars(const std::vector<line_token>& sentence) {
-  bool jar = false;
-  bool fill = false;
-  for (const line_token& t : sentence) {
-    if (line::one_of(t.text, {"opened", "opening", "open"})) return false;
-    jar = jar || line::one_of(t.text, {"jar", "jars", "frasco", "frascos"});
-    fill = fill || line::one_of(t.text, {"put", "fill", "pack", "ladle", "ponga", "llene"});
-  }
-  return jar && fill;
-}
-
-/// True where a sentence begins or ends with the table or an opened jar: `To serve, stir in the
-/// cream`, `add the noodles when serving`.
-[[nodiscard]] inline bool is_about_serving(const std::vector<line_token>& sentence) {
-  constexpr std::string_view words[] = {"serve", "serving", "served", "garnish", "table"};
-  constexpr std::string_view doubts[] = {"as", "bowl", "bowls", "now", "rest", "some", "half"};
-  const std::size_t size = sentence.size();
-  if (fills_jars(sentence)) return false;
-  const bool doubtful = std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
-    return line::one_of(t.text, doubts);
-  });
-  if (doubtful) return false;
-  for (std::size_t i = 0; i < size; ++i) {
-    if (i >= 4 && i + 4 < size) continue;
-    const bool opened = line::one_of(sentence[i].text, {"opened", "opening", "open"});
-    bool jar = false;
-    for (std::size_t k = i < 3 ? 0 : i - 3; k < std::min(size, i + 4); ++k)
-      jar = jar || sentence[k].text == "jar" || sentence[k].text == "jars";
-    const bool after =
-        i > 0 && line::one_of(sentence[i - 1].text, {"the", "to", "in", "into", "before"});
-    if (line::one_of(sentence[i].text, words) || (opened && jar && !after)) return true;
-  }
-  return false;
-}
-
-[[nodiscard]] inline bool is_taken_back(const std::vector<line_token>& sentence, std::size_t at,
-                                        const telling_word& t) {
-  constexpr std::string_view no[] = {"not", "never", "no", "without"};
-  constexpr std::string_view table[] = {"serving", "serve", "opening", "opened"};
-  if (is_denied(sentence, at) && t.unless.contains(std::string_view("not"))) return true;
-  if (t.unless.contains(std::string_view("serving")) && is_about_serving(sentence)) return true;
-  return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& w) {
-    return t.unless.contains(std::string_view(w.text)) && !line::one_of(w.text, no) &&
-           !line::one_of(w.text, table);
-  });
-}
-
-/// True where a word of the directions decides: it stands in the sentence, with what has to stand
-/// beside it, and nothing takes it back.
-[[nodiscard]] inline bool decides(const plan& p, const std::vector<line_token>& sentence,
-                                  const telling_word& t) {
-  std::size_t at = 0;
-  if (!stands_in(sentence, t.id, at) || is_taken_back(sentence, at, t)) return false;
-  // `crushed tomatoes` are a food of their own; what else is crushed beside them is none.
-  if (t.id == "crushed") {
-    const auto alone = [&](std::size_t i) {
-      return sentence[i].text == "crushed" &&
-             (i + 1 == sentence.size() ||
-              !line::one_of(sentence[i + 1].text,
-                            {"tomato", "tomatoes", "garlic", "pineapple", "ice"}));
-    };
-    bool any = false;
-    for (std::size_t i = 0; i < sentence.size(); ++i) any = any || alone(i);
-    if (!any) return false;
-  }
-  if (t.check == "standing-unsaid" && p.held) return false;  // judged there
-  if (!t.pack.empty() && (!p.pack || p.pack->text != t.pack)) return false;
-  return t.beside.empty() ||
-         std::any_of(sentence.begin(), sentence.end(), [&](const line_token& w) {
-           return t.beside.contains(std::string_view(w.text));
-         });
-}
-
-/// A food of its own, such as celery or shrimp; words such as `soup` or `vegetables` are what the
-/// list has.
-[[nodiscard]] inline bool is_low_acid_food(const edition& rules, const ingredient& i) {
-  constexpr std::string_view general[] = {
-      "meat", "mixed-vegetables", "bean",      "soup-bones",   "beef-roast",     "animal-fat",
-      "fish", "poultry",          "game-bird", "leafy-greens", "root-vegetables"};
-  return i.kind == acidity::low_acid && !line::one_of(i.id, general) && !is_seasoning(rules, i) &&
-         !is_liquid(rules, i) && !is_a(rules, i, "made-dish");
-}
-
-/// `the soup`, `the sauce`: what is in the pot.
-[[nodiscard]] inline bool is_dish_word(const edition& rules, std::string_view name) {
-  return line::one_of(name, {"soup", "stew", "sauce", "broth", "chili", "salsa", "relish"}) &&
-         rules.heading_words.contains(name);
-}
-
-/// `Put everything in the pot`: what stands below `To serve:` goes in too.
-[[nodiscard]] inline bool puts_all_in(const std::vector<line_token>& sentence) {
-  bool all = false;
-  bool vessel = false;
-  bool put = false;
-  for (const line_token& t : sentence) {
-    if (line::one_of(t.text, {"serve", "serving", "opened", "opening", "except", "but"}))
-      return false;
-    all = all || line::one_of(t.text, {"everything", "all", "todo", "todos"});
-    put = put || line::one_of(t.text, {"put", "stir", "combine", "mix", "throw", "ponga", "eche"});
-    vessel = vessel || line::one_of(t.text, {"pot", "jar", "jars", "kettle", "olla", "frascos"});
-  }
-  return all && put && vessel;
-}
-
-/// `Process 75 minutes`, `Let the pressure fall to zero`: behind it the jars are closed and done.
-[[nodiscard]] inline bool ends_process(const std::vector<line_token>& sentence) {
-  const auto has = [&](std::initializer_list<std::string_view> these) {
-    return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
-      return std::find(these.begin(), these.end(), t.text) != these.end();
-    });
-  };
-  const bool minutes = has({"minutes", "minute", "min", "mins", "hour", "hours"});
-  return (minutes && has({"process", "processed", "canner", "psi", "lb", "pounds", "bath"})) ||
-         (has({"pressure", "canner"}) && has({"zero", "0", "down", "drop", "drops"}));
-}
 
 /// Reads the sentences of the directions, and the title, which is a sentence too.
 class step_reader {
@@ -175,6 +20,7 @@ class step_reader {
   /// `food` is the process that the plan follows, or null.
   step_reader(judging& j, const process* food)
       : j_(j),
+        food_(food),
         tested_(food != nullptr && !food->recipes.empty()),
         acid_(food != nullptr && food->kind == food_class::acid),
         lines_(read_lines(j)) {}
@@ -183,7 +29,7 @@ class step_reader {
     for (const std::vector<line_token>& s : sentences_of(text.text)) {
       find_telling(text, field, s);
       processed_ = processed_ || (field == "steps" && ends_process(s));
-      if (is_about_serving(s) || lines_.empty()) continue;
+      if (is_about_serving(s)) continue;
       find_foods(text, field, s);
       const auto served = std::find_if(lines_.begin(), lines_.end(),
                                        [](const plan_line& l) { return l.for_table; });
@@ -195,21 +41,25 @@ class step_reader {
   }
 
   /// A title of the cook's own dish: what it names is in the pot. The title of a published food
-  /// names that food.
-  void read_title(const word& title) {
-    if (j_.what.food || tested_ || lines_.empty()) return;
-    read(title, "title");
-    constexpr std::string_view telling[] = {"creamy", "thick",  "bisque", "smoked", "cured",
-                                            "corned", "espesa", "crema",  "pickled"};
-    for (const line_token& t : tokens_of(plain_line(title.text))) {
-      if (!line::one_of(t.text, telling) || is_in_a_line(t.text)) continue;
-      j_.say("step-names-unlisted", place_of("title", title),
-             {title.text, {}, "\"" + t.text + "\"", {}, {}});
+  /// names that food, and what else it names is asked about: `Clam chowder` beside `soups`. So is
+  /// what the fresh food of `from` is.
+  void read_title(const word& title, std::string_view field) {
+    std::vector<line_token> s = tokens_of(plain_line(title.text));
+    if (j_.what.food || tested_ || lines_.empty()) take_out_food(s);
+    // Without lines nothing else says what is in the jar.
+    if (!tested_ || lines_.empty()) find_telling(title, field, s);
+    find_foods(title, field, s);
+    for (const std::string_view phrase : j_.rules.phrases.titles) {
+      std::size_t at = 0;
+      if (!stands_in(s, phrase, at) || is_denied(s, at) || is_in_a_line(phrase)) continue;
+      j_.say("step-names-unlisted", place_of(field, title),
+             {title.text, {}, "\"" + std::string(phrase) + "\"", {}, {}});
     }
   }
 
  private:
   judging& j_;
+  const process* food_;
   bool tested_;
   bool acid_;
   std::vector<plan_line> lines_;
@@ -276,6 +126,41 @@ class step_reader {
     return acid_ && t.check != "steps-against-plan";
   }
 
+  /// Leaves of a title what is not the name of the plan's food, and nothing behind `for`, as in
+  /// `Sauce for noodles`.
+  void take_out_food(std::vector<line_token>& s) const {
+    const auto table =
+        std::find_if(s.begin(), s.end(), [](const line_token& t) { return t.text == "for"; });
+    s.erase(table, s.end());
+    if (food_ == nullptr) return;
+    std::size_t first = 0;
+    std::size_t width = 0;
+    const auto take = [&](std::string_view name) {
+      const std::size_t words =
+          1 + static_cast<std::size_t>(std::count(name.begin(), name.end(), ' '));
+      std::size_t at = 0;
+      if (words <= width || !stands_in(s, name, at)) return;
+      first = at;
+      width = words;
+    };
+    take(folded(food_->title));
+    for (const std::string_view name : food_->names) take(name);
+    s.erase(s.begin() + static_cast<std::ptrdiff_t>(first),
+            s.begin() + static_cast<std::ptrdiff_t>(first + width));
+  }
+
+  /// Food that the plan has without a line for it: what its process is made of.
+  [[nodiscard]] bool is_of_process(const ingredient& i) const {
+    if (food_ == nullptr) return false;
+    if (tested_) return has_part_for(j_.rules, *food_, i);
+    if (food_->recipe == recipe_kind::frame) {
+      const place_in p = place_in_frame(j_.rules, *food_, i);
+      return p == place_in::part || p == place_in::seasoning;
+    }
+    const std::vector<const process*> own = own_processes(j_.rules, i);
+    return i.can_as.contains(food_->id) || std::find(own.begin(), own.end(), food_) != own.end();
+  }
+
   void find_telling(const word& text, std::string_view field, const std::vector<line_token>& s) {
     for (const list<telling_word>& words : {j_.rules.telling_words, j_.rules.step_words}) {
       if (words.begin() == j_.rules.step_words.begin() && forbids(s)) continue;
@@ -303,18 +188,26 @@ class step_reader {
     });
     name_index names(j_.rules, s);
     for (std::size_t from = 0; from < s.size();) {
-      const name_match m = names.at(from, s.size(), false);
+      name_match m = names.at(from, s.size(), false);
+      // `beef barley soup` is a dish, and what it names is in it.
+      const bool title = field != "steps";
+      if (title && m.what != nullptr && m.end > m.from + 1 &&
+          is_a(j_.rules, *m.what, "made-dish") && !tells_in_title(*m.what))
+        m = names.at(from, m.end - 1, false);
       from = m.what == nullptr ? from + 1 : m.end;
-      if (m.what == nullptr) continue;
-      if (is_listed(*m.what, in_pot) || is_denied(s, m.from)) continue;
-      if (field == "title" && !tells_in_title(*m.what)) continue;
-      if (ban_on(j_.rules, *m.what).empty() && (tested_ || !is_low_acid_food(j_.rules, *m.what)))
+      if (m.what == nullptr || is_denied(s, m.from)) continue;
+      if (lines_.empty() ? is_of_process(*m.what) : is_listed(*m.what, in_pot)) continue;
+      if (title && !tells_in_title(*m.what)) continue;
+      const bool fish = title && is_a(j_.rules, *m.what, "seafood");
+      if (ban_on(j_.rules, *m.what).empty() && !fish &&
+          (tested_ || !is_low_acid_food(j_.rules, *m.what)))
         continue;
       const std::string name = words_between(s, m.from, m.end);
-      // Fat is skimmed from every soup, a date stands on labels, to dip is a verb, and `the stew`
-      // is this dish.
-      if (line::one_of(name, {"fat", "grasa", "date", "dip"}) || is_dish_word(j_.rules, name) ||
-          is_handling(s, m, name))
+      // Fat is skimmed from every soup, a date stands on labels, to dip is a verb, a kitchen may be
+      // a café, `the stew` is this dish, and spaghetti sauce has no spaghetti.
+      const bool sauce = title && m.end < s.size() && s[m.end].text == "sauce";
+      if (sauce || line::one_of(name, {"fat", "grasa", "date", "dip", "cafe"}) ||
+          is_dish_word(j_.rules, name) || is_handling(s, m, name))
         continue;
       j_.say("step-names-unlisted", place_of(field, text),
              {text.text, {}, "\"" + name + "\"", {}, {}});
@@ -333,10 +226,13 @@ class step_reader {
   }
 
   /// A dish says little of what is in it, and a title names beans and meat at large: only what may
-  /// not be in a jar counts there, and seafood, which takes longer.
+  /// not be in a jar counts there, and seafood, which takes longer. Where no line shows what is in
+  /// the jar, every food of the title counts.
   [[nodiscard]] bool tells_in_title(const ingredient& i) const {
-    if (is_a(j_.rules, i, "made-dish")) return line::one_of(i.id, {"noodle-soup", "cream-soup"});
-    return !ban_on(j_.rules, i).empty() || is_a(j_.rules, i, "seafood");
+    if (is_a(j_.rules, i, "made-dish"))
+      return is_a(j_.rules, i, "grain-or-pasta") || is_a(j_.rules, i, "dairy") ||
+             is_a(j_.rules, i, "egg");
+    return lines_.empty() || !ban_on(j_.rules, i).empty() || is_a(j_.rules, i, "seafood");
   }
 
   /// `Add Mehl`, `Eche migas`: a thing put in that nobody knows.
@@ -390,13 +286,17 @@ class step_reader {
   }
 };
 
-/// Says what the directions and the title have against the plan. `food` is the process that it
-/// follows, or null.
+/// Says what the directions, the title and what else names food have against the plan. `food` is
+/// the process that it follows, or null.
 inline void judge_steps(judging& j, const process* food) {
-  if (j.what.steps.empty() && !j.what.title) return;
+  const plan& p = j.what;
+  if (p.steps.empty() && !p.title && !p.yield && !p.from) return;
   step_reader reader(j, food);
-  for (const word& step : j.what.steps) reader.read(step, "steps");
-  if (j.what.title) reader.read_title(*j.what.title);
+  for (const word& step : p.steps) reader.read(step, "steps");
+  if (p.yield) reader.read(*p.yield, "yield");
+  if (p.title) reader.read_title(*p.title, "title");
+  if (p.from && !p.from->value.name.empty())
+    reader.read_title({{}, p.from->value.name, p.from->line, p.from->column}, "from");
 }
 
 }  // namespace jarproof::detail

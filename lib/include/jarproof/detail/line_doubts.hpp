@@ -119,6 +119,9 @@ class doubts {
     if (meat_ && is_too_large(w)) return true;
     if ((meat_ || broth_) && is_old(w, i)) return true;
     if (tomato_ && w == "tart") return true;
+    if (food_.id == "green-bean" && w == "shelled") return true;
+    if (food_.id == "green-mango" && one_of(w, {"ripe", "ripened", "ripest", "soft", "yellow"}))
+      return !one_of(before(i), {"not", "before", "yet"});
     if (broth_ && one_of(w, {"undrained", "set", "foam", "layer", "curdle", "gone", "ball", "balls",
                              "jelled"}))
       return behind(i) != "aside";

@@ -162,7 +162,7 @@ inline void drop_number(recipe_line& l) {
   return !text.empty() && (text.back() == '.' || text.back() == '!' || text.back() == '?');
 }
 
-enum class text_part { front, ingredients, steps, notes, asides };
+enum class text_part { front, ingredients, steps, notes, reviews };
 
 /// A line that names the part below it; `rest` is what stands behind a colon in the same line.
 struct recipe_heading {
@@ -251,11 +251,11 @@ struct recipe_heading {
     return recipe_heading{text_part::steps, rest, says_more};
   if (rest.empty() &&
       is_one_of(head, {"note", "notes", "recipe notes", "cook's notes", "tip", "tips", "equipment",
-                       "storage", "variations", "serving suggestions"}))
+                       "storage", "variations", "serving suggestions", "nutrition",
+                       "nutrition facts", "nutrition information", "comments", "source"}))
     return recipe_heading{text_part::notes, rest};
-  if (rest.empty() && is_one_of(head, {"nutrition", "nutrition facts", "nutrition information",
-                                       "comments", "reviews", "source"}))
-    return recipe_heading{text_part::asides, rest};
+  if (rest.empty() && is_one_of(head, {"reviews", "review", "ratings"}))
+    return recipe_heading{text_part::reviews, rest};
   return std::nullopt;
 }
 

@@ -141,7 +141,8 @@ class recipe_text_reader {
                  !ends_sentence(l.text) && !yield_of(l.text, true)) {
         ingredients_.add(l);  // a list goes on below its notes
       } else if (!take_yield(l, true)) {
-        (part == text_part::notes ? out_.notes : out_.asides).push_back(said_in(l));
+        const bool aside = part == text_part::reviews || is_aside(l.text);
+        (aside ? out_.asides : out_.notes).push_back(said_in(l));
       }
     }
     if (!out_.ingredients.empty()) return std::move(out_);
@@ -219,7 +220,8 @@ class recipe_text_reader {
     if (!is_fact_label(text)) return false;
     const std::string head = folded(text.substr(0, std::min<std::size_t>(text.find(':'), 40)));
     return is_bare_time(text) ||
-           is_one_of(head, {"author", "calories", "difficulty", "rating", "published"});
+           (word_count(text) <= 5 &&
+            is_one_of(head, {"author", "calories", "difficulty", "rating", "published"}));
   }
 
   /// Above the heading of the ingredients.

@@ -61,8 +61,15 @@ class recipe_object_reader {
     if (const node* name = find(n, "name")) out.title = one_line(first_of(*name));
     read_ingredients(n, out);
     if (const node* steps = find(n, "recipeInstructions")) read_steps(*steps, out.steps);
-    if (const node* yield = find(n, "recipeYield")) out.yield = yield_in(*yield);
-    if (const node* about = find(n, "description")) read_steps(*about, out.notes);
+    if (const node* yield = find(n, "recipeYield")) {
+      out.yield = yield_in(*yield);
+      // A second entry may say more: `["9 pints", "with 1 cup cream"]`.
+      for (const node& item : yield->items) read_texts(item, out.notes);
+    }
+    for (const char* key : {"description", "alternateName", "alternativeHeadline", "cookingMethod",
+                            "tool", "notes"}) {
+      if (const node* more = find(n, key)) read_texts(*more, out.notes);
+    }
     return out;
   }
 
@@ -84,7 +91,8 @@ class recipe_object_reader {
     const std::string_view key = path.substr(own.empty() ? 0 : own.size() + 1);
     const std::string_view first = key.substr(0, key.find_first_of(".["));
     return is_one_of(first, {"name", "recipeIngredient", "ingredients", "recipeInstructions",
-                             "recipeYield", "supply", "description"});
+                             "recipeYield", "supply", "description", "alternateName",
+                             "alternativeHeadline", "cookingMethod", "tool", "notes"});
   }
 
   [[nodiscard]] static const node& first_of(const node& n) noexcept {
@@ -194,6 +202,16 @@ class recipe_object_reader {
     return out;
   }
 
+  /// Whatever of a field is text: remarks, a tool, a comment. Numbers and the like say nothing.
+  void read_texts(const node& n, std::vector<word>& out) {
+    if (is_text(n)) add_lines(n, out);
+    for (const node& item : n.items) read_texts(item, out);
+    if (n.kind != node_kind::map) return;
+    for (const char* key : {"name", "text", "description"}) {
+      if (const node* inner = find(n, key)) read_texts(*inner, out);
+    }
+  }
+
   /// Texts, HowToStep, HowToSection and lists of them.
   void read_steps(const node& n, std::vector<word>& out) {
     if (is_text(n)) return add_lines(n, out);
@@ -208,6 +226,9 @@ class recipe_object_reader {
         (text == nullptr || !begins_with(folded(text->text), folded(name->text))))
       read_steps(*name, out);
     if (text != nullptr) read_steps(*text, out);
+    for (const char* key : {"description", "supply", "tool"}) {
+      if (const node* more = find(n, key)) read_texts(*more, out);
+    }
     for (const char* key : {"itemListElement", "steps", "item"}) {
       if (const node* inner = find(n, key)) read_steps(*inner, out);
     }

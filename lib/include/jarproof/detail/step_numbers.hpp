@@ -85,6 +85,13 @@ namespace jarproof::detail {
       continue;
     }
     std::string_view w = s[at].text;
+    // `at 15#`: the sign of the trade for pounds.
+    if (w.size() > 1 && w.back() == '#' && is_digit(w.front())) {
+      out.push_back({std::string(w.substr(0, w.size() - 1)), s[at].segment});
+      out.push_back({"lb", s[at].segment});
+      ++at;
+      continue;
+    }
     const std::size_t dash = w.find('-');
     int value = number_word(w.substr(0, dash));
     if (value >= 20 && dash != std::string_view::npos) value += number_word(w.substr(dash + 1));
@@ -119,6 +126,55 @@ namespace jarproof::detail {
       largest = std::max(largest.value_or(0), *number);
   }
   return largest;
+}
+
+/// Minutes that stand behind a jar size or at the end without their unit: `Pints: 45`, `quarts 90`,
+/// `in the canner for 30`. Under 15 it may count jars.
+[[nodiscard]] inline std::optional<int> bare_minutes(const std::vector<line_token>& s) {
+  std::optional<int> longest;
+  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+    const bool size = line::one_of(s[i].text, {"pint", "pints", "quart", "quarts"});
+    const bool end = s[i].text == "for" && has_one_of(s, {"canner", "process", "pressure"});
+    if (!size && !end) continue;
+    std::size_t at = i + 1;
+    while (at < s.size() && line::one_of(s[at].text, {"for", "at", "take", "need", "get", "jars"}))
+      ++at;
+    if (at >= s.size()) break;
+    const std::optional<int> n = sixtieths_at(s, at);
+    if (!n || *n < 15 * 60) continue;
+    if (at == s.size() ||
+        (size && line::one_of(s[at].text, {"and", "pint", "pints", "quart", "quarts", "half"})))
+      longest = std::max(longest.value_or(0), *n / 60);
+  }
+  return longest;
+}
+
+/// `Pints 40 min`, `Give the quarts 1 hour`: a time right behind a jar size.
+[[nodiscard]] inline bool times_jars(const std::vector<line_token>& s) {
+  for (std::size_t i = 0; i + 2 < s.size(); ++i) {
+    if (!line::one_of(s[i].text, {"pint", "pints", "quart", "quarts"})) continue;
+    std::size_t at = i + 1;
+    while (at < s.size() && line::one_of(s[at].text, {"for", "take", "need", "get", "jars"})) ++at;
+    if (at < s.size() && sixtieths_at(s, at) && at < s.size() &&
+        line::one_of(s[at].text,
+                     {"min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs"}))
+      return true;
+  }
+  return false;
+}
+
+/// `At 15# for 40 minutes`, `45 min at ten pounds`: a weight that can only be a pressure.
+[[nodiscard]] inline bool names_pressure(const std::vector<line_token>& s) {
+  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+    if (s[i].text == "under" && s[i + 1].text == "pressure") return true;
+    if (s[i].text != "at") continue;
+    std::size_t at = i + 1;
+    const std::optional<int> n = sixtieths_at(s, at);
+    if (n && *n >= 5 * 60 && *n <= 20 * 60 && at < s.size() &&
+        line::one_of(s[at].text, {"lb", "lbs", "pound", "pounds", "psi"}))
+      return true;
+  }
+  return false;
 }
 
 /// A headspace that a sentence names, in thousandths of an inch.
