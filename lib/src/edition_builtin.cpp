@@ -28829,6 +28829,7 @@ constexpr citation a2382[] = {{"usda-sr-27"sv, "11215"sv, ""sv},
     {"usda-household-list"sv, "11215"sv, ""sv}};
 constexpr citation a2383[] = {{"usda-sr-27"sv, "11215"sv, ""sv}};
 constexpr measure_weight a2384[] = {{"clove"sv, "piece"sv, 3000, 3000, a2382},
+    {"clove"sv, "clove"sv, 3000, 3000, a2382},
     {"minced"sv, "cup"sv, 136000, 136000, a2383},
     {"minced"sv, "tsp"sv, 2800, 2800, a2383}};
 constexpr sv a2385[] = {"garlic head"sv,
@@ -41241,7 +41242,7 @@ constexpr ingredient a3417[] = {{"acerola"sv, a1443, acidity::acid, ""sv, {}, 0,
     {"date"sv, a2081, acidity::low_acid, ""sv, {}, 0, {}, a2083},
     {"date-syrup"sv, a2084, acidity::neutral, ""sv, a1453, 0, {}, {}},
     {"dewberry"sv, a2085, acidity::acid, "berry"sv, {}, 0, a1635, {}},
-    {"dill-head"sv, a2086, acidity::low_acid, ""sv, a1860, 0, {}, {}},
+    {"dill-head"sv, a2086, acidity::low_acid, "fresh-dill"sv, a1860, 0, {}, {}},
     {"dill-seed"sv, a2087, acidity::neutral, ""sv, a1475, 0, {}, a2089},
     {"diluted-vinegar"sv, a2090, acidity::acid, ""sv, a1489, 0, {}, {}},
     {"dip"sv, a2091, acidity::low_acid, ""sv, a2092, 0, {}, {}},
@@ -61780,7 +61781,8 @@ constexpr seasoning_limit a3420[] = {{"dried-herbs-and-spices"sv, "dried herbs a
     {"fresh-ginger"sv, "fresh ginger"sv, ""sv, a520, "tbsp"sv, {1, 1}, "common practice, no source"sv},
     {"sprigs"sv, "sprigs of fresh herbs"sv, "fresh-herb"sv, {}, "sprig"sv, {2, 1}, "common practice, no source"sv},
     {"other-salts"sv, "salt of another kind"sv, ""sv, a3419, "tsp"sv, {2, 1}, "common practice, no source"sv},
-    {"sweeteners"sv, "sugar, honey and syrup"sv, "sugar"sv, {}, "tbsp"sv, {3, 1}, "common practice, no source"sv}};
+    {"sweeteners"sv, "sugar, honey and syrup"sv, "sugar"sv, {}, "tbsp"sv, {3, 1}, "common practice, no source"sv},
+    {"ascorbic-acid"sv, "ascorbic acid"sv, ""sv, a810, "tsp"sv, {1, 1}, "common practice, no source"sv}};
 constexpr sv a3421[] = {"pumpkin butter"sv,
     "squash butter"sv,
     "winter squash butter"sv,

@@ -182,7 +182,8 @@ TEST_CASE("a seasoning is one up to its limit and a vegetable one step beyond") 
       {"fresh-ginger", "7 tbsp fresh ginger, minced", "7 1/8 tbsp fresh ginger, minced"},
       {"sprigs", "14 sprigs fresh thyme", "15 sprigs fresh thyme"},
       {"other-salts", "14 tsp lite salt", "14 1/8 tsp lite salt"},
-      {"sweeteners", "21 tbsp sugar", "21 1/8 tbsp sugar"}};
+      {"sweeteners", "21 tbsp sugar", "21 1/8 tbsp sugar"},
+      {"ascorbic-acid", "7 tsp ascorbic acid", "7 1/8 tsp ascorbic acid"}};
   std::vector<std::string> tried;
   for (const auto& e : edges) {
     CAPTURE(std::string(e.id));

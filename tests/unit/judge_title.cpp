@@ -86,6 +86,24 @@ TEST_CASE("a yield and the fresh food of a plan are read like its title") {
   CHECK(soup("from: 20 lb clams").verdict == verdict::incomplete);
 }
 
+TEST_CASE("directions may say what stays out and what comes at the table") {
+  for (const char* step :
+       {"Do not add rice or pasta before canning.", "No noodles or rice.", "Do not add noodles.",
+        "Add noodles when you reheat it.", "Good with crusty bread and butter."}) {
+    CAPTURE(std::string(step));
+    CHECK(own_soup("steps: [\"" + std::string(step) + "\"]").verdict == verdict::accepted);
+  }
+  for (const char* step :
+       {"Do not add too much rice.", "Do not add the cream until the end.",
+        "Do not add rice before "
+        "the soup boils.",
+        "No flour and add noodles.", "Add cream when you reheat it to fill the jars.",
+        "Add rice, good with venison."}) {
+    CAPTURE(std::string(step));
+    CHECK(own_soup("steps: [\"" + std::string(step) + "\"]").verdict != verdict::accepted);
+  }
+}
+
 TEST_CASE("directions are read for food where no line shows what is in the jar") {
   CHECK(soup("steps: [Add the carrots., Boil 5 minutes.]").verdict == verdict::accepted);
   CHECK(soup("steps: [Add 2 cups cream.]").verdict == verdict::incomplete);

@@ -13,50 +13,10 @@
 #include "jarproof/detail/judge_kitchen.hpp"
 #include "jarproof/detail/judge_mixture.hpp"
 #include "jarproof/detail/judge_recipe.hpp"
+#include "jarproof/detail/plain_foods.hpp"
 #include "jarproof/detail/recipe_variant.hpp"
 
 namespace jarproof::detail {
-
-/// The food of an ingredient line written as a plain food name: `7 lb green beans, washed` is
-/// `green beans`. What follows a comma is preparation; amount and unit in front do not count.
-[[nodiscard]] inline std::string_view plain_food(std::string_view line) {
-  std::string_view rest = trim(line.substr(0, preparation_comma(line)));
-  number n;
-  if (take_number(rest, n) != number_fault::none) return rest;
-  rest = trim(rest);
-  std::string_view after = rest;
-  constexpr std::string_view weights[] = {"lb", "lbs", "pound", "pounds", "kg", "g"};
-  std::string_view first = rest.substr(0, rest.find(' '));
-  const std::size_t length = first.size();
-  if (!first.empty() && first.back() == '.') first.remove_suffix(1);
-  for (const std::string_view w : weights) {
-    if (folded(first) == w) after = rest.substr(length);
-  }
-  if (after.size() == rest.size() && take_unit(after, list<unit>(volume_units)) == nullptr)
-    return rest;
-  after = trim(after);
-  return starts_with(after, "of ") ? trim(after.substr(3)) : after;
-}
-
-/// True where all that stands behind the commas of a line is plain: words that change nothing, or
-/// a form that every table of the food lists. What is not read could be flour, cream or bacon, and
-/// a cut that no table has is another process.
-[[nodiscard]] inline bool rest_is_plain(const edition& rules, std::string_view line,
-                                        const std::vector<const process*>& foods) {
-  std::size_t comma = preparation_comma(line);
-  while (comma != std::string_view::npos) {
-    line.remove_prefix(comma + 1);
-    comma = line.find(',');
-    const std::string part = folded(line.substr(0, comma));
-    const auto lists_it = [&](const process* food) {
-      return std::all_of(food->tables.begin(), food->tables.end(),
-                         [&](const table& t) { return names_it(t.forms, part); });
-    };
-    if (names_it(rules.plain_words, part)) continue;
-    if (foods.empty() || !std::all_of(foods.begin(), foods.end(), lists_it)) return false;
-  }
-  return true;
-}
 
 /// What may go into a jar beside a plain food: salt, sugar, water and the acids of its table. Null
 /// for anything else.
@@ -67,6 +27,11 @@ namespace jarproof::detail {
   for (const std::string_view trait : {"salt", "sugar", "water"}) {
     if (is_a(j.rules, *r.what, trait)) return r.what;
   }
+  // On fruit a little acid keeps the color; more acid is the strict side.
+  const bool fruit = food.kind == food_class::acid;
+  if (fruit && r.what->kind == acidity::acid && is_seasoning(j.rules, *r.what) &&
+      !is_a(j.rules, *r.what, "not-bottled"))
+    return r.what;
   return !food.acids.empty() && is_a(j.rules, *r.what, "acidifier") ? r.what : nullptr;
 }
 
@@ -81,17 +46,6 @@ inline void ask_which(judging& j, const place& at, std::string found,
   facts.found = std::move(found);
   facts.choices = joined(candidates);
   j.say("food-ambiguous", at, std::move(facts));
-}
-
-/// The processes of a line's food by its name, or else by what its ingredient is canned as alone.
-[[nodiscard]] inline std::vector<const process*> foods_of(const edition& rules,
-                                                          const plan_line& l) {
-  const std::string_view before_comma = plain_food(l.said->text);
-  std::vector<const process*> named = foods_named(rules, before_comma);
-  if (l.reading.what == nullptr) return named;
-  // `venison, ground` and `green beans, dried` are other foods than the word before the comma.
-  const bool same = !named.empty() && read_line(rules, before_comma).what == l.reading.what;
-  return same ? named : own_processes(rules, *l.reading.what);
 }
 
 /// The lines of a plan for one plain food: that food, what its table allows beside it, and nothing
@@ -158,47 +112,6 @@ inline void judge_plain_lines(judging& j, const process& food,
     });
   }
   judge_seasonings(j, food, lines);
-}
-
-/// Foods of lines that all mean one plain food, such as `7 lb green beans` with salt; empty where
-/// they are a mixture.
-[[nodiscard]] inline std::vector<const process*> one_food(const judging& j,
-                                                          const std::vector<plan_line>& lines) {
-  std::vector<const process*> common;
-  const ingredient* solid = nullptr;
-  bool any = false;
-  bool sweet = false;
-  bool thin = false;
-  for (const plan_line& l : lines) {
-    if (l.reading.at_serving) continue;
-    const std::vector<const process*> foods = foods_of(j.rules, l);
-    const ingredient* what = l.reading.what;
-    if (what != nullptr && foods.empty() && l.reading.others.empty() &&
-        (is_seasoning(j.rules, *what) || is_liquid(j.rules, *what))) {
-      sweet = sweet || is_a(j.rules, *what, "sugar");
-      thin = thin || is_liquid(j.rules, *what);
-      continue;
-    }
-    if (foods.empty() || !l.reading.others.empty()) return {};
-    // Two things that one table names, such as carrots and carrots, are one food.
-    if (solid != nullptr && what != nullptr &&
-        &most_general(j.rules, *solid) != &most_general(j.rules, *what))
-      return {};
-    solid = what != nullptr ? what : solid;
-    if (!any) {
-      common = foods;
-    } else {
-      common.erase(std::remove_if(common.begin(), common.end(),
-                                  [&](const process* p) {
-                                    return std::find(foods.begin(), foods.end(), p) == foods.end();
-                                  }),
-                   common.end());
-    }
-    any = true;
-  }
-  // Fruit with sugar and no water is a jam, not fruit in syrup.
-  if (sweet && !thin) return {};
-  return common;
 }
 
 /// A mixture that neither a recipe nor a frame covers: what is wrong with its parts, and that no
@@ -338,7 +251,7 @@ inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
     return recipes;
   }
   if (!p.solids) {
-    std::vector<const process*> plain = one_food(j, lines);
+    std::vector<const process*> plain = narrowed(j, lines, one_food(j, lines));
     plain.erase(std::remove_if(plain.begin(), plain.end(),
                                [&](const process* each) { return !is_candidate(*each); }),
                 plain.end());

@@ -37,9 +37,9 @@ namespace jarproof::detail {
   return "not-in-recipe";
 }
 
-/// Ice under which a recipe with such a soak chills its vegetables, and water to soak what is then
-/// canned under pressure, where every word of the line says so: `crushed ice, to cover`. Water in a
-/// pickle thins the vinegar, so that there nothing but `discarded` takes it away.
+/// Ice under which a recipe with such a soak chills its vegetables: `crushed ice, to cover`. And
+/// water to soak what is then canned under pressure, where every word of the line says so. Water in
+/// a pickle thins the vinegar, so that there nothing but `discarded` takes it away.
 [[nodiscard]] inline bool is_poured_away(const edition& rules, const process& p,
                                          const plan_line& l) {
   const ingredient* what = l.reading.what;
@@ -50,7 +50,7 @@ namespace jarproof::detail {
                        [](const recipe_part& part) { return part.discarded; });
   });
   if (ice ? !soak : p.kind != food_class::low_acid || l.reading.amount.has_value()) return false;
-  bool said = false;
+  bool said = ice;
   for (const line_token& t : tokens_of(plain_line(l.said->text))) {
     said = said || line::one_of(t.text, {"cover", "covering", "soak", "soaking"});
     if (!is_digit(t.text.front()) && unit_named(t.text) == nullptr &&

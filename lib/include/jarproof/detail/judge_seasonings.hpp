@@ -110,6 +110,7 @@ inline void judge_seasonings(judging& j, const process& frame,
                              const std::vector<plan_line>& lines) {
   bool stated = false;
   const std::int64_t batch = batch_at_least(j, lines, stated);
+  std::vector<const plan_line*> asked;  // two limits may be about one line
   for (const seasoning_limit& s : j.rules.seasonings) {
     // Fruit is canned in syrup; a soup is not.
     if (s.trait == "sugar" && frame.recipe != recipe_kind::frame) continue;
@@ -147,7 +148,8 @@ inline void judge_seasonings(judging& j, const process& frame,
               return same_kind(u) ||
                      converted(j.rules, *what, *amount, u, l.reading.words).has_value();
             });
-        if (!elsewhere) {
+        if (!elsewhere && std::find(asked.begin(), asked.end(), &l) == asked.end()) {
+          asked.push_back(&l);
           j.say("amount-unknown", place_of("ingredients", *l.said),
                 {l.said->text,
                  std::string(s.unit),

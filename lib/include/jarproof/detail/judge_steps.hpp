@@ -161,13 +161,50 @@ class step_reader {
     return i.can_as.contains(food_->id) || std::find(own.begin(), own.end(), food_) != own.end();
   }
 
+  /// True for a plain acid food, such as sliced apples, whose tables are for pieces: pressed or
+  /// mashed it is another.
+  [[nodiscard]] bool in_pieces() const {
+    if (food_ == nullptr || food_->recipe != recipe_kind::plain) return false;
+    return std::all_of(food_->tables.begin(), food_->tables.end(), [](const table& t) {
+      bool piece = false;
+      for (const std::string_view form : t.forms) {
+        if (form.find("crushed") != std::string_view::npos ||
+            form.find("puree") != std::string_view::npos)
+          return false;
+        piece = piece || line::one_of(form, {"sliced", "slices", "halves", "halved", "quarters",
+                                             "quartered", "whole", "chunks", "cubes", "sections"});
+      }
+      return piece;
+    });
+  }
+
+  /// Raw green beans are packed tightly by their own directions.
+  [[nodiscard]] bool is_packed_tightly() const {
+    return food_ != nullptr && j_.what.pack &&
+           std::any_of(food_->conditions.begin(), food_->conditions.end(), [&](const condition& c) {
+             return c.prepared == "packed tightly" &&
+                    (c.packs.empty() || c.packs.contains(std::string_view(j_.what.pack->text)));
+           });
+  }
+
   void find_telling(const word& text, std::string_view field, const std::vector<line_token>& s) {
     for (const list<telling_word>& words : {j_.rules.telling_words, j_.rules.step_words}) {
       if (words.begin() == j_.rules.step_words.begin() && forbids(s)) continue;
       for (const telling_word& t : words) {
         if (tested_ && is_tested_work(t)) continue;
         if (!decides(j_.what, s, t)) continue;
-        if (t.check == "low-acid-puree" && acid_) continue;
+        if (t.check == "low-acid-puree" && acid_) {
+          if (in_pieces() && field == "steps")
+            j_.say("steps-against-plan", place_of(field, text),
+                   {text.text,
+                    "pieces",
+                    "The directions say \"" + std::string(t.id) + "\", and the table for " +
+                        std::string(food_->title) + " is for pieces.",
+                    {},
+                    {}});
+          continue;
+        }
+        if (t.id == "tightly" && is_packed_tightly()) continue;
         if (t.check == "standing-unsaid" && (processed_ || ends_process(s)) &&
             is_about_closed_jars(s))
           continue;
@@ -187,6 +224,8 @@ class step_reader {
       return line::one_of(t.text, {"pot", "jar", "jars", "stir", "kettle", "olla", "frascos"});
     });
     name_index names(j_.rules, s);
+    if (keeps_out(s)) return;
+    std::size_t denied_end = 0;  // of a food that `no` takes back
     for (std::size_t from = 0; from < s.size();) {
       name_match m = names.at(from, s.size(), false);
       // `beef barley soup` is a dish, and what it names is in it.
@@ -195,7 +234,14 @@ class step_reader {
           is_a(j_.rules, *m.what, "made-dish") && !tells_in_title(*m.what))
         m = names.at(from, m.end - 1, false);
       from = m.what == nullptr ? from + 1 : m.end;
-      if (m.what == nullptr || is_denied(s, m.from)) continue;
+      if (m.what == nullptr) continue;
+      // `no noodles or rice`
+      const bool also = denied_end > 0 && m.from == denied_end + 1 &&
+                        line::one_of(s[denied_end].text, {"or", "nor"});
+      if (also || is_denied(s, m.from)) {
+        denied_end = m.end;
+        continue;
+      }
       if (lines_.empty() ? is_of_process(*m.what) : is_listed(*m.what, in_pot)) continue;
       if (title && !tells_in_title(*m.what)) continue;
       const bool fish = title && is_a(j_.rules, *m.what, "seafood");

@@ -200,7 +200,9 @@ class recipe_comparison : public recipe_places {
     const bounds exact = at_scale(part);
     const bounds b = widened(part, exact);
     const plan_line* line = line_of(part);
-    const bool needs = part.limit == part_limit::least || part.limit == part_limit::between;
+    // Less of a spice changes the taste alone.
+    const bool needs = part.limit == part_limit::least ||
+                       (part.limit == part_limit::between && part.role != part_role::spice);
     const bool limits = part.limit == part_limit::most || part.limit == part_limit::between;
     const std::string least = "at least " + measure_text(exact.least, unit, rounding::up) + " " +
                               food_text(part) + " " + for_so_much();

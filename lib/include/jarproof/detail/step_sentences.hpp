@@ -50,6 +50,25 @@ namespace jarproof::detail {
   });
 }
 
+/// `Do not add rice or pasta before canning`: what stays out.
+[[nodiscard]] inline bool keeps_out(const std::vector<line_token>& sentence) {
+  const std::size_t start = !sentence.empty() && sentence[0].text == "do" ? 1 : 0;
+  if (start + 1 >= sentence.size() ||
+      !line::one_of(sentence[start].text, {"not", "never", "don't"}) ||
+      !line::one_of(sentence[start + 1].text, {"add", "put", "use", "stir", "include"}))
+    return false;
+  for (std::size_t i = start + 2; i < sentence.size(); ++i) {
+    const std::string& w = sentence[i].text;
+    if (line::one_of(w, {"until", "till", "unless", "but", "if", "without", "too", "much", "more",
+                         "just", "only", "all", "instead", "then", "skip"}))
+      return false;
+    if (w == "before" && (i + 1 == sentence.size() ||
+                          !line::one_of(sentence[i + 1].text, {"canning", "processing"})))
+      return false;
+  }
+  return true;
+}
+
 /// `Put rice in the jar so it is ready to serve`: what goes into the jar is not for the table.
 [[nodiscard]] inline bool fills_jars(const std::vector<line_token>& sentence) {
   bool jar = false;
@@ -73,6 +92,19 @@ namespace jarproof::detail {
     return line::one_of(t.text, doubts);
   });
   if (doubtful) return false;
+  // `Good with bread and butter`, `Add noodles when you reheat it`
+  if (size > 2 &&
+      line::one_of(sentence[0].text, {"good", "great", "delicious", "nice", "lovely"}) &&
+      line::one_of(sentence[1].text, {"with", "over"}))
+    return true;
+  const bool pot = std::any_of(sentence.begin(), sentence.end(), [](const line_token& t) {
+    return line::one_of(t.text, {"jar", "jars", "can", "canning", "process", "pack", "before"});
+  });
+  for (std::size_t i = 0; !pot && i + 2 < size; ++i) {
+    if (sentence[i].text == "when" && line::one_of(sentence[i + 1].text, {"you", "reheating"}) &&
+        line::one_of(sentence[i + 2].text, {"reheat", "eat", "it", "to"}))
+      return sentence[i + 1].text == "reheating" || sentence[i + 2].text != "it";
+  }
   for (std::size_t i = 0; i < size; ++i) {
     if (i >= 4 && i + 4 < size) continue;
     const bool opened = line::one_of(sentence[i].text, {"opened", "opening", "open"});
