@@ -12,7 +12,7 @@
 #include "jarproof/document.hpp"
 #include "jarproof/plan.hpp"
 #include "jarproof/result.hpp"
-#include "jarproof/shelf.hpp"
+#include "jarproof/shelf_today.hpp"
 #include "options.hpp"
 
 namespace jarproof::cli {

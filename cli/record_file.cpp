@@ -269,7 +269,10 @@ exit_code append_records(const std::string& name, const std::vector<std::string>
       status = not_done;
     } else {
       added += *w.line + "\n";
-      said.push_back("lot " + w.lot + " is recorded in " + name);
+      const bool good = !run || run->verdict == verdict::accepted;
+      said.push_back("lot " + w.lot + " is recorded " +
+                     (good ? "" : "as " + std::string(name_of(run->verdict)) + " ") + "in " + name +
+                     (good ? "" : ": do not eat from it"));
     }
   }
   if (added.empty()) {

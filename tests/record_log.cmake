@@ -55,6 +55,7 @@ in_shell("as it was" 0 "cmp shelf.jsonl before.jsonl")
 in_shell("put up first, judged afterwards" 1 "'${JARPROOF}' check soup.yaml --set lot=d --set jars=8 --record shelf.jsonl &&
   ${log} soup-load-2.csv --set lot=d --set jars=8 --record shelf.jsonl")
 expect("put up first, judged afterwards" "${err}" "jarproof: lot d is recorded in shelf.jsonl")
+expect("as rejected" "${err}" "jarproof: lot d is recorded as rejected in shelf.jsonl: do not eat from it")
 in_shell("the day knows it" 1 "${day}")
 expect("the day knows it" "${out}" "The run log soup-load-2.csv was rejected.")
 expect("the day knows it" "${out}" "The shelf on 2026-11-21: 3 lots, 20 jars left, 8 not to be")

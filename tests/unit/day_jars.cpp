@@ -181,6 +181,26 @@ TEST_CASE("jars from pounds and from bushels") {
   CHECK(jars(bushel).by == "from");
 }
 
+// 12 to 22 quarts a bushel: half a bushel fills up to 22 pints.
+TEST_CASE("loads and clock go by the most jars that fresh food may fill") {
+  const auto day = beans_day({{"from", "1/2 bushel"}, {"canner", "{pints: 9}"}});
+  REQUIRE(day.loads.size() == 3);
+  CHECK(day.loads[0].jars + day.loads[1].jars + day.loads[2].jars == 22);
+  CHECK(says(only(day).unsaid, "planned for 22 jars, the most that `1/2 bushel` may fill"));
+  CHECK_FALSE(says(only(day).unsaid, "it needs another load"));
+  const auto brief = beans_day({{"from", "1/2 bushel"},
+                                {"canner", "{pints: 9}"},
+                                {"start", "09:00"},
+                                {"finish-by", "14:00"}});
+  bool found = false;
+  for (const jarproof::finding& f : only(brief).findings)
+    found = found || f.check == "day-too-short";
+  CHECK(found);
+  // What is stated or measured is planned as before.
+  const auto stated = beans_day({{"jars", "9"}, {"canner", "{pints: 9}"}});
+  CHECK(stated.loads.size() == 1);
+}
+
 TEST_CASE("jars from another food or from one without pounds are left out and said") {
   const auto other = beans_day({{"from", "20 lb tomatoes"}});
   CHECK_FALSE(only(other).jars);

@@ -233,7 +233,8 @@ TEST_CASE("the page of a day has every sentence of its text") {
       for (const jarproof::day_label_line& l : b.label) CHECK(fixtures::stands_in(words, l.value));
       for (const auto& row : jarproof::detail::rows_of_jars(b))
         CHECK(fixtures::stands_in(words, row.value));
-      for (const std::string& text : b.unsaid) CHECK(fixtures::stands_in(words, text));
+      for (const std::string& text : b.unsaid)
+        CHECK(fixtures::stands_in(words, fixtures::one_line(text)));
     }
     for (const auto& row : jarproof::detail::rows_of_day(d))
       CHECK(fixtures::stands_in(words, fixtures::one_line(row.value)));
@@ -243,6 +244,26 @@ TEST_CASE("the page of a day has every sentence of its text") {
       for (const jarproof::day_stage& s : l.stages) CHECK(fixtures::stands_in(words, s.what));
     }
   }
+}
+
+TEST_CASE("what is the same for every food of a day stands once, behind the cards") {
+  const jarproof::day_plan d = day_in("examples/days/tomatoes-and-salsa.yaml");
+  REQUIRE(d.batches.size() == 2);
+  const std::string words = fixtures::one_line(fixtures::words_of_page(page_of(d)));
+  const auto times = [&](const std::string& what) {
+    std::size_t count = 0;
+    for (std::size_t at = words.find(what); at != std::string::npos; at = words.find(what, at + 1))
+      ++count;
+    return count;
+  };
+  CHECK(times("When a jar is opened") == 1);
+  CHECK(times("For every load of the day") == 1);
+  for (const jarproof::day_step& s : d.batches[0].opening) CHECK(times(s.says) == 1);
+  // Each food has its own minutes.
+  CHECK(times("start the whole 55 min again") == 1);
+  CHECK(times("start the whole 20 min (55 min in load 3) again") == 1);
+  // The worked day has one food, and nothing to share.
+  CHECK_FALSE(fixtures::stands_in(page_of(day_in("examples/days/soup.yaml")), "For every load"));
 }
 
 TEST_CASE("a plan that is not accepted has its findings, and no card, no loads, no jar to fill") {

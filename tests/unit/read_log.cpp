@@ -30,6 +30,10 @@ std::string first_problem(const std::string& text) {
   return read ? std::string("good") : fixtures::line_of(read.errors().front());
 }
 
+const std::string next_day =
+    "put the rows in order of time, and check this one; where it is of the next day, write the "
+    "date in front of every time, as in `2026-11-29 14:30`";
+
 }  // namespace
 
 TEST_SUITE_BEGIN("read_log");
@@ -111,11 +115,10 @@ TEST_CASE("times with am and pm, dates and parts of a second") {
     return out;
   };
   CHECK(minutes("12:05 am,steam\n11:59 AM,steady\n12:00 pm,steady\n2:30pm,steady\n"
-                "2:31 p.m.,heat-off\n12:10 a.m.,opened\n") == "5 719 720 870 871 1450 ");
+                "9:31 p.m.,heat-off\n12:10 a.m.,opened\n") == "5 719 720 870 1291 1450 ");
   // Below a morning time, an hour without its half of the day goes back.
   CHECK(first_problem("time,psi\n9:31 am,13\n1:05,13\n") ==
-        "3:1 time | the time goes back: `1:05` stands below a later one | put the rows in order of "
-        "time, and check this one");
+        "3:1 time | the time goes back: `1:05` stands below a later one | " + next_day);
   CHECK(minutes("2026-11-29 23:50,steam\n2026-11-30T00:10:00,steady\n2026-12-02 07:00,opened\n") ==
         "1430 1450 4740 ");
   // The date decides: half a day and more is no reason to think of another one.
@@ -136,8 +139,9 @@ TEST_CASE("clock times pass midnight, and jars are counted on another day") {
   // A step of 12 hours over midnight is one, a minute more is a slip of the pen.
   CHECK(first_problem("time,psi\n18:00,0\n06:00,0\n") == "good");
   CHECK(first_problem("time,psi\n18:00,0\n06:01,0\n") ==
-        "3:1 time | the time goes back: `06:01` stands below a later one | put the rows in order "
-        "of time, and check this one");
+        "3:1 time | the time goes back: `06:01` stands below a later one | " + next_day);
+  CHECK(first_problem("time,psi\n17:59,0\n00:10,0\n") ==
+        "3:1 time | the time goes back: `00:10` stands below a later one | " + next_day);
 }
 
 TEST_CASE("the edges of what a canner can show") {
@@ -164,6 +168,20 @@ TEST_CASE("a sensor may be off by half a pound, and the columns have a few names
 TEST_CASE("a canner may stand overnight, and other rows do not go back by so much") {
   CHECK(first_problem("time,event\n18:36,heat-off\n07:00,zero\n07:40,opened\n") == "good");
   CHECK(first_problem("time,event\n18:36,heat-off\n07:00,steam\n") != "good");
+  CHECK(first_problem("time,event\n18:00,heat-off\n10:00,zero\n") == "good");
+  CHECK(first_problem("time,event\n18:00,heat-off\n10:01,zero\n") != "good");
+}
+
+// An hour that was not carried over is no other day.
+TEST_CASE("pressure zero below a later row of the day is a slip of the pen") {
+  CHECK(first_problem("time,event\n10:31,heat-off\n10:16,zero\n") ==
+        "3:1 time | the time goes back: `10:16` stands below a later one | " + next_day);
+  CHECK(first_problem("time,event\n17:59,heat-off\n07:00,zero\n") != "good");
+  CHECK(first_problem("time,event\n11:16,zero\n10:27,opened\n") != "good");
+  CHECK(first_problem("time,event\n2026-11-29 10:31,heat-off\n2026-11-30 10:16,zero\n") == "good");
+  CHECK(first_problem("time,event\n2026-11-29 10:31,heat-off\n10:16,zero\n") ==
+        "3:1 time | the time goes back: `10:16` stands below a later one | put the rows in order "
+        "of time, and check this one");
 }
 
 TEST_CASE("two readings for one moment may be the same, and an event has a row of its own") {

@@ -9,7 +9,7 @@
 #include "jarproof/builtin.hpp"
 #include "jarproof/format/shelf_json.hpp"
 #include "jarproof/format/shelf_text.hpp"
-#include "jarproof/shelf.hpp"
+#include "jarproof/shelf_today.hpp"
 #include "support/readings.hpp"
 #include "support/shelves.hpp"
 
@@ -88,10 +88,13 @@ TEST_CASE("an open jar is eaten within a few days or thrown out") {
   const std::string text = jarproof::shelf_text(t);
   CHECK(text.find("Open too long: throw out what is open\n"
                   "  beans-1: Green beans, first picking\n"
-                  "    8 pint jars left, 1 open since 2026-11-26\n"
+                  "    1 open since 2026-11-26\n"
                   "  Food of an open jar keeps a few days in the refrigerator.\n") !=
         std::string::npos);
-  // What is left of the lot is eaten by its own day.
+  // What is left of the lot is eaten by its own day, and says nothing of what to throw out.
+  CHECK(text.find("beans-1: Green beans, first picking\n"
+                  "     8 pint jars left; put up 2026-07-18, use by 2027-07-18\n") !=
+        std::string::npos);
   CHECK(jarproof::eat_first(t).size() == 2);
   CHECK(jarproof::shelf_json(t).find("\"open_too_long\": [\"beans-1\"]") != std::string::npos);
   jarproof::shelf s = kitchen_shelf();
@@ -105,7 +108,7 @@ TEST_CASE("an open jar is eaten within a few days or thrown out") {
 }
 
 TEST_CASE("without a day no lot is past it") {
-  CHECK(jarproof::shelf_text(kitchen_today("2027-07-30")).find("2027-07-18, which is past") !=
+  CHECK(jarproof::shelf_text(kitchen_today("2027-07-30")).find("which is past") !=
         std::string::npos);
   const std::string text = jarproof::shelf_text(kitchen_today(""));
   CHECK(text.find("The shelf: 3 lots") == 0);
@@ -119,6 +122,22 @@ TEST_CASE("lines that could not be read put the counts in doubt") {
             "\n1 line could not be read or did not fit, so these counts may\n") !=
         std::string::npos);
   CHECK(jarproof::shelf_json(t).find("\"unread_lines\": 1,") != std::string::npos);
+}
+
+TEST_CASE("lines of a later day are named and not counted") {
+  shelf s = kitchen_shelf();
+  REQUIRE(add_line(s, happening("beans-3", "2026-12-05", "eaten", 9)) == "");
+  const jarproof::shelf_today t = jarproof::today_of(s, jarproof::builtin_edition(), "2026-11-28");
+  const std::string text = jarproof::shelf_text(t);
+  CHECK(text.find("1 line is dated after 2026-11-28 and is not counted:\n"
+                  "shelf.jsonl:1. Put a wrong date right, or tell the shelf for\n"
+                  "a later day.\n") != std::string::npos);
+  CHECK(text.find("  2. beans-3\n     9 pint jars left;") != std::string::npos);
+  CHECK(jarproof::shelf_json(t).find("\"later_lines\": [\"shelf.jsonl:1\"],") != std::string::npos);
+  const std::string before =
+      jarproof::shelf_text(jarproof::today_of(s, jarproof::builtin_edition(), "2026-11-25"));
+  CHECK(before.find("2 lines are dated after 2026-11-25 and are not counted:\n") !=
+        std::string::npos);
 }
 
 TEST_CASE("a run log that was not accepted is named, and the plan at fault when recorded") {
@@ -152,8 +171,8 @@ TEST_CASE("the JSON holds every lot, oldest first, in the documented order") {
   const node root = fixtures::root_of(text, "shelf.json");
   std::vector<std::string> keys;
   for (const jarproof::member& m : root.members) keys.push_back(m.key);
-  CHECK(keys == std::vector<std::string>{"date", "left", "open", "unread_lines", "eat_first",
-                                         "open_too_long", "not_accepted", "lots"});
+  CHECK(keys == std::vector<std::string>{"date", "left", "open", "unread_lines", "later_lines",
+                                         "eat_first", "open_too_long", "not_accepted", "lots"});
   CHECK(find(root, "left")->text == "26");
   CHECK(find(root, "eat_first")->items[1].text == "beans-3");
   CHECK(find(root, "not_accepted")->items[0].text == "beans-2");

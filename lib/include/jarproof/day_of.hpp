@@ -111,9 +111,13 @@ inline void judge_small_loads(const std::vector<const plan*>& plans, const editi
                          std::string(b.judged.process->title) + ".");
     const std::optional<int> most = capacity(p, *b.jars, b.unsaid);
     if (!most || b.jars->count == 0) continue;
-    if (balanced(b.jars->most, *most).size() > balanced(b.jars->count, *most).size())
+    const int planned = planned_jars(*b.jars);
+    if (b.jars->most > b.jars->count && planned == b.jars->most)
+      b.unsaid.push_back("Loads and clock: planned for " + std::to_string(planned) +
+                         " jars, the most that `" + p.from->text + "` may fill; it may be fewer.");
+    if (balanced(b.jars->most, *most).size() > balanced(planned, *most).size())
       b.unsaid.push_back("Loads: if it fills more jars than planned, it needs another load.");
-    works.push_back({i, &p, &b.judged, b.jars->volume, b.jars->count, *most});
+    works.push_back({i, &p, &b.judged, b.jars->volume, planned, *most});
   }
   if (const word* date = first_said(all, &plan::date)) out.date = date->text;
   load_planner(rules, works, out).plan_loads();

@@ -21,5 +21,6 @@
 #include "jarproof/result.hpp"
 #include "jarproof/shelf.hpp"
 #include "jarproof/shelf_record.hpp"
+#include "jarproof/shelf_today.hpp"
 #include "jarproof/unreadable.hpp"
 #include "jarproof/version.hpp"

@@ -18,6 +18,7 @@
 #include "jarproof/check.hpp"
 #include "jarproof/detail/log_events.hpp"
 #include "jarproof/detail/log_explain.hpp"
+#include "jarproof/detail/log_loads.hpp"
 #include "jarproof/detail/log_now.hpp"
 #include "jarproof/detail/log_timing.hpp"
 #include "jarproof/log_report.hpp"
@@ -82,7 +83,8 @@ inline void judge_plan_first(run_judging& j) {
 inline void judge_missing(run_judging& j) {
   const std::int64_t first = j.log.rows.front().at_us;
   const bool over = !j.out.running || j.out.state == run_state::cooling;
-  if (!over) return;
+  // Of a run that goes on, what its rows show to be missing: the time counts.
+  if (!over && !j.course.started_us) return;
   const bool starts = first_after(j.moments, log_event_kind::at_pressure, first) != nullptr;
   const bool steams = first_after(j.moments, log_event_kind::steam, first) != nullptr;
   const bool at_boil = !j.target.by_pressure && (steams || starts);
@@ -93,6 +95,7 @@ inline void judge_missing(run_judging& j) {
   const bool by_thermometer = j.target.by_reading && j.target.method != "steam";
   if (starts && !steams && !low && !j.target.by_pressure && !by_thermometer)
     missing_event(j, log_event_kind::steam, "when the full boil began");
+  if (!over) return;
   // A canner that is opened in the middle says by itself when the process ended.
   const bool opened = j.course.end_row != nullptr && j.course.end_row->event &&
                       j.course.end_row->event->kind == log_event_kind::opened && !j.delivered;

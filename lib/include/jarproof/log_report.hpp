@@ -29,6 +29,7 @@ struct to_do {
   std::string what;
   std::string until;  ///< `18:40`, `18:40 the next day`, `minute 87`; empty where there is no limit
   std::optional<std::int64_t> until_us;
+  bool or_else = false;  ///< in place of the one before it
 };
 
 /// How far the run has come.

@@ -293,10 +293,8 @@ class log_reader {
     }
     std::int64_t at = time.value.us + day_us_;
     if (last_us_ && at < *last_us_) {
-      // Past midnight the clock jumps back by more than half a day; jars are counted a day later,
-      // and a canner may stand overnight.
-      const bool later = event_at_ != none && is_of_next_day(row[event_at_].text);
-      if (!log_.clock || time.value.day || (at + day - *last_us_ > day / 2 && !later)) {
+      const std::string_view event = event_at_ == none ? std::string_view() : row[event_at_].text;
+      if (!log_.clock || time.value.day || !passes_midnight(*last_us_ % day, at % day, event)) {
         goes_back(cell, column);
         last_us_ = at;  // so that one slip is not reported again with every row below
         return false;
@@ -311,7 +309,10 @@ class log_reader {
 
   void goes_back(const csv_cell& cell, const char* column) {
     wrong(cell, column, "the time goes back: `" + cell.text + "` stands below a later one",
-          "put the rows in order of time, and check this one");
+          std::string("put the rows in order of time, and check this one") +
+              (log_.clock && !first_day_ ? "; where it is of the next day, write the date in front "
+                                           "of every time, as in `2026-11-29 14:30`"
+                                         : ""));
   }
 
   [[nodiscard]] static cell_reading<clock_time> minute_time(std::string_view text) {
@@ -319,12 +320,17 @@ class log_reader {
     return {{minute.value, {}}, std::move(minute.message), std::move(minute.write)};
   }
 
-  [[nodiscard]] static bool is_of_next_day(std::string_view text) {
+  /// A clock that goes back has passed midnight where the row above is of an evening and this one
+  /// of the night; a canner that stood overnight is opened before ten. Any other is a slip of the
+  /// pen. Jars are counted on the next day.
+  [[nodiscard]] static bool passes_midnight(std::int64_t before_us, std::int64_t us,
+                                            std::string_view text) {
+    constexpr std::int64_t hour = 60 * us_per_min;
     const cell_reading<log_event> event = event_in(text);
-    if (!event.ok()) return false;
-    const log_event_kind k = event.value.kind;
-    return k == log_event_kind::unsealed || k == log_event_kind::broken ||
-           k == log_event_kind::zero || k == log_event_kind::opened;
+    const auto is = [&](log_event_kind k) { return event.ok() && event.value.kind == k; };
+    if (is(log_event_kind::unsealed) || is(log_event_kind::broken)) return true;
+    const bool overnight = is(log_event_kind::zero) || is(log_event_kind::opened);
+    return before_us >= 18 * hour && us <= (overnight ? 10 : 6) * hour;
   }
 
   void compare_with_last(const csv_cell& cell, const log_row& row) {

@@ -92,6 +92,15 @@ class plan_reader : private plan_values {
     }
   }
 
+  /// A canner that steams for more than an hour boils dry: common practice, no source.
+  void read_vent(const node& value) {
+    constexpr std::int64_t most = 60 * std::int64_t{60'000};
+    plan_.vent = measure(value, "vent", dimension::time);
+    if (plan_.vent && plan_.vent->value.value > most)
+      fault(value, "`" + plan_.vent->text + "` is longer than a canner may be vented",
+            "write the minutes of steady steam, such as `vent: 10 min`");
+  }
+
   void read_held(const node& value) {
     said<holding> held{{}, "", value.line, value.column};
     small_map(value, "held", {"for", "at"}, [&](const member& m) {
@@ -163,7 +172,7 @@ class plan_reader : private plan_values {
     else if (key == "headspace")
       plan_.headspace = measure(value, key, dimension::length);
     else if (key == "vent")
-      plan_.vent = measure(value, key, dimension::time);
+      read_vent(value);
     else if (key == "heat-up")
       plan_.heat_up = measure(value, key, dimension::time);
     else if (key == "water")

@@ -68,7 +68,8 @@ inline constexpr std::string_view run_step_ids[] = {"start",        "warm",
                                                     "wait",         "stop-plan",
                                                     "dry-canner",   "gauge-first",
                                                     "gauges-first", "thermometer-first",
-                                                    "own-log",      "fall-instead"};
+                                                    "own-log",      "fall-instead",
+                                                    "add-row"};
 inline constexpr std::string_view after_limit_ids[] = {
     "reprocess-low-acid-h", "reprocess-acid-h", "unsealed-h", "seals-from-h", "seals-through-h"};
 inline constexpr std::string_view after_step_ids[] = {"more-readings",

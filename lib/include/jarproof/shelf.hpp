@@ -1,13 +1,10 @@
-// The shelf: which lots stand on it, how many jars are left, what to eat first, and whether the
-// process of each lot is still accepted.
+// The shelf: which lots stand on it, and how many jars are left.
 //
 //   result<std::string> line = record_line(report, plan, document, edition);   // to be added
 //   shelf s;
 //   for (const document& d : lines) if (auto line = read_record(d)) problems p = s.add(*line);
-//   shelf_today today = today_of(s, edition, "2026-11-28");   // judged again; the clock is not
-//   read
 //
-// A lot whose plan is not accepted by the edition in use is never among what to eat.
+// What it comes to on a day, and what to eat first, is told by jarproof/shelf_today.hpp.
 // SPDX-License-Identifier: MIT
 #pragma once
 
@@ -16,16 +13,16 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <tuple>
 #include <unordered_map>
 #include <utility>
 #include <variant>
 #include <vector>
 
-#include "jarproof/check.hpp"
 #include "jarproof/detail/shelf_reader.hpp"
 #include "jarproof/detail/shelf_writer.hpp"
 #include "jarproof/document.hpp"
+#include "jarproof/edition.hpp"
+#include "jarproof/report.hpp"
 #include "jarproof/shelf_record.hpp"
 #include "jarproof/version.hpp"
 
@@ -129,6 +126,30 @@ class shelf {
 
   [[nodiscard]] const std::vector<shelf_lot>& lots() const noexcept { return lots_; }
 
+  /// What became of jars, in the order of the lines.
+  [[nodiscard]] const std::vector<shelf_happening>& happenings() const noexcept {
+    return happenings_;
+  }
+
+  /// The shelf as it stood on a day: what is dated later has not happened yet.
+  [[nodiscard]] shelf as_of(std::string_view day) const {
+    shelf out = *this;
+    out.happenings_.clear();
+    for (shelf_lot& lot : out.lots_) {
+      lot.opened = lot.eaten = lot.discarded = lot.open = 0;
+      lot.openings.clear();
+      lot.open_since.clear();
+    }
+    for (const shelf_happening& h : happenings_) {
+      if (h.what == shelf_event::unsealed) out.lots_[places_.at(h.lot)].unsealed -= h.jars;
+    }
+    for (shelf_lot& lot : out.lots_) lot.left = lot.record.jars - lot.unsealed;
+    for (const shelf_happening& h : happenings_) {
+      if (h.date <= day) static_cast<void>(out.take(h));
+    }
+    return out;
+  }
+
   /// How many lines it was made of.
   [[nodiscard]] std::size_t lines() const noexcept { return lines_; }
 
@@ -142,6 +163,7 @@ class shelf {
  private:
   std::vector<shelf_lot> lots_;
   std::unordered_map<std::string, std::size_t> places_;
+  std::vector<shelf_happening> happenings_;
   std::size_t lines_ = 0;
 
   [[nodiscard]] static problems one(const std::string& source, const char* path,
@@ -256,95 +278,9 @@ class shelf {
                  : h.what == shelf_event::discarded ? lot.discarded
                                                     : lot.unsealed;
     total += h.jars;
+    happenings_.push_back(h);
     return {};
   }
 };
-
-/// One lot as it stands by the edition in use.
-struct lot_today {
-  shelf_lot lot;
-  jarproof::report report;     ///< of its plan, by the edition in use
-  bool accepted = false;       ///< the plan then and now, and its run log where it has one
-  bool other_edition = false;  ///< it was recorded with another edition, or version of it
-  bool past_use_by = false;    ///< false where no day is given
-  bool open_too_long = false;  ///< the same; an open jar keeps a few days in the refrigerator
-};
-
-/// Food of an open jar keeps a few days in the refrigerator, as food that filled no jar does.
-inline constexpr int longest_open_days = 3;
-
-struct shelf_today {
-  std::string date;             ///< the day that it is told for; may be empty
-  std::vector<lot_today> lots;  ///< oldest first
-  int unread = 0;               ///< lines that could not be read: the counts may be wrong
-};
-
-/// `reports` are those of the plans of `s.lots()`, in their order, under `rules`, which must
-/// outlive the result. `date` may be empty: then no lot is past its day.
-[[nodiscard]] inline shelf_today today_of(const shelf& s, std::vector<report> reports,
-                                          const edition& rules, std::string_view date = "") {
-  shelf_today out{std::string(date), {}, 0};
-  for (std::size_t i = 0; i < s.lots().size() && i < reports.size(); ++i) {
-    const shelf_record& r = s.lots()[i].record;
-    lot_today one{s.lots()[i], std::move(reports[i])};
-    one.accepted = one.report.verdict == verdict::accepted && r.verdict == verdict::accepted &&
-                   (!r.run || r.run->verdict == verdict::accepted);
-    one.other_edition = r.edition_name != rules.name || r.edition_version != rules.version;
-    one.past_use_by = !date.empty() && r.use_by < date;
-    one.open_too_long = !date.empty() && one.lot.open > 0 &&
-                        detail::days_between(one.lot.open_since, date) > longest_open_days;
-    out.lots.push_back(std::move(one));
-  }
-  std::stable_sort(out.lots.begin(), out.lots.end(), [](const lot_today& a, const lot_today& b) {
-    return a.lot.record.date < b.lot.record.date;
-  });
-  return out;
-}
-
-/// Judges the plan of every lot again.
-[[nodiscard]] inline shelf_today today_of(const shelf& s, const edition& rules,
-                                          std::string_view date = "") {
-  std::vector<report> reports;
-  for (const shelf_lot& l : s.lots()) reports.push_back(check(l.record.plan, rules));
-  return today_of(s, std::move(reports), rules, date);
-}
-
-/// Places in `t.lots` of what there is to eat: lots with an open jar, then by the day of use, then
-/// the oldest. Lots that are not accepted are never among them, nor jars that are open too long.
-[[nodiscard]] inline std::vector<std::size_t> eat_first(const shelf_today& t) {
-  std::vector<std::size_t> out;
-  for (std::size_t i = 0; i < t.lots.size(); ++i) {
-    const lot_today& l = t.lots[i];
-    const int open = l.open_too_long ? 0 : l.lot.open;
-    if (l.accepted && l.lot.left + open > 0) out.push_back(i);
-  }
-  std::stable_sort(out.begin(), out.end(), [&](std::size_t a, std::size_t b) {
-    const auto rank = [&](std::size_t i) {
-      const shelf_lot& l = t.lots[i].lot;
-      return std::make_tuple(l.open == 0 || t.lots[i].open_too_long,
-                             std::string_view(l.record.use_by));
-    };
-    return rank(a) < rank(b);
-  });
-  return out;
-}
-
-/// Accepted lots with jars that are open too long.
-[[nodiscard]] inline std::vector<std::size_t> open_too_long(const shelf_today& t) {
-  std::vector<std::size_t> out;
-  for (std::size_t i = 0; i < t.lots.size(); ++i) {
-    if (t.lots[i].accepted && t.lots[i].open_too_long) out.push_back(i);
-  }
-  return out;
-}
-
-/// Lots whose process, or run, is not accepted; also those of which no jar is left.
-[[nodiscard]] inline std::vector<std::size_t> not_accepted(const shelf_today& t) {
-  std::vector<std::size_t> out;
-  for (std::size_t i = 0; i < t.lots.size(); ++i) {
-    if (!t.lots[i].accepted) out.push_back(i);
-  }
-  return out;
-}
 
 }  // namespace jarproof

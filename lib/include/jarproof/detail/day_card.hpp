@@ -118,7 +118,7 @@ class card_writer {
               {"headspace", headspace_text(required_.headspace_thousandths_in)},
               {"vent", std::to_string(vent)},
               {"jar", what_.jar->text},
-              {"jars", out_.jars ? std::to_string(out_.jars->count) : std::string("the")},
+              {"jars", out_.jars ? std::to_string(planned_jars(*out_.jars)) : std::string("the")},
               {"water", std::to_string(food().needs.water_qt)},
               {"water_f", number_text(rules_, required_.pack == "raw" ? "water-raw" : "water-hot")},
               {"sterilize", std::to_string(sterilize_)},

@@ -20,6 +20,12 @@ namespace jarproof::detail {
 /// No jar is filled: there is nothing to put on a card or a label.
 [[nodiscard]] inline bool fills_no_jar(const day_batch& b) { return b.jars && b.jars->count == 0; }
 
+/// Jars that loads and clock are planned for. Fresh food may fill many more than the least, and a
+/// day that is too short for them is to be known before.
+[[nodiscard]] inline int planned_jars(const day_jars& j) noexcept {
+  return j.by == "from" ? j.most : j.count;
+}
+
 inline constexpr int minutes_a_day = 24 * 60;
 
 using filling_words = std::vector<std::pair<std::string_view, std::string>>;

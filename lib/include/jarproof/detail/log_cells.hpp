@@ -231,6 +231,9 @@ struct reading_limits {
   return out;
 }
 
+/// No canner of a home kitchen holds more: common practice, no source.
+inline constexpr int most_jars = 99;
+
 [[nodiscard]] inline cell_reading<log_event> event_in(std::string_view text) {
   const std::string plain = folded(text);
   const std::size_t blank = plain.rfind(' ');
@@ -253,6 +256,10 @@ struct reading_limits {
       return {{},
               "`" + std::string(text) + "` does not say how many jars",
               "write it like `" + name + " 2`"};
+    if (counted && count > most_jars)
+      return {{},
+              "`" + std::string(text) + "` are more jars than a canner holds",
+              "write the jars of this load, like `" + name + " 2`"};
     if (!counted && count >= 0)
       return {
           {}, "`" + std::string(text) + "` is an event without a number", "write `" + name + "`"};

@@ -24,6 +24,24 @@ inline void missing_event(run_judging& j, log_event_kind k, const char* what) {
   f.field = "event";
 }
 
+/// The heat may have been on to here; without `heat-off` what vouched last, so that no time limit
+/// is too long.
+[[nodiscard]] inline std::int64_t heat_ended(const run_judging& j) {
+  if (j.course.off_us) return *j.course.off_us;
+  if (const log_moment* off = last_before(j.moments, log_event_kind::heat_off, j.out.last_us))
+    return off->at_us;
+  if (!j.course.claimed.empty()) return j.course.claimed.back().to_us;
+  std::int64_t last = j.out.first_us;
+  for (const log_row& row : j.log.rows) {
+    const bool counts =
+        row.event &&
+        (row.event->kind == log_event_kind::unsealed || row.event->kind == log_event_kind::broken ||
+         row.event->kind == log_event_kind::opened || row.event->kind == log_event_kind::zero);
+    if (!counts) last = row.at_us;
+  }
+  return last;
+}
+
 /// How a canner was vented before a time: from which jet of steam to which closing.
 struct venting {
   const log_moment* steam = nullptr;
@@ -98,6 +116,9 @@ inline void judge_jet(run_judging& j) {
   j.say("vent-too-short", stopped->first, std::move(facts)).outcome = outcome::incomplete;
 }
 
+/// Two to three inches of water last no longer at the open vent: common practice, no source.
+inline constexpr int longest_vent_min = 60;
+
 /// The venting before the time that counts. In a log that is being written it may be to come.
 inline void judge_vent(run_judging& j, std::int64_t before_us) {
   const venting v = venting_before(j, before_us);
@@ -123,6 +144,16 @@ inline void judge_vent(run_judging& j, std::int64_t before_us) {
   if (v.steam == nullptr) missing_event(j, log_event_kind::steam, "when steam began to flow");
   if (v.closed == nullptr || v.steam == nullptr) return;
   const std::int64_t lasted = v.closed->at_us - v.steam->at_us;
+  if (lasted > longest_vent_min * us_per_min) {
+    j.say("log-unlike-plan", v.steam->of(log_event_kind::steam),
+          {duration_text(lasted) + " of venting",
+           "at most " + std::to_string(longest_vent_min) + " min",
+           "A canner that steams for so long boils dry: look at the times of `steam` and "
+           "`weight-on`.",
+           {},
+           {}});
+    return;
+  }
   if (lasted >= j.target.vent_min * us_per_min) return;
   sentence_facts facts;
   facts.found = duration_text(lasted);
@@ -191,67 +222,6 @@ inline void judge_heat_up(run_judging& j, std::int64_t before_us) {
             {duration_text(lasted), "at least " + std::to_string(needed) + " min", {}, {}, {}});
   cite_first(j.rules, p->sources, f);
   if (j.out.running && j.out.state != run_state::cooling) f.outcome = outcome::incomplete;
-}
-
-/// Water that boils in an open pot, and its steam, are no hotter than the boiling point.
-inline void judge_thermometer(run_judging& j) {
-  if (j.target.by_pressure || !j.target.boils_at_most) return;
-  for (const log_row& row : j.log.rows) {
-    if (!row.reading || *row.reading <= *j.target.boils_at_most) continue;
-    log_finding& f = j.say("thermometer-reads-high", &row,
-                           {reading_text(j, row),
-                            "at most " + limit_text(j.log.unit, *j.target.boils_at_most),
-                            {},
-                            {},
-                            j.when(row.at_us)});
-    f.field = std::string(name_of(j.log.unit));
-    f.column = row.reading_column;
-    return;
-  }
-}
-
-/// The row with which a second load begins, behind the end of the first; null where there is none.
-/// A canner that was opened because its water was low holds the same load still.
-[[nodiscard]] inline const log_row* second_load(const run_judging& j) {
-  bool started = false;
-  bool off = false;
-  bool ended = false;
-  const std::int64_t full =
-      j.delivered ? longest(j.course.vouched).to_us : j.out.last_us + us_per_min;
-  for (const log_moment& m : j.moments) {
-    const auto has = [&](log_event_kind k) { return m.of(k) != nullptr; };
-    if (ended) {
-      for (const log_event_kind k :
-           {log_event_kind::heat_on, log_event_kind::steam, log_event_kind::weight_on,
-            log_event_kind::at_pressure, log_event_kind::steady}) {
-        if (has(k)) return m.of(k);
-      }
-      if (j.target.gauge_room > 0 && is_pressure(j.log.unit) && m.reading != nullptr &&
-          has_pressure(j, m) && !found_in(j, "gauge-not-at-zero"))
-        return m.reading;
-    }
-    if (has(log_event_kind::water_low)) started = off = false;
-    if (has(log_event_kind::at_pressure) || (!j.target.by_pressure && has(log_event_kind::steam)))
-      started = true;
-    off = off || (started && (has(log_event_kind::heat_off) || has(log_event_kind::zero)));
-    const bool out = has(log_event_kind::opened) || has(log_event_kind::unsealed);
-    // Whoever goes on behind a full time and the end of it has other jars in the canner.
-    const bool down = m.at_us >= full && (j.target.by_pressure ? has(log_event_kind::zero)
-                                                               : has(log_event_kind::heat_off));
-    ended = ended || (off && out) || down;
-  }
-  return nullptr;
-}
-
-inline void judge_second_load(run_judging& j) {
-  const log_row* row = second_load(j);
-  if (row == nullptr) return;
-  j.say("second-load", row,
-        {row->event ? "`" + std::string(name_of(row->event->kind)) + "`" : reading_text(j, *row),
-         {},
-         {},
-         {},
-         j.when(row->at_us)});
 }
 
 /// Where the cooling begins: at the end of the time that was delivered, at the heat off, else
@@ -390,35 +360,6 @@ inline void judge_cooling(run_judging& j) {
          {},
          {},
          {}});
-}
-
-/// The highest reading above what home canners are run at.
-inline void judge_too_high(run_judging& j) {
-  if (!j.target.by_reading || !j.target.most) return;
-  const log_row* highest = nullptr;
-  for (const log_row& row : j.log.rows) {
-    if (!row.reading || *row.reading <= *j.target.most) continue;
-    if (highest == nullptr || *row.reading > *highest->reading) highest = &row;
-  }
-  if (highest == nullptr) return;
-  log_finding& f = j.say("pressure-too-high", highest,
-                         {reading_text(j, *highest) + " at " + j.when(highest->at_us),
-                          "at most " + limit_text(j.log.unit, *j.target.most),
-                          {},
-                          {},
-                          {}});
-  f.field = std::string(name_of(j.log.unit));
-  f.column = highest->reading_column;
-}
-
-inline void judge_jars_after(run_judging& j) {
-  for (const log_row& row : j.log.rows) {
-    if (!row.event || row.event->count == 0) continue;
-    sentence_facts facts;
-    facts.found = std::to_string(row.event->count) + (row.event->count == 1 ? " jar" : " jars");
-    if (row.event->kind == log_event_kind::unsealed) j.say("jar-unsealed", &row, std::move(facts));
-    if (row.event->kind == log_event_kind::broken) j.say("jar-broken", &row, std::move(facts));
-  }
 }
 
 }  // namespace jarproof::detail

@@ -40,6 +40,9 @@ class now_writer {
   }
 
  private:
+  /// Begins what may be done in place of the sentence before it.
+  static constexpr std::string_view or_mark = "Or ";
+
   run_judging& j_;
   log_sentence_facts facts_;
 
@@ -48,18 +51,18 @@ class now_writer {
     if (step == nullptr) step = find(j_.rules.after.steps, id);
     if (step == nullptr) return;
     if (until) facts_.at = j_.when(*until);
-    j_.out.now.push_back({std::string(id), filled(step->says, facts_),
-                          until ? j_.when(*until) : std::string(), until});
+    const std::string what = filled(step->says, facts_);
+    j_.out.now.push_back({std::string(id), what, until ? j_.when(*until) : std::string(), until,
+                          what.compare(0, or_mark.size(), or_mark) == 0});
   }
 
   /// The sentence without its `Or` where it is the first of its kind.
   void add_choice(std::string_view id, std::optional<std::int64_t> until, bool first) {
     add(id, until);
-    constexpr std::string_view mark = "Or ";
-    if (!first || j_.out.now.empty()) return;
+    if (!first || j_.out.now.empty() || !j_.out.now.back().or_else) return;
+    j_.out.now.back().or_else = false;
     std::string& what = j_.out.now.back().what;
-    if (what.compare(0, mark.size(), mark) != 0) return;
-    what.erase(0, mark.size());
+    what.erase(0, or_mark.size());
     if (what[0] >= 'a' && what[0] <= 'z') what[0] = static_cast<char>(what[0] - 'a' + 'A');
   }
 
@@ -85,24 +88,6 @@ class now_writer {
       if (row.reading) last = &row;
     }
     return last != nullptr && j_.target.most && *last->reading > *j_.target.most;
-  }
-
-  /// The heat may have been on to here; without `heat-off` what vouched last, so that no time limit
-  /// is too long.
-  [[nodiscard]] std::int64_t heat_ended() const {
-    if (j_.course.off_us) return *j_.course.off_us;
-    if (const log_moment* off = last_before(j_.moments, log_event_kind::heat_off, j_.out.last_us))
-      return off->at_us;
-    if (!j_.course.claimed.empty()) return j_.course.claimed.back().to_us;
-    std::int64_t last = j_.out.first_us;
-    for (const log_row& row : j_.log.rows) {
-      const bool counts = row.event && (row.event->kind == log_event_kind::unsealed ||
-                                        row.event->kind == log_event_kind::broken ||
-                                        row.event->kind == log_event_kind::opened ||
-                                        row.event->kind == log_event_kind::zero);
-      if (!counts) last = row.at_us;
-    }
-    return last;
   }
 
   void vent_again() {
@@ -143,6 +128,7 @@ class now_writer {
     const std::int64_t last = j_.out.last_us;
     facts_.limit = std::to_string(j_.target.vent_min) + " min";
     if (!found_in(j_, "vent-too-short") && nothing_vouches()) return;
+    if (found_in(j_, "event-missing")) add("add-row");
     if (j_.out.state == run_state::heating) {
       // A low temperature shows no steam.
       add(j_.target.by_pressure                   ? "start"
@@ -257,7 +243,7 @@ class now_writer {
 
   /// Jars that were counted so long after the heat no longer stand under pressure.
   [[nodiscard]] bool jars_are_out() const {
-    const std::int64_t cold = heat_ended() + 60 * us_per_min;
+    const std::int64_t cold = heat_ended(j_) + 60 * us_per_min;
     return std::any_of(j_.log.rows.begin(), j_.log.rows.end(), [&](const log_row& row) {
       return row.event && row.event->kind == log_event_kind::unsealed && row.at_us >= cold;
     });
@@ -274,30 +260,28 @@ class now_writer {
     return false;
   }
   [[nodiscard]] std::int64_t after_hours(std::string_view limit) const {
-    return heat_ended() + limit_of(j_.rules.after.limits, limit) * 60 * us_per_min;
+    return heat_ended(j_) + limit_of(j_.rules.after.limits, limit) * 60 * us_per_min;
   }
 
   void after_good() {
-    int unsealed = 0;
+    int in_time = 0;
+    int late = 0;
     bool counted = false;
-    std::int64_t counted_at = 0;
+    const std::int64_t until = after_hours("unsealed-h");
     for (const log_row& row : j_.log.rows) {
       if (!row.event || row.event->kind != log_event_kind::unsealed) continue;
       counted = true;
-      if (row.event->count > 0) counted_at = row.at_us;
-      unsealed += row.event->count;
+      (row.at_us < until ? in_time : late) += row.event->count;
     }
     broken_jars();
-    if (unsealed > 0) {
-      const std::int64_t until = after_hours("unsealed-h");
-      if (until <= counted_at) {
-        facts_.at = j_.when(until);
-        add("discard-unsealed");
-        return;
-      }
+    if (in_time > 0) {
       if (hot_pack()) add("reprocess-unsealed", until);
       add_choice("refrigerate-unsealed", until, !hot_pack());
       add("freeze-unsealed", until);
+    }
+    if (late > 0) {
+      facts_.at = j_.when(until);
+      add("discard-unsealed");
     }
     if (counted) return;
     wait_for_lid();

@@ -84,14 +84,47 @@ inline void judge_gaps(run_judging& j, int gap_min) {
   }
 }
 
+/// Temperatures beside a weight that is seen to move: the weight vouches, they explain.
+[[nodiscard]] inline bool stands_beside_weight(const run_judging& j) {
+  return j.target.by_pressure && j.target.by_steady &&
+         first_after(j.moments, log_event_kind::steady, j.out.first_us) != nullptr;
+}
+
+/// While the time counts, water under pressure is hotter than it boils anywhere.
+[[nodiscard]] inline bool contradicts_weight(const run_judging& j, const log_row& r) {
+  if (!j.course.started_us || r.at_us < *j.course.started_us) return false;
+  if (j.course.off_us && r.at_us > *j.course.off_us) return false;
+  return *r.reading <= least_degrees(j.log.unit, 212 * micro_per_unit);
+}
+
+/// Rows that only a pressure canner has, of a plan without pressure.
+inline bool judge_events_of_pressure(run_judging& j) {
+  if (j.target.by_pressure || j.target.method.empty()) return false;
+  for (const log_row& r : j.log.rows) {
+    if (!r.event) continue;
+    const log_event_kind k = r.event->kind;
+    if (k != log_event_kind::weight_on && k != log_event_kind::zero) continue;
+    j.say("log-unlike-plan", &r,
+          {"`" + std::string(name_of(k)) + "`",
+           "rows of a canner without a weight or a gauge",
+           "The plan uses no pressure.",
+           {},
+           {}});
+    return true;
+  }
+  return false;
+}
+
 /// A log of something else than the plan: it explains, and vouches for nothing.
 inline bool judge_kind_of_log(run_judging& j) {
+  if (judge_events_of_pressure(j)) return true;
   const bool warm = is_temperature(j.log.unit);
   const bool pressure = is_pressure(j.log.unit);
   if (j.target.method.empty() || (j.target.by_pressure ? !warm : !pressure)) return false;
   const log_row* row = nullptr;
+  const bool beside_weight = stands_beside_weight(j);
   for (const log_row& r : j.log.rows) {
-    if (row == nullptr && r.reading) row = &r;
+    if (row == nullptr && r.reading && (!beside_weight || contradicts_weight(j, r))) row = &r;
   }
   if (row == nullptr) return false;
   sentence_facts facts;

@@ -47,7 +47,8 @@ inline constexpr std::string_view checks_that_spoil_a_run[] = {
 [[nodiscard]] inline bool must_stop(const log_report& r) noexcept {
   for (const log_finding& f : r.findings) {
     if (f.outcome != outcome::none && f.check != "run-unfinished") {
-      if (r.state != run_state::counting || spoils(f)) return true;
+      const bool row = f.check == "event-missing";
+      if (r.state != run_state::counting || row || spoils(f)) return true;
     }
   }
   return false;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
+#include <cstddef>
 #include <map>
 #include <string>
 #include <string_view>
@@ -9,7 +11,7 @@
 
 #include "jarproof/detail/words.hpp"
 #include "jarproof/report.hpp"
-#include "jarproof/shelf.hpp"
+#include "jarproof/shelf_today.hpp"
 
 namespace jarproof::detail {
 
@@ -21,13 +23,33 @@ namespace jarproof::detail {
   return r.title.empty() || r.title == r.lot ? r.lot : r.lot + ": " + r.title;
 }
 
-/// `7 pint jars left, 1 open`.
+/// `7 pint jars left, 1 open since 2026-11-26`.
 [[nodiscard]] inline std::string left_text(const shelf_lot& l) {
   const std::string& jar = l.record.jar;
   std::string out =
       l.left == 0 ? "none left" : counted(l.left, jar + " jar", jar + " jars") + " left";
   if (l.open > 0) out += ", " + std::to_string(l.open) + " open since " + l.open_since;
   return out;
+}
+
+/// The same without jars that are open too long.
+[[nodiscard]] inline std::string left_to_eat_text(const lot_today& l) {
+  shelf_lot rest = l.lot;
+  rest.open -= l.open_past;
+  int past = l.open_past;
+  for (const auto& [day, jars] : rest.openings) {
+    if (past < jars) {
+      rest.open_since = day;
+      break;
+    }
+    past -= jars;
+  }
+  return left_text(rest);
+}
+
+/// `1 open since 2026-11-20`: jars that are open too long.
+[[nodiscard]] inline std::string too_long_jars_text(const lot_today& l) {
+  return std::to_string(l.open_past) + " open since " + l.lot.open_since;
 }
 
 /// `The shelf on 2026-11-28: 3 lots, 20 jars left.`
@@ -54,6 +76,20 @@ namespace jarproof::detail {
          " could not be read or did not fit, so these counts may be wrong. Put that right first.";
 }
 
+/// What is dated behind the day; empty where nothing is.
+[[nodiscard]] inline std::string later_text(const shelf_today& t) {
+  if (t.later.empty()) return {};
+  constexpr std::size_t most = 5;
+  std::vector<std::string> named(
+      t.later.begin(),
+      t.later.begin() + static_cast<std::ptrdiff_t>(std::min(most, t.later.size())));
+  const int lines = static_cast<int>(t.later.size());
+  if (t.later.size() > most) named.push_back(std::to_string(t.later.size() - most) + " more");
+  return counted(lines, "line is", "lines are") + " dated after " + t.date + " and " +
+         (lines == 1 ? "is" : "are") + " not counted: " + joined(named, "and") +
+         ". Put a wrong date right, or tell the shelf for a later day.";
+}
+
 inline constexpr std::string_view eat_heading = "Eat from the top down";
 inline constexpr std::string_view do_not_eat_heading = "Not accepted: do not eat from these lots";
 inline constexpr std::string_view too_long_heading = "Open too long: throw out what is open";
@@ -67,7 +103,7 @@ inline constexpr std::string_view use_day_text =
 
 /// `7 pint jars left; put up 2026-11-28, use by 2027-11-28`.
 [[nodiscard]] inline std::string use_text(const lot_today& l) {
-  return left_text(l.lot) + "; put up " + l.lot.record.date + ", use by " + l.lot.record.use_by +
+  return left_to_eat_text(l) + "; put up " + l.lot.record.date + ", use by " + l.lot.record.use_by +
          (l.past_use_by ? ", which is past" : "");
 }
 

@@ -152,6 +152,9 @@ namespace detail {
   return capital_first(std::move(out));
 }
 
+/// A part of the page that stands in two columns on paper.
+inline constexpr std::string_view flow_of_print = "class=\"flow\"";
+
 /// The label on top: sign, verdict, what it means.
 inline void write_label(html_writer& w, std::string_view name, std::string_view sentence) {
   const std::size_t end = sentence.find_first_of(": ");

@@ -19,7 +19,7 @@
 #include "jarproof/format/html.hpp"
 #include "jarproof/format/html_shelf.hpp"
 #include "jarproof/report.hpp"
-#include "jarproof/shelf.hpp"
+#include "jarproof/shelf_today.hpp"
 
 namespace jarproof {
 
@@ -107,9 +107,11 @@ inline void write_report(html_writer& w, const report& r, const edition& rules, 
   }
   if (const std::string mixture = mixture_text(r); !mixture.empty()) w.element("p", mixture);
   source_notes sources;
+  w.open("div", flow_of_print);
   write_findings(w, r, level + 1, sources);
   write_process(w, r, rules, level + 1, id, sources);
   sources.write(w, level + 1);
+  w.close();
 }
 
 /// What decided, in the names of the checks, each once.

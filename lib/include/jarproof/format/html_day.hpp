@@ -7,6 +7,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -61,14 +62,16 @@ class day_page {
       write_report(w_, b.judged, rules_, 2, "plan" + std::to_string(++number));
       w_.element("p", no_card_text, "class=\"do\"");
     }
+    w_.open("div", one() ? "" : "class=\"foods\"");
     for (const day_batch& b : d_.batches) {
       if (accepted(b)) write_jars(b, "plan" + std::to_string(++number));
     }
+    w_.close();
     if (!d_.loads.empty()) write_loads();
     for (const std::string& text : d_.unsaid) w_.element("p", "Note: " + text);
-    for (const day_batch& b : d_.batches) {
-      if (accepted(b)) write_card(b);
-    }
+    const std::vector<const day_batch*> cards = batches_with_card();
+    for (const day_batch* b : cards) write_card(*b, cards);
+    if (cards.size() > 1) write_shared(cards);
     sources_.write(w_, 2);
     write_end(w_, end_);
     return html_page(title, w_.take(), rules_);
@@ -154,37 +157,73 @@ class day_page {
     w_.close();
   }
 
-  void write_part(std::string_view heading, const std::vector<day_step>& steps) {
+  using part = std::vector<day_step> day_batch::*;
+
+  [[nodiscard]] std::vector<const day_batch*> batches_with_card() const {
+    std::vector<const day_batch*> out;
+    for (const day_batch& b : d_.batches) {
+      if (accepted(b) && !fills_no_jar(b)) out.push_back(&b);
+    }
+    return out;
+  }
+
+  /// Said of every food in the same words: it stands once, behind the cards.
+  [[nodiscard]] static bool is_shared(const std::vector<const day_batch*>& cards, part p,
+                                      const day_step& s) {
+    return cards.size() > 1 && std::all_of(cards.begin(), cards.end(), [&](const day_batch* b) {
+             return std::any_of((b->*p).begin(), (b->*p).end(),
+                                [&](const day_step& other) { return other.says == s.says; });
+           });
+  }
+
+  void write_part(std::string_view heading, const std::vector<const day_batch*>& cards,
+                  const day_batch& b, part p, bool shared) {
+    std::vector<day_step> steps;
+    for (const day_step& s : b.*p) {
+      if (is_shared(cards, p, s) == shared) steps.push_back(s);
+    }
+    if (steps.empty()) return;
     w_.open("div");
     w_.element("h3", heading);
     write_steps(steps, "ul");
     w_.close();
   }
 
-  void write_card(const day_batch& b) {
-    if (fills_no_jar(b)) return;
-    // One card goes on behind the clock; several have a page each.
-    w_.open("section", one() ? "class=\"card\"" : "class=\"plan card\"");
+  void write_parts(const std::vector<const day_batch*>& cards, const day_batch& b, bool shared) {
+    write_part("Mind", cards, b, &day_batch::cautions, shared);
+    write_part(heading_after(rules_), cards, b, &day_batch::check_after, shared);
+    write_part("When a jar is opened", cards, b, &day_batch::opening, shared);
+  }
+
+  void write_shared(const std::vector<const day_batch*>& cards) {
+    w_.open("section", "class=\"card\"");
+    w_.element("h2", "For every load of the day");
+    w_.open("div", "class=\"pictures flow\"");
+    write_parts(cards, *cards.front(), true);
+    w_.close();
+    w_.close();
+  }
+
+  void write_card(const day_batch& b, const std::vector<const day_batch*>& cards) {
+    w_.open("section", "class=\"card\"");
     const bool named = d_.batches.size() > 1 || !b.judged.title.empty();
     w_.element("h2", named ? "Step card: " + b.name : "Step card");
+    w_.open("div", flow_of_print);
     write_steps(b.steps, "ol");
     std::vector<named_value> rows;
     for (const day_label_line& l : b.label) rows.push_back({l.name, l.value});
     w_.open("div", "class=\"pictures\"");
-    write_part("Mind", b.cautions);
     w_.open("div");
     w_.element("h3", "Label");
     w_.open("div", "class=\"jar-label\"");
     write_numbers(w_, rows, "");
     w_.close();
     w_.close();
-    w_.close();
-    w_.open("div", "class=\"pictures\"");
-    write_part(heading_after(rules_), b.check_after);
-    write_part("When a jar is opened", b.opening);
+    write_parts(cards, b, false);
     w_.close();
     if (b.judged.required && !b.judged.required->sources.empty())
       w_.element("p", sources_.refer(b.judged.required->sources), "class=\"small\"");
+    w_.close();
     w_.close();
   }
 };

@@ -163,8 +163,13 @@ inline void fill_marks(page_chart& chart, const log_report& r, const run_log& lo
 inline void write_do_now(html_writer& w, const log_report& r) {
   if (r.now.empty()) return;
   w.open("ol", "class=\"now\"");
+  bool numbered = false;
   for (const to_do& t : r.now) {
-    w.open("li");
+    // What may be done in place of the one before stands under its number.
+    if (numbered && !t.or_else) w.close();
+    if (!numbered || !t.or_else) w.open("li");
+    numbered = true;
+    w.open("div");
     w.sentence(t.what);
     if (!t.until.empty()) {
       w.open("span", "class=\"until\"");
@@ -174,6 +179,7 @@ inline void write_do_now(html_writer& w, const log_report& r) {
     }
     w.close();
   }
+  w.close();
   w.close();
 }
 
@@ -219,6 +225,7 @@ inline void write_run_findings(html_writer& w, const log_report& r, source_notes
   w.element("p", names_of_run(r), "class=\"small\"");
   write_run_label(w, r);
   if (r.plan.verdict == verdict::unreadable) write_report(w, r.plan, rules, 2, "plan");
+  w.open("div", flow_of_print);
   if (!log.rows.empty()) {
     w.element("h2", "The run");
     write_chart(w, chart_of(r, log, "run"));
@@ -236,6 +243,7 @@ inline void write_run_findings(html_writer& w, const log_report& r, source_notes
     write_list(w, r.explains);
   }
   sources.write(w, 2);
+  w.close();
   const std::string verdict_word =
       r.running ? (must_stop(r) ? "stop" : "running") : std::string(name_of(r.verdict));
   return html_page("Run: " + name + ": " + verdict_word, w.take(), rules);

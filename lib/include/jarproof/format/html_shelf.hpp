@@ -9,7 +9,7 @@
 
 #include "jarproof/detail/shelf_words.hpp"
 #include "jarproof/format/html.hpp"
-#include "jarproof/shelf.hpp"
+#include "jarproof/shelf_today.hpp"
 
 namespace jarproof::detail {
 
@@ -35,7 +35,8 @@ inline void write_lots_open_too_long(html_writer& w, const shelf_today& t) {
   if (places.empty()) return;
   w.element("h3", too_long_heading);
   w.open("ul");
-  for (const std::size_t place : places) write_lot(w, t.lots[place], left_text(t.lots[place].lot));
+  for (const std::size_t place : places)
+    write_lot(w, t.lots[place], too_long_jars_text(t.lots[place]));
   w.close();
   w.element("p", too_long_text, "class=\"small\"");
 }
@@ -62,10 +63,12 @@ inline void write_lots_not_to_eat(html_writer& w, const shelf_today& t) {
 
 /// The shelf below a heading of level 2.
 inline void write_shelf(html_writer& w, const shelf_today& t) {
-  w.open("section", "class=\"plan\" id=\"shelf\"");
+  w.open("section", "id=\"shelf\"");
   w.element("h2", headline_of(t));
   if (const std::string unread = unread_text(t); !unread.empty())
     w.element("p", unread, "class=\"do\"");
+  if (const std::string later = later_text(t); !later.empty())
+    w.element("p", later, "class=\"do\"");
   write_lots_to_eat(w, t);
   write_lots_open_too_long(w, t);
   write_lots_not_to_eat(w, t);

@@ -57,6 +57,7 @@ border-radius:.5rem;padding:.1rem .5rem;white-space:nowrap;font-size:1rem;font-w
 .do{font-size:1.2rem;font-weight:600}
 .now{font-size:1.35rem;line-height:1.35;padding-left:1.6em}
 .now li{margin:.6em 0}
+.now div+div{margin-top:.4em}
 .now li::marker{font-weight:700}
 .until{display:block}
 .until b{font-size:1.5rem}
@@ -125,46 +126,63 @@ th[scope=row]{font-size:1rem}
 .columns th,.columns td{padding:.4rem .2rem}
 }
 @media print{
-@page{margin:10mm 12mm}
+@page{margin:8mm 9mm}
 html,body{background:none}
-body{max-width:none;padding:0;font-size:9.5pt;line-height:1.22}
-h1{font-size:17pt}h2{font-size:12.5pt;margin:.5em 0 .25em}h3,h4{font-size:10.5pt;margin:.45em 0 .2em}
-.label{font-size:10.5pt;margin:.3rem 0;padding:.15rem .8rem}.label b{font-size:13pt}
-.label svg{width:1.8rem;height:1.8rem}
-.do{font-size:9.5pt}
-.small,figcaption,footer,.tag,.key,ol.sources{font-size:9pt}
-.now{font-size:11pt}
-.now li{margin:.3em 0}
+body{max-width:none;padding:0;
+font:9pt/1.2 Arial,"Liberation Sans",Helvetica,"Nimbus Sans",Roboto,sans-serif}
+.tag{font-family:inherit}
+h1{font-size:15pt;margin:0 0 .1em}
+h2{font-size:11.5pt;margin:.5em 0 .2em;border-bottom-width:1px;padding-bottom:.05em}
+h3,h4{font-size:10pt;margin:.35em 0 .15em}
+.label{font-size:10pt;margin:.2rem 0;padding:.1rem .7rem;border-width:3px}
+.label b{display:inline;font-size:12pt}
+.label svg{width:1.5rem;height:1.5rem}
+.do,.small,figcaption,footer,.tag,.key,ol.sources,.columns{font-size:9pt}
+.tag{padding:0 .3rem}
+.shape{width:1rem;height:1rem}
+.now{font-size:11pt;line-height:1.2}
+.now li{margin:.2em 0}.now div+div{margin-top:.1em}
+.until{display:inline}
 .until b{font-size:11pt}
-td strong{font-size:12.5pt;display:inline}
-p,ul,ol,table,figure,dl{margin:.25em 0}
-th,td{padding:.08rem .4rem}
-.key li{margin:.1em 0}
-.findings,ul,ol.sources{columns:2;column-gap:1.6rem}
-.key,.findings ul,.pictures ul{columns:1}
-.findings>li:only-child{column-span:all}
-ul.steps li{margin:.25em 0}
-.why{font-size:9pt}
-.why,.small{line-height:1.15}
+td strong{font-size:12pt;display:inline}
+p,ul,ol,table,figure,dl{margin:.2em 0}
+ul,ol{padding-left:1.3em}
+th,td{padding:.04rem .3rem}
+.key li{margin:.05em 0}
+ul.steps li{margin:.15em 0}
+.small{line-height:1.15}
+.findings{padding:0}
+.findings>li{margin:0 0 .35rem;padding:0 0 0 .5rem;border-left-width:.25rem}
+.flow,.sources{columns:2;column-gap:1.4rem}
+.flow .sources{columns:1}
+.flow>:first-child{margin-top:0}
 h1,h2,h3,h4,caption{break-after:avoid}
 figure,.label,tr,li{break-inside:avoid}
-.findings>li{break-inside:auto}
+.findings>li,.card ol>li{break-inside:auto}
 p{orphans:2;widows:2}
 .plan{break-before:page}
-.pictures{grid-template-columns:1fr 1fr;margin:.4rem 0 0}
+.pictures{grid-template-columns:1fr 1fr;gap:.4rem;margin:.2rem 0 0}
+.flow .pictures,.flow.pictures{display:block}
+.foods{columns:2;column-gap:1.4rem}
 .jars{grid-template-columns:5fr 3fr}
-.loads{grid-template-columns:repeat(3,1fr)}
-.card{font-size:9pt;line-height:1.15}
-.card .pictures{margin:0}
+.foods>:first-child{margin-top:0}
+.foods .jars{display:block}
+.foods svg.drawing,.foods~.pictures figure{display:none}
+.foods~.pictures,.foods~.pictures table{display:block}
+.foods~.pictures tbody{display:grid;grid-template-columns:1fr 1fr;gap:0 1.4rem}
+.foods~.pictures tr{display:flex}
+.foods~.pictures th{min-width:4rem}.foods~.pictures td{flex:1}
+.card,.card .small{line-height:1.15}
 .card li{margin:.04em 0}
-.card h3{margin:.4em 0 .1em}
-.drawing{max-width:6.6cm}
-.wide .drawing{max-width:10.5cm}
+.card h3{margin:.3em 0 .1em}
+.jar-label{border-width:1px;padding:0 .4rem}
+.drawing{max-width:5.6cm}
+.flow .drawing{max-width:6.6cm}
+.wide .drawing,.flow .wide .drawing{max-width:9cm}
 .pictures .wide .drawing{max-width:7.2cm}
 .pictures .key{display:none}
-footer{margin-top:.4rem;line-height:1.15}
+footer{margin-top:.3rem;line-height:1.15;border-top-width:1px}
 footer p{margin:.1em 0}
-.findings>li{margin:0 0 .45rem}
 a{color:inherit;text-decoration:none}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 }

@@ -89,11 +89,13 @@ inline void write_found(html_writer& w, const found_ways& f, const edition& rule
   if (!reaches_shelf(f.ways)) w.element("p", nothing_for_the_shelf);
   write_choice(w, f.ways, id);
   source_notes sources;
+  w.open("div", flow_of_print);
   for (std::size_t i = 0; i < f.ways.size(); ++i) {
     write_way(w, f.ways[i], i + 1, f.altitude_ft, rules, level + 1,
               id + "-way" + std::to_string(i + 1), sources);
   }
   sources.write(w, level + 1);
+  w.close();
 }
 
 }  // namespace detail

@@ -89,6 +89,8 @@ inline void write_decimal(json_writer& w, std::string_view key, std::optional<do
     w.member("do", t.what);
     w.member("until", t.until);
     if (t.until_us) write_minute(w, r, "until_minute", *t.until_us);
+    if (t.or_else) w.key("or");
+    if (t.or_else) w.raw("true");
     w.end('}');
   }
   w.end(']');

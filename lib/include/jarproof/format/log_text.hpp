@@ -22,7 +22,8 @@ namespace detail {
 inline void write_now(text_writer& w, const log_report& r) {
   int number = 0;
   for (const to_do& t : r.now) {
-    const std::string first = std::to_string(++number) + ". ";
+    // What may be done in place of the one before stands under its number.
+    const std::string first = t.or_else && number > 0 ? "   " : std::to_string(++number) + ". ";
     w.paragraph(t.what, first, first.size());
     if (!t.until.empty()) w.paragraph("until " + t.until, "   ", 3);
   }

@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "jarproof/format/json.hpp"
-#include "jarproof/shelf.hpp"
+#include "jarproof/shelf_today.hpp"
 
 namespace jarproof {
 
@@ -91,6 +91,10 @@ inline void write_shelf(json_writer& w, const shelf_today& t) {
   w.member("left", left);
   w.member("open", open);
   w.member("unread_lines", t.unread);
+  w.key("later_lines");
+  w.begin('[');
+  for (const std::string& line : t.later) w.text(line);
+  w.end(']');
   write_lot_names(w, "eat_first", t, eat_first(t));
   write_lot_names(w, "open_too_long", t, open_too_long(t));
   write_lot_names(w, "not_accepted", t, not_accepted(t));

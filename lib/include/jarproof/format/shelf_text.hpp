@@ -11,7 +11,7 @@
 
 #include "jarproof/detail/shelf_words.hpp"
 #include "jarproof/format/text.hpp"
-#include "jarproof/shelf.hpp"
+#include "jarproof/shelf_today.hpp"
 
 namespace jarproof {
 
@@ -40,7 +40,7 @@ inline void write_open_too_long(text_writer& w, const shelf_today& t) {
   w.heading(too_long_heading, "1;31");
   for (const std::size_t place : places) {
     w.paragraph(lot_name(t.lots[place].lot.record), "  ", 2);
-    w.paragraph(left_text(t.lots[place].lot), "    ", 4);
+    w.paragraph(too_long_jars_text(t.lots[place]), "    ", 4);
   }
   w.paragraph(too_long_text, "  ", 2);
 }
@@ -67,6 +67,7 @@ inline void write_what_not_to_eat(text_writer& w, const shelf_today& t) {
   text_writer w(style);
   w.heading(headline_of(t), "1");
   if (const std::string unread = unread_text(t); !unread.empty()) w.paragraph(unread);
+  if (const std::string later = later_text(t); !later.empty()) w.paragraph(later);
   write_what_to_eat(w, t);
   write_open_too_long(w, t);
   write_what_not_to_eat(w, t);
