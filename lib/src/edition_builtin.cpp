@@ -64833,12 +64833,12 @@ constexpr check_rule a4188[] = {{"acid-does-not-count"sv, "The acid is one of th
     {"canner-too-small"sv, "The canner is as large as the process needs"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The canner in the plan is too small: it holds {found}, and the published size is {required}."sv, ""sv, "The heat of warming up and cooling down is part of the tested process. A small pot warms and cools faster, so its jars get less heat, even at the right pressure for the right time. The published times belong to canners that hold at least four quart jars standing upright on the rack with the lid closed. Such a canner takes about 10 to 12 quarts of water when full. A few foods need more: smoked fish was tested in canners of 16 to 22 quarts."sv, "Use a larger pressure canner; the published size is {required}."sv, ""sv, ""sv, ""sv, ""sv, a3826, a3827, a3830},
     {"cooling-forced"sv, "The pressure falls by itself before the canner is opened"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "The log has {found}; weight and lid stay on until {required}. {reason}"sv, "The pressure fell {found}; a canner that is left alone takes {required}, mostly half an hour. Was it cooled by force?"sv, "The slow cooling belongs to the tested process: while the pressure falls, the middle of the jars is still hot and the kill goes on. A canner that is put under cold water, or whose vent is opened early, takes these minutes away, and the food counts as under-processed. The sudden fall of pressure also makes the jars boil over, pulls liquid out of them and spoils their seals. Opening a canner that is under pressure can scald you badly."sv, "Turn the heat off and leave the canner alone until the pressure is zero by itself. Do not use cold water or a fan, and do not touch the weight."sv, ""sv, ""sv, ""sv, ""sv, a23, a3831, a3833},
     {"cured-meat-in-jar"sv, "Bacon, ham and other cured meat stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "\"{found}\" is cured meat. {reason}"sv, ""sv, "Cured, smoked and corned meat is denser and drier than fresh meat, and holds salt and sugar that change how heat moves through it, so nobody knows when the middle of such a jar is hot enough. No research stands behind canning it at home, and the times for fresh meat may not be used. The one exception is printed: baked beans and beans in sauce may hold a small cube or piece of ham or bacon in a jar, and the beans were tested with it."sv, "Season the jar's food without it, and fry the bacon or warm the ham when the jar is opened. Or freeze the dish."sv, ""sv, ""sv, ""sv, ""sv, a3834, a3835, a3837},
-    {"dairy-in-jar"sv, "Milk, cream, butter and cheese stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}."sv, ""sv, "Milk, cream, butter and cheese are low in acid, and their fat and protein thicken a mixture and shield germs from heat. In a salsa or a soup they undo what the recipe does to let heat and acid reach every part. No process for canning them at home is published, neither in boiling water nor under pressure, and no time can be borrowed from a food without them. The dish itself is fine: the milk just joins it later."sv, "Leave it out, and stir it in when you heat the food for the table."sv, ""sv, ""sv, ""sv, ""sv, a3838, a3839, a3841},
+    {"dairy-in-jar"sv, "Milk, cream, butter and cheese stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" does not belong in the jar: no published process for {food} has it."sv, ""sv, "Milk, cream, butter and cheese are low in acid, and their fat and protein thicken a mixture and shield germs from heat. In a salsa or a soup they undo what the recipe does to let heat and acid reach every part. No process for canning them at home is published, neither in boiling water nor under pressure, and no time can be borrowed from a food without them. The dish itself is fine: the milk just joins it later."sv, "Leave it out, and stir it in when you heat the food for the table."sv, ""sv, ""sv, ""sv, ""sv, a3838, a3839, a3841},
     {"day-too-short"sv, "The hours of the day are enough for all loads"sv, "warning"sv, "none"sv, "2026.11.3"sv, "From `start` to `finish-by` there are {found}; the loads of the day take up to {required} ({reason})."sv, ""sv, "Heating up, venting, the process, cooling down by itself and the rest before the lid is lifted are all part of the work, and none of them can be hurried. A process that is cut short, a vent that is closed early or a canner that is cooled with water leaves food that was not heated as it was tested. So a day that is too short has to lose a load, never minutes of a load. The plan counts with the longest published minutes; with luck it goes faster."sv, "Start earlier, finish later, or can less: refrigerate or freeze what is left. Never shorten a step."sv, ""sv, ""sv, ""sv, ""sv, a23, a3842, a3844},
-    {"egg-in-jar"sv, "Eggs stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}."sv, ""sv, "Eggs are low in acid, and a whole egg is so dense that vinegar takes long to reach its middle. A person fell ill with botulism from home-pickled eggs that had stood at room temperature. No process for the shelf is published, neither for plain nor for pickled eggs, and beaten eggs thicken a sauce besides. Pickled eggs are a food for the refrigerator, out of it for two hours at most."sv, "Leave them out, and add boiled eggs when you serve the food; keep pickled eggs in the refrigerator."sv, ""sv, ""sv, ""sv, ""sv, a3845, a3839, a3847},
+    {"egg-in-jar"sv, "Eggs stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" does not belong in the jar: no published process for {food} has it."sv, ""sv, "Eggs are low in acid, and a whole egg is so dense that vinegar takes long to reach its middle. A person fell ill with botulism from home-pickled eggs that had stood at room temperature. No process for the shelf is published, neither for plain nor for pickled eggs, and beaten eggs thicken a sauce besides. Pickled eggs are a food for the refrigerator, out of it for two hours at most."sv, "Leave them out, and add boiled eggs when you serve the food; keep pickled eggs in the refrigerator."sv, ""sv, ""sv, ""sv, ""sv, a3845, a3839, a3847},
     {"event-missing"sv, "The log says when venting, timing and cooling began and ended"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "The log does not say {reason}: it has no row with {required} where one belongs."sv, ""sv, "Readings alone do not tell what a cook did. Ten minutes of venting look like ten minutes of a cold canner, the start of the timing cannot be read off a gauge, and a canner that was opened looks like one that cooled. So a log needs a few rows with events: steam, weight-on, at-pressure, heat-off and zero; for boiling water the full boil and the end are enough. What a log leaves out is not guessed, and the run stays incomplete. It may have been a good one."sv, "Add a row with {required} at the time when it happened."sv, ""sv, ""sv, ""sv, ""sv, a3848, a3831, a3850},
     {"fact-missing"sv, "The plan says everything that decides"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, ""sv, "The plan does not say {reason}."sv, "To find the right line in a table one needs the food, the pack, the jar, the method and the altitude, and the gauge for a pressure canner; to compare the plan with it, the time and the pressure or temperature. Some foods need a little more, such as the acid for tomatoes. This check never fills a gap with what is usual, because the usual value may not be yours: 15 minutes for salsa are right at sea level and too short in a mountain town. Where every possible answer would pass, the plan is accepted with a note."sv, "Add a line for it, with what is true in your kitchen. {instead}"sv, ""sv, ""sv, ""sv, ""sv, a3851, a3852, a3854},
-    {"fat-in-jar"sv, "Fat and oil stay within the tested recipe"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is fat, of which the tested recipe for {food} allows {required}."sv, ""sv, "Fat coats germs and shields them from heat and from acid, and it can creep under the lid and keep the jar from sealing. Under a layer of oil there is also no air, which is what botulism spores like. A few pickles were tested with a measured amount of oil: marinated peppers, marinated mushrooms and three-bean salad. There that much is part of the recipe, and less of it is fine. Nowhere else does oil, butter or lard go in."sv, "Allowed in the jar: {required}. Stir oil or butter in when you serve the food."sv, ""sv, ""sv, ""sv, ""sv, a3855, a3856, a3859},
+    {"fat-in-jar"sv, "Fat and oil stay within the tested recipe"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is fat; the published process for {food} takes {required}."sv, ""sv, "Fat coats germs and shields them from heat and from acid, and it can creep under the lid and keep the jar from sealing. Under a layer of oil there is also no air, which is what botulism spores like. A few pickles were tested with a measured amount of oil: marinated peppers, marinated mushrooms and three-bean salad. There that much is part of the recipe, and less of it is fine. Nowhere else does oil, butter or lard go in."sv, "Allowed in the jar: {required}. Stir oil or butter in when you serve the food."sv, ""sv, ""sv, ""sv, ""sv, a3855, a3856, a3859},
     {"food-ambiguous"sv, "The name of the food means one table"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "\"{found}\" can mean several foods, and each has a table of its own: {choices}."sv, ""sv, "Everyday names cover foods that heat very differently, or that hold very different acid. \"Beans\" may be green pods, which need 20 minutes in pints, or dried seeds, which need 75. \"Salsa\" may mean a dozen tested recipes, each with its own balance of tomatoes, vegetables and acid. Taking the longest time would not settle it, because the preparation differs too. So the plan has to say which one is on the table."sv, "Write as `food` the one you have, by a name that fits it alone."sv, ""sv, ""sv, ""sv, ""sv, a3860, a3861, a3864},
     {"form-not-tested"sv, "The food is cut or prepared in a form that its table covers"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "For {food} the table covers these forms: {choices}. The plan says {found}."sv, ""sv, "Size and shape decide how fast the heat reaches the middle of each piece, and how well the liquid can move between the pieces. Slices that lie flat on each other, or pieces larger than the tested ones, heat later than the table counts on, and germs in the middle can live on. A time therefore holds for the forms it was tested with. Another form may look like a small change in the kitchen and still be a different process for the jar."sv, "Prepare the food in one of these forms: {choices}."sv, ""sv, ""sv, ""sv, ""sv, a3865, a3866, a3868},
     {"gauge-cannot-hold"sv, "The pressure is one that a weighted gauge can hold"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan has {found} on a weighted gauge. A weight holds {choices}, and nothing in between."sv, ""sv, "A weighted gauge is a weight that the steam lifts at a fixed pressure. It is made for 5, 10 and 15 psi and has no steps in between. Numbers such as 11 or 13 psi come from the dial column of the table. Taking a number from one column and the gauge from the other can end below what the table asks for: in a kitchen above 1,000 ft, low-acid food needs the 15 psi weight. On a canner with both gauges the weight decides."sv, "Use the weight that the table gives for your altitude, and write its pressure in the plan."sv, ""sv, ""sv, ""sv, ""sv, a3869, a3870, a3872},
@@ -64881,7 +64881,7 @@ constexpr check_rule a4188[] = {{"acid-does-not-count"sv, "The acid is one of th
     {"other-position"sv, "Another published position on this mixture is named"sv, "note"sv, "none"sv, "2026.11.1"sv, "{reason} Some Extension pages go by the longest time of any part, and by the jar limits of each; the table used here does not ask for it."sv, ""sv, "Published advice on mixtures differs. The USDA soup table has one time for every soup without seafood, because half of the jar is thin liquid. Some Extension pages say instead to look up each part, to take the longest time among them, and to keep to the smallest jar limit. The verdict goes by the table that was tested for soup; this note tells you where the other advice is stricter."sv, "Nothing has to change; a longer time up to the one named here does no harm but to the texture."sv, ""sv, ""sv, ""sv, ""sv, a4014, a4015, a4017},
     {"over-required"sv, "More than the table asks for is accepted"sv, "note"sv, "none"sv, "2026.11.1"sv, "The plan has {found}; the table asks for {required}. More than that is accepted."sv, ""sv, "The numbers in the tables are the least that was tested to be enough. A longer time, a higher pressure up to 15 psi, or water above 185 F in low-temperature pasteurization makes the process no weaker; it costs texture and color. It earns nothing back either. A longer time does not make up for a pressure that is too low, and a higher pressure never shortens the time, unless the table itself prints a shorter time for that pressure, as it does for tomatoes."sv, "Keep it if you like, but never trade the time against the pressure or the temperature."sv, ""sv, ""sv, ""sv, ""sv, a4018, a4019, a4023},
     {"pack-not-tested"sv, "The pack is one that the table has for this food"sv, "error"sv, "rejects"sv, "2026.11.1"sv, "The plan has a {found} pack; the table for {food} gives a {required} pack only."sv, ""sv, "In a hot pack the food is heated in water, broth or sauce and filled while hot; in a raw pack it goes into the jar uncooked. The two start at different temperatures and fill the jar differently, because cooking shrinks food, softens it and drives air out. So the heat takes another time to reach the middle, and the end of the printed time may come too early. A time that was tested for one pack says nothing about the other. For some foods only one pack was ever tested, and for the other nobody can say how long the middle of the jar would need."sv, "Use the {required} pack, and prepare the food as its process says."sv, ""sv, ""sv, ""sv, ""sv, a3865, a4024, a4027},
-    {"pasta-or-grain-in-jar"sv, "Pasta, rice and other grains stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" does not belong in the jar: the tested recipe for {food} has {required}."sv, ""sv, "Pasta, rice, barley and other grains are starchy and low in acid. In the jar they swell, take up the liquid that should carry the heat, and set to a dense mass. Heat passes through it slowly, so the middle stays cool for longer than the tested time allows, and botulism spores can live on there. They come out of the jar soft in any case. No home process is published for a jar with them."sv, "Leave it out, cook it fresh, and combine it with the food when you open the jar."sv, ""sv, ""sv, ""sv, ""sv, a4028, a3839, a4030},
+    {"pasta-or-grain-in-jar"sv, "Pasta, rice and other grains stay out of the jar"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" does not belong in the jar: no published process for {food} has it."sv, ""sv, "Pasta, rice, barley and other grains are starchy and low in acid. In the jar they swell, take up the liquid that should carry the heat, and set to a dense mass. Heat passes through it slowly, so the middle stays cool for longer than the tested time allows, and botulism spores can live on there. They come out of the jar soft in any case. No home process is published for a jar with them."sv, "Leave it out, cook it fresh, and combine it with the food when you open the jar."sv, ""sv, ""sv, ""sv, ""sv, a4028, a3839, a4030},
     {"plan-not-accepted"sv, "The plan of the run is a published process"sv, "error"sv, "incomplete"sv, "2026.11.3"sv, "The plan itself is {found}, so no run can make it good. {reason}"sv, ""sv, "A log shows whether the canner did what was planned. It cannot show that the plan was right: for a food that was never tested, or for a time that is too short for its jar, the best run is still no published process. So the plan is judged first, as it would be without a log, and the run is never more than the plan. If the plan only leaves something out, say it and judge the log again; then the run may well be a good one."sv, "Judge the plan with `jarproof check` and mend it. Jars that are done already belong into the refrigerator or the freezer, or are thrown out."sv, ""sv, ""sv, ""sv, ""sv, a4031, a3831, a4033},
     {"plan-unreadable"sv, "The text can be read as a plan"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "{reason}"sv, ""sv, "A plan is a list of keys with values, and every amount has its unit. A text is not guessed at: \"time 75\" may mean minutes or a slip of the pen, a key that is spelled wrong would be left out of the judgment, and a key that stands twice says two things. Each of these could turn a plan that fails into one that passes. So the whole text is read to its end, everything that is not clear is named at once with its place, and the plan is judged when all of it is put right."sv, "{instead}"sv, ""sv, ""sv, ""sv, ""sv, a4034, a4035, a4038},
     {"pressure-dropped"sv, "The pressure stays at the required one for the whole time"sv, "error"sv, "rejects"sv, "2026.11.3"sv, "At {choices} the log has {found}; the process needs {required} all the time. {reason}"sv, ""sv, "Less pressure is cooler steam, and below the tested temperature the kill slows down fast: with one psi less a minute does about a quarter less, with three, less than half. Nobody has tested a process with a dip in it, so no part of the time before the dip is counted. The rule is the same for a short dip and a long one: bring the pressure back, and start the whole time again from the beginning. A quick swing of the pressure also draws liquid out of the jars."sv, "Turn the heat up, bring the canner back to {required}, and start the whole time again. Watch the gauge, and hold it a little above the required pressure. On a canner with a weight go by the weight."sv, ""sv, ""sv, ""sv, ""sv, a4039, a3831, a4042},
@@ -64920,47 +64920,57 @@ constexpr check_rule a4188[] = {{"acid-does-not-count"sv, "The acid is one of th
     {"water-too-much"sv, "No more water goes into the jar than was tested"sv, "error"sv, "rejects"sv, "2026.11.2"sv, "\"{found}\" is more water or thin liquid than the tested recipe for {food} allows: {required}."sv, ""sv, "Water thins the vinegar or lemon juice. The food in the jar soaks it up and ends with less acid than in the test, and above pH 4.6 (the higher the pH, the less acid) botulism spores can grow. Each recipe has its own measure: some pickles are tested with as much water as vinegar, bread-and-butter pickles with none. So the share of one recipe says nothing about another. Water for a soak that is poured off does not stay in the jar and does not belong in the list."sv, "Use no more water than the tested recipe: {required}. A pickle that tastes too sharp takes more sugar, not more water."sv, ""sv, ""sv, ""sv, ""sv, a4176, a4177, a4180},
     {"word-unknown"sv, "Words from a fixed list are spelled as in the list"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "\"{found}\" is no word that `{field}` knows."sv, ""sv, "For the jar, the form and the preparation a plan uses words from a fixed list, so that each of them means exactly one thing in the tables. A word outside the list cannot be compared. It is not passed over either: it may be the very thing that decides, such as \"unpeeled\" or a jar that is too large. Mostly it is a slip of the pen and quickly mended."sv, "Use a word from the list. {instead}"sv, ""sv, ""sv, ""sv, ""sv, a23, a4181, a4183},
     {"word-without-place"sv, "Every word under `prepared` has its place in the process"sv, "error"sv, "incomplete"sv, "2026.11.1"sv, "The plan says \"{found}\". {reason}"sv, ""sv, "A process was tested with its own steps and no others. A word that belongs to none of them may be harmless, or it may say that the food in the jar is not the food in the test: boiled before a raw pack, pressed where it should lie loosely, or with the skin left on. These rules cannot tell which, so they do not pass over it."sv, "Take the word out if it does not describe what you do; if it does, prepare the food as the process says."sv, ""sv, ""sv, ""sv, ""sv, a3860, a4184, a4187}};
-constexpr citation a4189[] = {{"clemson-soups"sv, ""sv, ""sv},
+constexpr sv a4189[] = {"chicken-carcass"sv};
+constexpr citation a4190[] = {{"usda-guide-5"sv, "5"sv, "5-7"sv}};
+constexpr sv a4191[] = {"seasoning-mix"sv,
+    "spaghetti-sauce-mix"sv,
+    "ranch-mix"sv};
+constexpr citation a4192[] = {{"clemson-soups"sv, ""sv, ""sv}};
+constexpr citation a4193[] = {{"clemson-soups"sv, ""sv, ""sv},
     {"iowa-thickeners-2018"sv, ""sv, ""sv}};
-constexpr citation a4190[] = {{"psu-not-to-can"sv, ""sv, ""sv}};
-constexpr citation a4191[] = {{"kstate-pumpkin"sv, ""sv, ""sv}};
-constexpr sv a4192[] = {"cured-meat"sv};
-constexpr citation a4193[] = {{"clemson-soups"sv, ""sv, ""sv}};
-constexpr left_out a4194[] = {{"thickener"sv, a1451, {}, "Leave out: {found} (thickener)."sv, "Thicken with it when a jar is opened."sv, "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated."sv, ""sv, a4189},
+constexpr citation a4194[] = {{"psu-not-to-can"sv, ""sv, ""sv}};
+constexpr citation a4195[] = {{"kstate-pumpkin"sv, ""sv, ""sv}};
+constexpr sv a4196[] = {"cured-meat"sv};
+constexpr left_out a4197[] = {{"bones"sv, {}, a4189, "{found}: cook it for the broth only; strain the broth, no bone goes into the jar."sv, ""sv, "{found}: cook it for the broth only, and strain the broth."sv, ""sv, a4190},
+    {"seasoning-mix"sv, {}, a4191, "Leave out: {found} (a mix often holds starch or milk)."sv, "Stir it in when the jar is heated."sv, "{found}: may go in."sv, ""sv, a4192},
+    {"thickener"sv, a1451, {}, "Leave out: {found} (thickener)."sv, "Thicken with it when a jar is opened."sv, "{found}: may go in; a sauce can thin when frozen, so thicken again when reheated."sv, ""sv, a4193},
     {"grain-or-pasta"sv, a1568, {}, ""sv, "Stir in at serving: {found}."sv, "{found}: cook fresh when reheating; goes soft in the freezer."sv, ""sv, a3438},
     {"dairy"sv, a1842, {}, ""sv, "Stir in at serving: {found}."sv, "{found}: stir in when reheating; can separate in the freezer."sv, ""sv, a3438},
-    {"egg"sv, a2129, {}, "Leave out: {found} (egg)."sv, "Cook it fresh at serving."sv, "{found}: cook fresh when reheating; boiled egg turns tough in the freezer."sv, ""sv, a4190},
-    {"low-acid-puree"sv, a2388, {}, "Leave out: {found} (puree)."sv, "Stir it in when a jar is opened."sv, ""sv, ""sv, a4191},
-    {"cured-meat"sv, a4192, {}, "Leave out: {found} (cured meat)."sv, "Cook it and add it when the jar is heated."sv, ""sv, ""sv, a3609},
+    {"egg"sv, a2129, {}, "Leave out: {found} (egg)."sv, "Cook it fresh at serving."sv, "{found}: cook fresh when reheating; boiled egg turns tough in the freezer."sv, ""sv, a4194},
+    {"low-acid-puree"sv, a2388, {}, "Leave out: {found} (puree)."sv, "Stir it in when a jar is opened."sv, ""sv, ""sv, a4195},
+    {"cured-meat"sv, a4196, {}, "Leave out: {found} (cured meat)."sv, "Cook it and add it when the jar is heated."sv, ""sv, ""sv, a3609},
     {"fat"sv, a1462, {}, "Leave out: {found} (fat)."sv, "Add it when the jar is heated."sv, ""sv, ""sv, a3538},
     {"potato"sv, {}, a3743, ""sv, ""sv, "{found}: add when reheating; goes soft and grainy in the freezer."sv, "common practice, no source"sv, {}},
-    {"without-process"sv, {}, {}, "Leave out: {found} (no process of its own)."sv, "Add it when the jar is heated."sv, ""sv, ""sv, a4193},
+    {"without-process"sv, {}, {}, "Leave out: {found} (no process of its own)."sv, "Add it when the jar is heated."sv, ""sv, ""sv, a4192},
     {"not-held"sv, {}, {}, "Leave out: {found} (this process does not hold it)."sv, "Can it by its own table, or add it when the jar is heated."sv, ""sv, ""sv, a662},
+    {"store-can"sv, {}, {}, "Keep in its can or jar from the store: {found}."sv, "Open it at serving; canned food is not canned again."sv, ""sv, "common practice, no source"sv, {}},
     {"not-read"sv, {}, {}, "Leave out, or write otherwise: {found} (not understood)."sv, ""sv, ""sv, "common practice, no source"sv, {}},
-    {"word-of-a-line"sv, {}, {}, "Not in the jar: {found}."sv, "Do that when the jar is opened."sv, ""sv, ""sv, a4193}};
-constexpr sv a4195[] = {"soups"sv,
+    {"word-of-a-line"sv, {}, {}, "Not in the jar: {found}."sv, "Do that when the jar is opened."sv, ""sv, ""sv, a4192}};
+constexpr sv a4198[] = {"soups"sv,
     "soups-with-seafood"sv};
-constexpr citation a4196[] = {{"clemson-soups"sv, ""sv, ""sv},
+constexpr citation a4199[] = {{"clemson-soups"sv, ""sv, ""sv},
     {"usda-guide-4"sv, "4"sv, ""sv}};
-constexpr sv a4197[] = {"mixed-vegetables"sv};
-constexpr citation a4198[] = {{"osu-own-chili"sv, ""sv, ""sv}};
-constexpr citation a4199[] = {{"fda-food-code-cooling"sv, ""sv, ""sv},
+constexpr sv a4200[] = {"mixed-vegetables"sv};
+constexpr citation a4201[] = {{"nchfp-process-time"sv, ""sv, ""sv}};
+constexpr citation a4202[] = {{"fda-food-code-cooling"sv, ""sv, ""sv},
     {"nal-leftovers"sv, ""sv, ""sv}};
-constexpr citation a4200[] = {{"usda-guide-1"sv, ""sv, ""sv}};
-constexpr citation a4201[] = {{"illinois-leftovers"sv, ""sv, ""sv}};
-constexpr way_step a4202[] = {{"soup-beans"sv, "frame"sv, a4195, a1258, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil."sv, ""sv, a4193},
-    {"soup-meat"sv, "frame"sv, a4195, a1260, "Cook the meat or fish first; take off fat and bones."sv, ""sv, a4193},
-    {"soup-fill"sv, "frame"sv, a4195, {}, "Drain the solids. Cover them with hot broth, tomatoes or water."sv, ""sv, a4193},
-    {"frame-boil"sv, "frame"sv, {}, {}, "Boil 5 minutes."sv, ""sv, a4196},
-    {"soup-half"sv, "frame"sv, a4195, {}, "Fill each jar half with solids, the rest with the hot liquid."sv, ""sv, a4193},
-    {"vegetables-fill"sv, "frame"sv, a4197, {}, "Fill the jars with the hot pieces and their liquid."sv, ""sv, a869},
-    {"recipe-whole"sv, "recipe"sv, {}, {}, "Follow the published recipe whole; its time is for its own amounts."sv, ""sv, a4198},
+constexpr citation a4203[] = {{"usda-guide-1"sv, ""sv, ""sv}};
+constexpr citation a4204[] = {{"illinois-leftovers"sv, ""sv, ""sv}};
+constexpr way_step a4205[] = {{"soup-beans"sv, "frame"sv, a4198, a1258, "Rehydrate the dried beans: 3 cups water to each cup, boil 2 min, let stand 1 hour, heat to a boil."sv, ""sv, a4192},
+    {"soup-meat"sv, "frame"sv, a4198, a1260, "Cook the meat or fish first; take off fat and bones."sv, ""sv, a4192},
+    {"soup-fill"sv, "frame"sv, a4198, {}, "Drain the solids. Cover them with hot broth, tomatoes or water."sv, ""sv, a4192},
+    {"frame-boil"sv, "frame"sv, {}, {}, "Boil 5 minutes."sv, ""sv, a4199},
+    {"soup-half"sv, "frame"sv, a4198, {}, "Fill each jar half with solids, the rest with the hot liquid."sv, ""sv, a4192},
+    {"vegetables-fill"sv, "frame"sv, a4200, {}, "Fill the jars with the hot pieces and their liquid."sv, ""sv, a869},
+    {"recipe-whole"sv, "recipe"sv, {}, {}, "Follow the published recipe whole; its time is for its own amounts."sv, ""sv, a4201},
     {"parts-join"sv, "parts"sv, {}, {}, "Can each part by its own table. Join and season them when the jars are opened."sv, "inference from the single tables, no source"sv, {}},
-    {"freezer-cool"sv, "freezer"sv, {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all."sv, ""sv, a4199},
+    {"freezer-cool"sv, "freezer"sv, {}, {}, "Cool fast in shallow pans, at most 2 in deep: from 135 to 70 F within 2 hours, to 40 F within 6 hours in all."sv, ""sv, a4202},
     {"freezer-box"sv, "freezer"sv, {}, {}, "Use freezer boxes or straight wide-mouth jars."sv, "common practice, no source"sv, {}},
-    {"freezer-headspace"sv, "freezer"sv, {}, {}, "Leave 1 1/2 in of headspace."sv, ""sv, a4200},
-    {"freezer-reheat"sv, "freezer"sv, {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker."sv, ""sv, a4201}};
-constexpr run_limit a4203[] = {{"longest-gap-min"sv, 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts."sv, "common practice, no source"sv, {}},
+    {"freezer-headspace"sv, "freezer"sv, {}, {}, "Leave 1 1/2 in of headspace."sv, ""sv, a4203},
+    {"freezer-reheat"sv, "freezer"sv, {}, {}, "Reheat to 165 F; bring sauces to a boil. Not in a slow cooker."sv, ""sv, a4204}};
+constexpr dry_yield a4206[] = {{"dried-beans-quarts"sv, a1258, 5000, "quart"sv, 7, a294},
+    {"dried-beans-pints"sv, a1258, 3250, "pint"sv, 9, a294}};
+constexpr run_limit a4207[] = {{"longest-gap-min"sv, 10, "Readings, or rows that say `steady`, stand at most so far apart while the time counts."sv, "common practice, no source"sv, {}},
     {"fastest-cooling-min"sv, 5, "A canner that is left alone does not lose its pressure faster."sv, "common practice, no source"sv, {}},
     {"fastest-rise-min"sv, 1, "Between a vent that is closed and the pressure."sv, "common practice, no source"sv, {}},
     {"wait-after-zero-min"sv, 10, "Between pressure zero and the opening of the lid."sv, ""sv, a23},
@@ -64968,11 +64978,10 @@ constexpr run_limit a4203[] = {{"longest-gap-min"sv, 10, "Readings, or rows that
     {"steam-tolerance-f"sv, 1, "Steam of a steam canner that shows so much less than the boiling point counts as pure."sv, "common practice, no source"sv, {}},
     {"zero-reading-psi"sv, 2, "What a gauge may show where there is no pressure, and by how much a gauge beside a weight may differ from it."sv, ""sv, a23},
     {"weight-swing-psi"sv, 1, "A gauge beside a weight may show so much more than 15 psi."sv, "common practice, no source"sv, {}}};
-constexpr citation a4204[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr citation a4208[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"nchfp-steam-canner"sv, ""sv, ""sv}};
-constexpr citation a4205[] = {{"nchfp-equipment"sv, ""sv, ""sv}};
-constexpr citation a4206[] = {{"nchfp-process-time"sv, ""sv, ""sv}};
-constexpr run_step a4207[] = {{"start"sv, "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`."sv, ""sv, a23},
+constexpr citation a4209[] = {{"nchfp-equipment"sv, ""sv, ""sv}};
+constexpr run_step a4210[] = {{"start"sv, "Heat on high, vent open, until a steady jet of steam flows. Then write `steam`."sv, ""sv, a23},
     {"warm"sv, "Bring it to {hold}, then write `steam`."sv, ""sv, a23},
     {"vent"sv, "Let the steam flow for {limit}."sv, ""sv, a3848},
     {"close-vent"sv, "Close the vent now, and write `weight-on`."sv, ""sv, a23},
@@ -64981,11 +64990,11 @@ constexpr run_step a4207[] = {{"start"sv, "Heat on high, vent open, until a stea
     {"raise-boil"sv, "At {hold}, write `at-pressure` and count {time}."sv, ""sv, a23},
     {"hold"sv, "Hold {hold}."sv, ""sv, a23},
     {"raise-heat"sv, "Turn the heat up. Bring it back to {hold}."sv, ""sv, a23},
-    {"back-boil"sv, "Turn the heat up. Bring it back to {hold}."sv, ""sv, a4204},
+    {"back-boil"sv, "Turn the heat up. Bring it back to {hold}."sv, ""sv, a4208},
     {"refill"sv, "Pour in boiling water until the jars are covered by 1 to 2 in, and bring it back to {hold}."sv, ""sv, a23},
     {"start-again"sv, "When it is back, write `at-pressure` and start the whole {time} again, to {at} at the earliest. Earlier minutes do not count."sv, ""sv, a23},
     {"hold-again"sv, "Hold {hold}. The whole {time} counts from {at}."sv, ""sv, a23},
-    {"lower-heat"sv, "Turn the heat down, to no more than {limit}."sv, ""sv, a4205},
+    {"lower-heat"sv, "Turn the heat down, to no more than {limit}."sv, ""sv, a4209},
     {"then-off"sv, "Then turn the heat off, and let the pressure fall by itself."sv, ""sv, a23},
     {"off"sv, "Turn the heat off now, and write `heat-off`."sv, ""sv, a23},
     {"off-boiling"sv, "Heat off, lid off, wait 5 min. Then lift the jars out, upright."sv, ""sv, a23},
@@ -65000,48 +65009,48 @@ constexpr run_step a4207[] = {{"start"sv, "Heat on high, vent open, until a stea
     {"thermometer-first"sv, "The thermometer shows more than water can have here, so its readings vouch for nothing. Take another one, and begin the whole {time} again with a log of its own."sv, "common practice, no source"sv, {}},
     {"own-log"sv, "Begin a log of its own for this load, from the first heat on."sv, "common practice, no source"sv, {}},
     {"add-row"sv, "Write the row that is missing, with the time when it happened. If it did not happen, nothing vouches for this run."sv, "common practice, no source"sv, {}},
-    {"stop-plan"sv, "The plan itself is not a published process. Do not count on this run."sv, ""sv, a4206}};
-constexpr boiling_point a4208[] = {{0, 212000},
+    {"stop-plan"sv, "The plan itself is not a published process. Do not count on this run."sv, ""sv, a4201}};
+constexpr boiling_point a4211[] = {{0, 212000},
     {1000, 210200},
     {2000, 208400},
     {5000, 203000},
     {6000, 201100},
     {8000, 197400},
     {10000, 193600}};
-constexpr citation a4209[] = {{"nebraska-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4210[] = {{"kstate-unsealed"sv, ""sv, ""sv},
+constexpr citation a4212[] = {{"nebraska-unsealed"sv, ""sv, ""sv}};
+constexpr citation a4213[] = {{"kstate-unsealed"sv, ""sv, ""sv},
     {"usda-guide-1"sv, "1"sv, ""sv}};
-constexpr run_limit a4211[] = {{"reprocess-low-acid-h"sv, 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long."sv, ""sv, a4209},
-    {"reprocess-acid-h"sv, 24, "The same for acid food."sv, ""sv, a4210},
+constexpr run_limit a4214[] = {{"reprocess-low-acid-h"sv, 2, "After the heat is off, an under-processed load of low-acid food may be saved for so long."sv, ""sv, a4212},
+    {"reprocess-acid-h"sv, 24, "The same for acid food."sv, ""sv, a4213},
     {"unsealed-h"sv, 24, "After the heat is off, a jar that did not seal may be processed again for so long."sv, ""sv, a3939},
     {"seals-from-h"sv, 12, "Seals are tested after at least so long."sv, ""sv, a23},
     {"seals-through-h"sv, 24, "And by then."sv, ""sv, a23}};
-constexpr citation a4212[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
+constexpr citation a4215[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
     {"kstate-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4213[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr citation a4216[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"nebraska-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4214[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
+constexpr citation a4217[] = {{"nebraska-unsealed"sv, ""sv, ""sv},
     {"nchfp-safety"sv, ""sv, ""sv}};
-constexpr citation a4215[] = {{"kstate-unsealed"sv, ""sv, ""sv}};
-constexpr citation a4216[] = {{"kstate-unsealed"sv, ""sv, ""sv},
+constexpr citation a4218[] = {{"kstate-unsealed"sv, ""sv, ""sv}};
+constexpr citation a4219[] = {{"kstate-unsealed"sv, ""sv, ""sv},
     {"nchfp-safety"sv, ""sv, ""sv}};
-constexpr run_step a4217[] = {{"more-readings"sv, "If you have more readings than the log shows, add them and judge it again. If not, go on."sv, "common practice, no source"sv, {}},
+constexpr run_step a4220[] = {{"more-readings"sv, "If you have more readings than the log shows, add them and judge it again. If not, go on."sv, "common practice, no source"sv, {}},
     {"run-again"sv, "While the canner is closed and not at zero: heat on again, bring it to {hold}, write `at-pressure` again, and run the whole {time}."sv, ""sv, a23},
-    {"reprocess"sv, "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack."sv, ""sv, a4212},
-    {"refrigerate"sv, "Or refrigerate all jars, and eat the food within a few days."sv, ""sv, a4209},
-    {"freeze"sv, "Or freeze it, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4213},
-    {"discard-low-acid"sv, "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign."sv, ""sv, a4214},
-    {"discard-acid"sv, "Later than {at}, throw the food out."sv, ""sv, a4215},
-    {"discard-untested"sv, "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting."sv, ""sv, a4215},
+    {"reprocess"sv, "Process again: empty the jars, heat the food to a boil, fill hot into clean hot jars, new lids, and run the whole published process for the hot pack."sv, ""sv, a4215},
+    {"refrigerate"sv, "Or refrigerate all jars, and eat the food within a few days."sv, ""sv, a4212},
+    {"freeze"sv, "Or freeze it, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4216},
+    {"discard-low-acid"sv, "Later than {at}, throw out the jars unopened, without tasting, also those that sealed. Low-acid food may be toxic and show no sign."sv, ""sv, a4217},
+    {"discard-acid"sv, "Later than {at}, throw the food out."sv, ""sv, a4218},
+    {"discard-untested"sv, "No tested process: refrigerate or freeze the food at once. What was left out longer, throw out without tasting."sv, ""sv, a4218},
     {"cool"sv, "Let the jars stand upright, 1 in apart, out of drafts. Do not tighten the bands."sv, ""sv, a23},
     {"check-seals"sv, "Test every seal after 12 to 24 h, and write `unsealed` with the number."sv, ""sv, a23},
     {"liquid-lost"sv, "Jars that lost liquid: do not open them to refill. Sealed, they are used first. If half or more is gone, refrigerate and use in 2 to 3 days."sv, "first two sentences as in the USDA guide, part 1; half or more: from memory"sv, {}},
     {"reprocess-unsealed"sv, "Unsealed jars: new lid, checked jar, food heated to a boil and filled hot, and the whole published process for the hot pack again."sv, ""sv, a3939},
-    {"refrigerate-unsealed"sv, "Or unsealed jars: refrigerate them and eat the food within a few days."sv, ""sv, a4213},
-    {"freeze-unsealed"sv, "Or freeze them, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4213},
-    {"discard-unsealed"sv, "Unsealed jars found later than {at}, throw out without tasting."sv, ""sv, a4216},
+    {"refrigerate-unsealed"sv, "Or unsealed jars: refrigerate them and eat the food within a few days."sv, ""sv, a4216},
+    {"freeze-unsealed"sv, "Or freeze them, with 1 1/2 in (38 mm) of headspace."sv, ""sv, a4216},
+    {"discard-unsealed"sv, "Unsealed jars found later than {at}, throw out without tasting."sv, ""sv, a4219},
     {"broken"sv, "Throw out the food of a broken jar; glass may be in it."sv, "common practice, no source"sv, {}}};
-constexpr sv a4218[] = {"pie-filling-apple"sv,
+constexpr sv a4221[] = {"pie-filling-apple"sv,
     "pie-filling-blueberry"sv,
     "pie-filling-cherry"sv,
     "pie-filling-green-tomato"sv,
@@ -65049,30 +65058,30 @@ constexpr sv a4218[] = {"pie-filling-apple"sv,
     "mincemeat-pie-filling"sv,
     "pumpkin"sv,
     "squash-winter"sv};
-constexpr sv a4219[] = {"pressure"sv};
-constexpr citation a4220[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr sv a4222[] = {"pressure"sv};
+constexpr citation a4223[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"msu-canning-equipment"sv, ""sv, ""sv}};
-constexpr sv a4221[] = {"boiling-water"sv};
-constexpr sv a4222[] = {"steam"sv};
-constexpr sv a4223[] = {"low-temperature"sv};
-constexpr citation a4224[] = {{"illinois-canner"sv, ""sv, ""sv}};
-constexpr sv a4225[] = {"steam"sv,
+constexpr sv a4224[] = {"boiling-water"sv};
+constexpr sv a4225[] = {"steam"sv};
+constexpr sv a4226[] = {"low-temperature"sv};
+constexpr citation a4227[] = {{"illinois-canner"sv, ""sv, ""sv}};
+constexpr sv a4228[] = {"steam"sv,
     "low-temperature"sv};
-constexpr sv a4226[] = {"pressure"sv,
+constexpr sv a4229[] = {"pressure"sv,
     "boiling-water"sv,
     "steam"sv,
     "low-temperature"sv};
-constexpr day_minutes a4227[] = {{"heat-up-pressure"sv, "heat-up"sv, a4219, 12, 15, 15, "heat up until steam flows from the open vent"sv, ""sv, a4220},
-    {"heat-up-boiling-water"sv, "heat-up"sv, a4221, 20, 30, 30, "heat up to a full boil with the jars in the water"sv, ""sv, a4220},
-    {"heat-up-steam"sv, "heat-up"sv, a4222, 20, 30, 30, "heat up until a full column of pure steam flows"sv, "common practice, no source"sv, {}},
-    {"heat-up-low-temperature"sv, "heat-up"sv, a4223, 20, 30, 30, "heat the water to the temperature of the process"sv, "common practice, no source"sv, {}},
-    {"come-up"sv, "come-up"sv, a4219, 3, 10, 10, "pressure builds up after the vent is closed"sv, ""sv, a23},
-    {"cool-down"sv, "cool-down"sv, a4219, 20, 60, 60, "the pressure falls to zero by itself"sv, ""sv, a4220},
-    {"rest-pressure"sv, "rest"sv, a4219, 10, 10, 10, "the vent is open, the lid stays on"sv, ""sv, a23},
-    {"rest-boiling-water"sv, "rest"sv, a4221, 5, 5, 5, "the heat is off and the lid is off, the jars stay in"sv, ""sv, a4224},
-    {"rest-steam"sv, "rest"sv, a4225, 5, 5, 5, "the heat is off, the jars stay in"sv, "common practice, no source"sv, {}},
-    {"next-load"sv, "next-load"sv, a4226, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars"sv, "common practice, no source"sv, {}}};
-constexpr day_number a4228[] = {{"mouth-regular"sv, 2375, "in"sv, "width of a regular mouth, for the room that the headspace takes"sv, ""sv, a23},
+constexpr day_minutes a4230[] = {{"heat-up-pressure"sv, "heat-up"sv, a4222, 12, 15, 15, "heat up until steam flows from the open vent"sv, ""sv, a4223},
+    {"heat-up-boiling-water"sv, "heat-up"sv, a4224, 20, 30, 30, "heat up to a full boil with the jars in the water"sv, ""sv, a4223},
+    {"heat-up-steam"sv, "heat-up"sv, a4225, 20, 30, 30, "heat up until a full column of pure steam flows"sv, "common practice, no source"sv, {}},
+    {"heat-up-low-temperature"sv, "heat-up"sv, a4226, 20, 30, 30, "heat the water to the temperature of the process"sv, "common practice, no source"sv, {}},
+    {"come-up"sv, "come-up"sv, a4222, 3, 10, 10, "pressure builds up after the vent is closed"sv, ""sv, a23},
+    {"cool-down"sv, "cool-down"sv, a4222, 20, 60, 60, "the pressure falls to zero by itself"sv, ""sv, a4223},
+    {"rest-pressure"sv, "rest"sv, a4222, 10, 10, 10, "the vent is open, the lid stays on"sv, ""sv, a23},
+    {"rest-boiling-water"sv, "rest"sv, a4224, 5, 5, 5, "the heat is off and the lid is off, the jars stay in"sv, ""sv, a4227},
+    {"rest-steam"sv, "rest"sv, a4228, 5, 5, 5, "the heat is off, the jars stay in"sv, "common practice, no source"sv, {}},
+    {"next-load"sv, "next-load"sv, a4229, 10, 20, 20, "lift the jars out, check the water, fill and load the next jars"sv, "common practice, no source"sv, {}}};
+constexpr day_number a4231[] = {{"mouth-regular"sv, 2375, "in"sv, "width of a regular mouth, for the room that the headspace takes"sv, ""sv, a23},
     {"mouth-wide"sv, 3000, "in"sv, "width of a wide mouth, for the room that the headspace takes"sv, ""sv, a23},
     {"smallest-load-quarts"sv, 2000, "jars"sv, "fewest quarts in a pressure canner; good practice of a jar maker, no limit of the USDA"sv, ""sv, a3953},
     {"smallest-load-pints"sv, 4000, "jars"sv, "fewest pints in a pressure canner; good practice of a jar maker, no limit of the USDA"sv, ""sv, a3953},
@@ -65083,130 +65092,130 @@ constexpr day_number a4228[] = {{"mouth-regular"sv, 2375, "in"sv, "width of a re
     {"keep-years"sv, 1000, "years"sv, "best within so long; a matter of quality, no limit of safety"sv, ""sv, a23},
     {"boil-before-tasting"sv, 10000, "min"sv, "boiled so long before tasting, below 1,000 ft"sv, ""sv, a23},
     {"boil-each-1000-ft"sv, 1000, "min"sv, "and so much longer for each 1,000 ft, a begun thousand counted whole"sv, ""sv, a23}};
-constexpr sv a4229[] = {"apples"sv,
+constexpr sv a4232[] = {"apples"sv,
     "apple"sv};
-constexpr sv a4230[] = {"apples-sliced"sv};
-constexpr citation a4231[] = {{"uga-yields"sv, ""sv, ""sv}};
-constexpr sv a4232[] = {"berries"sv,
+constexpr sv a4233[] = {"apples-sliced"sv};
+constexpr citation a4234[] = {{"uga-yields"sv, ""sv, ""sv}};
+constexpr sv a4235[] = {"berries"sv,
     "blackberries"sv,
     "blueberries"sv,
     "raspberries"sv,
     "gooseberries"sv,
     "currants"sv};
-constexpr sv a4233[] = {"cherries"sv,
+constexpr sv a4236[] = {"cherries"sv,
     "cherry"sv};
-constexpr sv a4234[] = {"cherries-whole"sv};
-constexpr sv a4235[] = {"figs"sv,
+constexpr sv a4237[] = {"cherries-whole"sv};
+constexpr sv a4238[] = {"figs"sv,
     "fig"sv};
-constexpr sv a4236[] = {"grapes"sv,
+constexpr sv a4239[] = {"grapes"sv,
     "grape"sv};
-constexpr sv a4237[] = {"grapes-whole"sv};
-constexpr sv a4238[] = {"nectarines"sv};
-constexpr sv a4239[] = {"peaches"sv};
-constexpr sv a4240[] = {"pears"sv};
-constexpr citation a4241[] = {{"usda-guide-2"sv, "2"sv, ""sv},
+constexpr sv a4240[] = {"grapes-whole"sv};
+constexpr sv a4241[] = {"nectarines"sv};
+constexpr sv a4242[] = {"peaches"sv};
+constexpr sv a4243[] = {"pears"sv};
+constexpr citation a4244[] = {{"usda-guide-2"sv, "2"sv, ""sv},
     {"uga-yields"sv, ""sv, ""sv}};
-constexpr sv a4242[] = {"pineapple"sv,
+constexpr sv a4245[] = {"pineapple"sv,
     "pineapples"sv};
-constexpr sv a4243[] = {"tomatoes"sv,
+constexpr sv a4246[] = {"tomatoes"sv,
     "tomato"sv};
-constexpr sv a4244[] = {"dry beans"sv,
+constexpr sv a4247[] = {"dry beans"sv,
     "dried beans"sv,
     "dry peas"sv,
     "dried peas"sv,
     "white beans"sv,
     "beans"sv};
-constexpr sv a4245[] = {"beans-dry"sv,
+constexpr sv a4248[] = {"beans-dry"sv,
     "beans-dry-with-sauce"sv,
     "beans-baked"sv};
-constexpr sv a4246[] = {"lima beans"sv,
+constexpr sv a4249[] = {"lima beans"sv,
     "limas"sv,
     "lima beans in pods"sv};
-constexpr sv a4247[] = {"green beans"sv,
+constexpr sv a4250[] = {"green beans"sv,
     "snap beans"sv,
     "wax beans"sv,
     "beans"sv};
-constexpr sv a4248[] = {"corn"sv,
+constexpr sv a4251[] = {"corn"sv,
     "corn in husk"sv,
     "sweet corn"sv};
-constexpr sv a4249[] = {"peas"sv,
+constexpr sv a4252[] = {"peas"sv,
     "green peas"sv,
     "peas in pods"sv};
-constexpr sv a4250[] = {"peppers"sv,
+constexpr sv a4253[] = {"peppers"sv,
     "pepper"sv,
     "chiles"sv};
-constexpr sv a4251[] = {"sweet potatoes"sv,
+constexpr sv a4254[] = {"sweet potatoes"sv,
     "sweet potato"sv};
-constexpr sv a4252[] = {"potatoes"sv,
+constexpr sv a4255[] = {"potatoes"sv,
     "potato"sv,
     "white potatoes"sv};
-constexpr sv a4253[] = {"pumpkin"sv,
+constexpr sv a4256[] = {"pumpkin"sv,
     "pumpkins"sv,
     "winter squash"sv,
     "squash"sv};
-constexpr sv a4254[] = {"pumpkin"sv,
+constexpr sv a4257[] = {"pumpkin"sv,
     "squash-winter"sv};
-constexpr sv a4255[] = {"greens"sv,
+constexpr sv a4258[] = {"greens"sv,
     "spinach"sv,
     "chard"sv,
     "kale"sv,
     "collards"sv};
-constexpr day_produce a4256[] = {{"apples"sv, a4229, a4230, "quart"sv, 2500, 3000, 48, 16, 20, ""sv, a4231},
-    {"apples-for-sauce"sv, a4229, a1495, "quart"sv, 2500, 3500, 0, 0, 0, ""sv, a4231},
-    {"apricots"sv, a3635, a3634, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4231},
-    {"berries"sv, a4232, a1635, "quart"sv, 1500, 3000, 0, 0, 0, ""sv, a4231},
-    {"cherries"sv, a4233, a4234, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4231},
-    {"figs"sv, a4235, a2259, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4231},
-    {"grapes"sv, a4236, a4237, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a4231},
-    {"nectarines"sv, a3716, a4238, "quart"sv, 2000, 3000, 0, 0, 0, ""sv, a4231},
-    {"peaches"sv, a3727, a4239, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4231},
-    {"pears"sv, a3730, a4240, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4241},
-    {"pineapple"sv, a4242, a1295, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a4231},
-    {"plums"sv, a3739, a3740, "quart"sv, 2000, 2500, 56, 22, 36, ""sv, a4231},
-    {"rhubarb"sv, a754, a754, "quart"sv, 2000, 2000, 0, 0, 0, ""sv, a4231},
-    {"tomatoes"sv, a4243, a2450, "quart"sv, 2500, 3500, 53, 15, 21, ""sv, a4231},
-    {"tomatoes-for-juice"sv, a4243, a345, "quart"sv, 3000, 3500, 0, 0, 0, ""sv, a4231},
+constexpr day_produce a4259[] = {{"apples"sv, a4232, a4233, "quart"sv, 2500, 3000, 48, 16, 20, ""sv, a4234},
+    {"apples-for-sauce"sv, a4232, a1495, "quart"sv, 2500, 3500, 0, 0, 0, ""sv, a4234},
+    {"apricots"sv, a3635, a3634, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4234},
+    {"berries"sv, a4235, a1635, "quart"sv, 1500, 3000, 0, 0, 0, ""sv, a4234},
+    {"cherries"sv, a4236, a4237, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4234},
+    {"figs"sv, a4238, a2259, "quart"sv, 2000, 2500, 0, 0, 0, ""sv, a4234},
+    {"grapes"sv, a4239, a4240, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a4234},
+    {"nectarines"sv, a3716, a4241, "quart"sv, 2000, 3000, 0, 0, 0, ""sv, a4234},
+    {"peaches"sv, a3727, a4242, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4234},
+    {"pears"sv, a3730, a4243, "quart"sv, 2000, 3000, 50, 16, 25, ""sv, a4244},
+    {"pineapple"sv, a4245, a1295, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a4234},
+    {"plums"sv, a3739, a3740, "quart"sv, 2000, 2500, 56, 22, 36, ""sv, a4234},
+    {"rhubarb"sv, a754, a754, "quart"sv, 2000, 2000, 0, 0, 0, ""sv, a4234},
+    {"tomatoes"sv, a4246, a2450, "quart"sv, 2500, 3500, 53, 15, 21, ""sv, a4234},
+    {"tomatoes-for-juice"sv, a4246, a345, "quart"sv, 3000, 3500, 0, 0, 0, ""sv, a4234},
     {"asparagus"sv, a278, a278, "quart"sv, 3500, 3500, 0, 0, 0, ""sv, a662},
-    {"dry-beans"sv, a4244, a4245, "quart"sv, 750, 750, 0, 0, 0, ""sv, a662},
-    {"lima-beans"sv, a4246, a2344, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a662},
-    {"green-beans"sv, a4247, a2342, "quart"sv, 2000, 2000, 30, 12, 22, ""sv, a662},
+    {"dry-beans"sv, a4247, a4248, "quart"sv, 750, 750, 0, 0, 0, ""sv, a662},
+    {"lima-beans"sv, a4249, a2344, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a662},
+    {"green-beans"sv, a4250, a2342, "quart"sv, 2000, 2000, 30, 12, 22, ""sv, a662},
     {"beets"sv, a3652, a1528, "quart"sv, 3000, 3000, 0, 0, 0, ""sv, a662},
     {"carrots"sv, a3664, a1530, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a662},
-    {"corn-for-cream-style"sv, a4248, a2038, "pint"sv, 2250, 2250, 0, 0, 0, ""sv, a662},
-    {"corn"sv, a4248, a1988, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a662},
+    {"corn-for-cream-style"sv, a4251, a2038, "pint"sv, 2250, 2250, 0, 0, 0, ""sv, a662},
+    {"corn"sv, a4251, a1988, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a662},
     {"mushrooms"sv, a3714, a2043, "pint"sv, 2000, 2000, 0, 0, 0, ""sv, a662},
     {"okra"sv, a893, a893, "quart"sv, 1500, 1500, 0, 0, 0, ""sv, a662},
-    {"peas"sv, a4249, a2350, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a662},
-    {"peppers"sv, a4250, a1457, "pint"sv, 1000, 1000, 0, 0, 0, ""sv, a662},
-    {"sweet-potatoes"sv, a4251, a3238, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a662},
-    {"potatoes"sv, a4252, a2967, "quart"sv, 2500, 3000, 0, 0, 0, ""sv, a662},
-    {"pumpkin"sv, a4253, a4254, "quart"sv, 2250, 2250, 0, 0, 0, ""sv, a662},
-    {"greens"sv, a4255, a1610, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a662}};
-constexpr citation a4257[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+    {"peas"sv, a4252, a2350, "quart"sv, 4500, 4500, 0, 0, 0, ""sv, a662},
+    {"peppers"sv, a4253, a1457, "pint"sv, 1000, 1000, 0, 0, 0, ""sv, a662},
+    {"sweet-potatoes"sv, a4254, a3238, "quart"sv, 2500, 2500, 0, 0, 0, ""sv, a662},
+    {"potatoes"sv, a4255, a2967, "quart"sv, 2500, 3000, 0, 0, 0, ""sv, a662},
+    {"pumpkin"sv, a4256, a4257, "quart"sv, 2250, 2250, 0, 0, 0, ""sv, a662},
+    {"greens"sv, a4258, a1610, "quart"sv, 4000, 4000, 0, 0, 0, ""sv, a662}};
+constexpr citation a4260[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"wisconsin-steam-canner"sv, ""sv, ""sv}};
-constexpr citation a4258[] = {{"nchfp-low-temperature"sv, ""sv, ""sv}};
-constexpr citation a4259[] = {{"usda-guide-1"sv, "1"sv, ""sv},
+constexpr citation a4261[] = {{"nchfp-low-temperature"sv, ""sv, ""sv}};
+constexpr citation a4262[] = {{"usda-guide-1"sv, "1"sv, ""sv},
     {"iowa-canner-load"sv, ""sv, ""sv}};
-constexpr citation a4260[] = {{"uaf-fish-quarts"sv, ""sv, ""sv}};
-constexpr sv a4261[] = {"dial"sv};
-constexpr sv a4262[] = {"weighted"sv};
-constexpr sv a4263[] = {"any"sv};
-constexpr citation a4264[] = {{"nchfp-steam-canner"sv, ""sv, ""sv}};
-constexpr citation a4265[] = {{"nal-leftovers"sv, ""sv, ""sv},
+constexpr citation a4263[] = {{"uaf-fish-quarts"sv, ""sv, ""sv}};
+constexpr sv a4264[] = {"dial"sv};
+constexpr sv a4265[] = {"weighted"sv};
+constexpr sv a4266[] = {"any"sv};
+constexpr citation a4267[] = {{"nchfp-steam-canner"sv, ""sv, ""sv}};
+constexpr citation a4268[] = {{"nal-leftovers"sv, ""sv, ""sv},
     {"missouri-leftovers"sv, ""sv, ""sv}};
-constexpr citation a4266[] = {{"nal-leftovers"sv, ""sv, ""sv}};
-constexpr citation a4267[] = {{"kstate-odd-jars"sv, ""sv, ""sv},
+constexpr citation a4269[] = {{"nal-leftovers"sv, ""sv, ""sv}};
+constexpr citation a4270[] = {{"kstate-odd-jars"sv, ""sv, ""sv},
     {"nchfp-jar-sizes"sv, ""sv, ""sv}};
-constexpr day_text a4268[] = {{"check-canner"sv, "step"sv, ""sv, a4219, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge."sv, "common practice, no source"sv, {}},
+constexpr day_text a4271[] = {{"check-canner"sv, "step"sv, ""sv, a4222, {}, {}, "Look through the vent or petcock: it must be open. Check gasket, lid and gauge."sv, "common practice, no source"sv, {}},
     {"wash-jars"sv, "step"sv, ""sv, {}, {}, {}, "Wash {jars} jars and look for chips and cracks."sv, ""sv, a23},
     {"sterilize-jars"sv, "step"sv, "sterilize"sv, {}, {}, {}, "Boil the empty jars for {sterilize} minutes; the process is too short to do it."sv, ""sv, a23},
-    {"jars-hot"sv, "step"sv, ""sv, {}, {}, {}, "Keep the jars hot until they are filled."sv, ""sv, a4257},
+    {"jars-hot"sv, "step"sv, ""sv, {}, {}, {}, "Keep the jars hot until they are filled."sv, ""sv, a4260},
     {"lids-ready"sv, "step"sv, ""sv, {}, {}, {}, "Lay out new flat lids and sound bands; make the lids ready as their maker says."sv, ""sv, a23},
-    {"canner-water-own"sv, "step"sv, "own-water"sv, a4219, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say."sv, ""sv, a4172},
-    {"canner-water"sv, "step"sv, "usual-water"sv, a4219, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F."sv, ""sv, a23},
-    {"canner-water-boiling"sv, "step"sv, ""sv, a4221, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F."sv, ""sv, a23},
-    {"canner-water-steam"sv, "step"sv, ""sv, a4222, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it."sv, "common practice, no source"sv, {}},
-    {"canner-water-low"sv, "step"sv, ""sv, a4223, {}, {}, "Fill the canner half with water of 120 to 140 F."sv, ""sv, a4258},
+    {"canner-water-own"sv, "step"sv, "own-water"sv, a4222, {}, {}, "Set the rack in the canner and put in {water} qt of water, as warm as the directions below say."sv, ""sv, a4172},
+    {"canner-water"sv, "step"sv, "usual-water"sv, a4222, {}, {}, "Set the rack in the canner, put in 2 to 3 inches of water and heat it to {water_f} F."sv, ""sv, a23},
+    {"canner-water-boiling"sv, "step"sv, ""sv, a4224, {}, {}, "Set the rack in the canner, fill it half with water and heat it to {water_f} F."sv, ""sv, a23},
+    {"canner-water-steam"sv, "step"sv, ""sv, a4225, {}, {}, "Set the rack in the canner, put in the water that its maker says and heat it."sv, "common practice, no source"sv, {}},
+    {"canner-water-low"sv, "step"sv, ""sv, a4226, {}, {}, "Fill the canner half with water of 120 to 140 F."sv, ""sv, a4261},
     {"food"sv, "step"sv, "conditions"sv, {}, {}, {}, "Prepare the food by the directions of its process:"sv, ""sv, a23},
     {"acid"sv, "step"sv, "acid"sv, {}, {}, {}, "Put acid into each jar: {acid}."sv, ""sv, a3804},
     {"solids"sv, "step"sv, "solids"sv, {}, {}, {}, "Of each jar, at most {solids} is solids, drained and loose; the rest is hot liquid."sv, ""sv, a662},
@@ -65215,49 +65224,49 @@ constexpr day_text a4268[] = {{"check-canner"sv, "step"sv, ""sv, a4219, {}, {}, 
     {"bubbles"sv, "step"sv, ""sv, {}, {}, {}, "Take out air bubbles with a tool that is not metal; measure the headspace again and correct it."sv, ""sv, a23},
     {"rims"sv, "step"sv, ""sv, {}, {}, {}, "Wipe the rims clean."sv, ""sv, a23},
     {"lids-on"sv, "step"sv, ""sv, {}, {}, {}, "Put on the flat lids and screw the bands on fingertip tight."sv, ""sv, a23},
-    {"load"sv, "step"sv, ""sv, {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water."sv, ""sv, a4259},
-    {"cover-water"sv, "step"sv, "up-to-30-min"sv, a4221, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on."sv, ""sv, a23},
-    {"cover-water-long"sv, "step"sv, "over-30-min"sv, a4221, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on."sv, "from memory of the 2015 guide; 1 inch is the least"sv, {}},
-    {"cover-water-low"sv, "step"sv, ""sv, a4223, {}, {}, "Add hot water until it stands 1 inch over the lids."sv, ""sv, a4258},
-    {"close-lid"sv, "step"sv, ""sv, a4219, {}, {}, "Lock the lid. Leave the weight off or the petcock open."sv, ""sv, a23},
-    {"close-lid-steam"sv, "step"sv, ""sv, a4222, {}, {}, "Put the lid on."sv, ""sv, a4129},
-    {"own-heat-up"sv, "step"sv, "own-heat-up"sv, a4219, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily."sv, ""sv, a4260},
-    {"vent"sv, "step"sv, ""sv, a4219, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes."sv, ""sv, a3848},
-    {"close-vent"sv, "step"sv, ""sv, a4219, {}, {}, "Put the weight on or close the petcock."sv, ""sv, a23},
-    {"start-dial"sv, "step"sv, ""sv, a4219, {}, a4261, "When the dial shows {pressure}, start the timer. Not before."sv, ""sv, a23},
-    {"start-weight"sv, "step"sv, ""sv, a4219, {}, a4262, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before."sv, ""sv, a23},
-    {"start-pressure"sv, "step"sv, ""sv, a4219, {}, a4263, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before."sv, ""sv, a23},
-    {"start-boil"sv, "step"sv, ""sv, a4221, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before."sv, ""sv, a23},
-    {"start-steam"sv, "step"sv, ""sv, a4222, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before."sv, ""sv, a4129},
-    {"start-low"sv, "step"sv, ""sv, a4223, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before."sv, ""sv, a4258},
-    {"hold-pressure"sv, "step"sv, ""sv, a4219, {}, {}, "Hold it at or a little above {pressure} for {time}."sv, ""sv, a23},
-    {"hold-boil"sv, "step"sv, ""sv, a4221, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water."sv, ""sv, a23},
-    {"hold-steam"sv, "step"sv, ""sv, a4222, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water."sv, ""sv, a4264},
-    {"hold-low"sv, "step"sv, ""sv, a4223, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer."sv, ""sv, a4258},
-    {"heat-off-pressure"sv, "step"sv, ""sv, a4219, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent."sv, ""sv, a23},
-    {"rest-pressure"sv, "step"sv, ""sv, a4219, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you."sv, ""sv, a23},
-    {"rest-boiling"sv, "step"sv, ""sv, a4221, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes."sv, ""sv, a4224},
-    {"rest-other"sv, "step"sv, ""sv, a4225, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you."sv, "common practice, no source"sv, {}},
+    {"load"sv, "step"sv, ""sv, {}, {}, {}, "Lift the jars upright onto the rack. Fill spare places with jars of water."sv, ""sv, a4262},
+    {"cover-water"sv, "step"sv, "up-to-30-min"sv, a4224, {}, {}, "Add boiling water until it stands at least 1 inch over the lids; put the lid on."sv, ""sv, a23},
+    {"cover-water-long"sv, "step"sv, "over-30-min"sv, a4224, {}, {}, "Add boiling water until it stands 2 inches over the lids, as the process is longer than 30 minutes; put the lid on."sv, "from memory of the 2015 guide; 1 inch is the least"sv, {}},
+    {"cover-water-low"sv, "step"sv, ""sv, a4226, {}, {}, "Add hot water until it stands 1 inch over the lids."sv, ""sv, a4261},
+    {"close-lid"sv, "step"sv, ""sv, a4222, {}, {}, "Lock the lid. Leave the weight off or the petcock open."sv, ""sv, a23},
+    {"close-lid-steam"sv, "step"sv, ""sv, a4225, {}, {}, "Put the lid on."sv, ""sv, a4129},
+    {"own-heat-up"sv, "step"sv, "own-heat-up"sv, a4222, {}, {}, "Heat on high for {heat_up} minutes, and longer until steam flows steadily."sv, ""sv, a4263},
+    {"vent"sv, "step"sv, ""sv, a4222, {}, {}, "Heat on high. When a full, steady jet of steam flows, set a timer: vent {vent} minutes."sv, ""sv, a3848},
+    {"close-vent"sv, "step"sv, ""sv, a4222, {}, {}, "Put the weight on or close the petcock."sv, ""sv, a23},
+    {"start-dial"sv, "step"sv, ""sv, a4222, {}, a4264, "When the dial shows {pressure}, start the timer. Not before."sv, ""sv, a23},
+    {"start-weight"sv, "step"sv, ""sv, a4222, {}, a4265, "When the {pressure} weight rocks or jiggles as its maker says, start the timer. Not before."sv, ""sv, a23},
+    {"start-pressure"sv, "step"sv, ""sv, a4222, {}, a4266, "When the gauge holds {pressure} (a weight rocks or jiggles as its maker says), start the timer. Not before."sv, ""sv, a23},
+    {"start-boil"sv, "step"sv, ""sv, a4224, {}, {}, "When the water is at a full boil with the jars in it, start the timer. Not before."sv, ""sv, a23},
+    {"start-steam"sv, "step"sv, ""sv, a4225, {}, {}, "When a full column of steam, 6 to 8 inches, flows and the thermometer shows the boiling point of this place, start the timer. Not before."sv, ""sv, a4129},
+    {"start-low"sv, "step"sv, ""sv, a4226, {}, {}, "When the thermometer shows {temperature}, start the timer. Not before."sv, ""sv, a4261},
+    {"hold-pressure"sv, "step"sv, ""sv, a4222, {}, {}, "Hold it at or a little above {pressure} for {time}."sv, ""sv, a23},
+    {"hold-boil"sv, "step"sv, ""sv, a4224, {}, {}, "Boil gently and steadily for {time} with the lid on; top up with boiling water."sv, ""sv, a23},
+    {"hold-steam"sv, "step"sv, ""sv, a4225, {}, {}, "Keep the full column of steam for {time}; never open the lid to add water."sv, ""sv, a4267},
+    {"hold-low"sv, "step"sv, ""sv, a4226, {}, {}, "Hold the water at {temperature} for {time}, by the thermometer."sv, ""sv, a4261},
+    {"heat-off-pressure"sv, "step"sv, ""sv, a4222, {}, {}, "Turn the heat off. Let the pressure fall to zero by itself: no cold water, no opening of the vent."sv, ""sv, a23},
+    {"rest-pressure"sv, "step"sv, ""sv, a4222, {}, {}, "At zero take the weight off or open the petcock, wait 10 minutes, then lift the lid away from you."sv, ""sv, a23},
+    {"rest-boiling"sv, "step"sv, ""sv, a4224, {}, {}, "Turn the heat off, take the lid off, wait 5 minutes."sv, ""sv, a4227},
+    {"rest-other"sv, "step"sv, ""sv, a4228, {}, {}, "Turn the heat off and wait 5 minutes; lift the lid away from you."sv, "common practice, no source"sv, {}},
     {"lift"sv, "step"sv, ""sv, {}, {}, {}, "Lift the jars straight up, set them 1 inch apart on a rack or towel, out of drafts. Do not tighten the bands."sv, ""sv, a23},
     {"cool"sv, "step"sv, ""sv, {}, {}, {}, "Let them stand {cool_least} to {cool_most} hours at room temperature."sv, ""sv, a23},
     {"check"sv, "step"sv, ""sv, {}, {}, {}, "Take the bands off and test every seal."sv, ""sv, a23},
     {"label"sv, "step"sv, ""sv, {}, {}, {}, "Wash and dry the jars, label them."sv, ""sv, a23},
     {"store"sv, "step"sv, ""sv, {}, {}, {}, "Store them without bands, clean, cool, dark and dry, best at 50 to 70 F, never above 95 F."sv, ""sv, a23},
-    {"pressure-lost"sv, "caution"sv, ""sv, a4219, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning."sv, ""sv, a23},
-    {"pressure-over"sv, "caution"sv, ""sv, a4219, {}, {}, "More pressure is no reason for less time."sv, ""sv, a23},
-    {"boil-lost"sv, "caution"sv, ""sv, a4221, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning."sv, "from memory of the 2015 guide"sv, {}},
-    {"steam-lost"sv, "caution"sv, ""sv, a4222, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning."sv, ""sv, a4129},
-    {"low-lost"sv, "caution"sv, ""sv, a4223, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles."sv, ""sv, a4258},
-    {"jars-wait"sv, "caution"sv, ""sv, {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled."sv, ""sv, a4265},
+    {"pressure-lost"sv, "caution"sv, ""sv, a4222, {}, {}, "If the pressure falls below {pressure} at any time, bring it back and start the whole {time} again from the beginning."sv, ""sv, a23},
+    {"pressure-over"sv, "caution"sv, ""sv, a4222, {}, {}, "More pressure is no reason for less time."sv, ""sv, a23},
+    {"boil-lost"sv, "caution"sv, ""sv, a4224, {}, {}, "If the boil stops, bring it back and start the whole {time} again from the beginning."sv, "from memory of the 2015 guide"sv, {}},
+    {"steam-lost"sv, "caution"sv, ""sv, a4225, {}, {}, "If the steam falls below the boiling point of this place, start the whole {time} again from the beginning."sv, ""sv, a4129},
+    {"low-lost"sv, "caution"sv, ""sv, a4226, {}, {}, "The water must never be cooler than {temperature_least}; hotter softens the pickles."sv, ""sv, a4261},
+    {"jars-wait"sv, "caution"sv, ""sv, {}, {}, {}, "Fill only the jars of one load at a time. Until its load, keep cooked food above 140 F and raw food cold; bring hot-packed food to a boil again before it is filled."sv, ""sv, a4268},
     {"water-each-load"sv, "caution"sv, ""sv, {}, {}, {}, "Check the water in the canner before every load."sv, "from memory, no page found"sv, {}},
     {"clock-is-a-plan"sv, "caution"sv, ""sv, {}, {}, {}, "The clock is a plan. The process time counts from the real moment on, by a timer, and is never cut to keep to the clock."sv, ""sv, a23},
-    {"remainder"sv, "left"sv, ""sv, {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it."sv, ""sv, a4266},
-    {"smaller-jar"sv, "left"sv, ""sv, {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar."sv, ""sv, a4267},
+    {"remainder"sv, "left"sv, ""sv, {}, {}, {}, "Refrigerate what does not fill a jar and eat it within 3 days, or freeze it."sv, ""sv, a4269},
+    {"smaller-jar"sv, "left"sv, ""sv, {}, {}, {}, "A {jar} jar takes it, with the process of the larger jar."sv, ""sv, a4270},
     {"half-full"sv, "half-full"sv, ""sv, {}, {}, {}, "Half full or less; put jars of water into the spare places."sv, ""sv, a3953},
     {"one-load"sv, "mixed"sv, ""sv, {}, {}, {}, "Jars of several kinds stand in this load: all get the longest time and the highest pressure. One food and one size in a load is better."sv, ""sv, a23},
     {"seal-centre"sv, "check"sv, ""sv, {}, {}, {}, "Press the middle of each lid: it must be curved down and not spring."sv, ""sv, a23},
     {"seal-ring"sv, "check"sv, ""sv, {}, {}, {}, "Tap the lid with a spoon: a sealed one rings clear."sv, ""sv, a23},
-    {"unsealed"sv, "check"sv, ""sv, {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack."sv, ""sv, a4213},
+    {"unsealed"sv, "check"sv, ""sv, {}, {}, {}, "A jar that is not sealed goes into the refrigerator or the freezer at once, or is processed again within 24 hours of the process: new lid, full time, only where there is a hot pack."sv, ""sv, a4216},
     {"liquid-lost"sv, "check"sv, ""sv, {}, {}, {}, "A sealed jar that lost liquid is used first; do not open it to refill. If half or more is gone, refrigerate it and use it in 2 to 3 days."sv, "first sentence as in the USDA guide, part 1; half or more: from memory"sv, {}},
     {"bands-off"sv, "check"sv, ""sv, {}, {}, {}, "Take the bands off, wash and dry the jars."sv, ""sv, a23},
     {"look-first"sv, "opening"sv, ""sv, {}, {}, {}, "Before opening, look: a swollen, loose or leaking lid, streaks of dried food, rising bubbles, a strange color. On opening: spurting liquid, a bad smell, mold. Never taste to find out."sv, ""sv, a23},
@@ -65265,7 +65274,7 @@ constexpr day_text a4268[] = {{"check-canner"sv, "step"sv, ""sv, a4219, {}, {}, 
     {"boil-first"sv, "opening"sv, "boil-first"sv, {}, {}, {}, "Where any doubt about the process remains, boil the food {boil} minutes before tasting, at this altitude. It may be left out only where the process was the tested one, the gauge was right, the lid was sealed and nothing leaked or spurted."sv, ""sv, a23},
     {"use-first"sv, "opening"sv, ""sv, {}, {}, {}, "Use within {years} year for the best quality; that is no limit of safety."sv, ""sv, a23}};
 
-constexpr edition data = {"jarproof tested processes"sv, "2026.11.3"sv, "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them."sv, "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules."sv, "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times."sv, 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a96, a178, a179, {a180, a181, a182, a183, a184, a185, a186, a187, a188, a189, a190, a191, a192, a193, a194, a195, a196, a197, a198, a199, a200, a201, a202, a203, a204, a205, a206, a207, a208}, a1442, a3417, a3418, a3420, a3627, a3774, a4188, a4194, a4202, {a4203, a4207, a4208, "published figures of a space agency, read in a copy"sv, {}}, {a4211, a4217, a4218, ""sv, a4209}, {a4227, a4228, a4256, a4268}};
+constexpr edition data = {"jarproof tested processes"sv, "2026.11.3"sv, "The USDA Complete Guide to Home Canning (2015 revision), parts 2 to 7, with tables of the National Center for Home Food Preservation and of university Extension where a food names them."sv, "A check reads the plan, not the kitchen: it cannot see the food, the gauge, the seal or what was really done. Follow the current USDA Complete Guide to Home Canning, ask your local Extension office, and keep to local rules."sv, "A metric jar goes by its true volume: 250 mL, 500 mL and 1 L hold a little more than a half-pint (237 mL), a pint (473 mL) and a quart (946 mL), and no published table gives them those times."sv, 10000, a0, a17, a28, a78, a79, a82, a83, a84, a85, a86, a87, a96, a178, a179, {a180, a181, a182, a183, a184, a185, a186, a187, a188, a189, a190, a191, a192, a193, a194, a195, a196, a197, a198, a199, a200, a201, a202, a203, a204, a205, a206, a207, a208}, a1442, a3417, a3418, a3420, a3627, a3774, a4188, a4197, a4205, a4206, {a4207, a4210, a4211, "published figures of a space agency, read in a copy"sv, {}}, {a4214, a4220, a4221, ""sv, a4212}, {a4230, a4231, a4259, a4271}};
 
 }  // namespace
 

@@ -43,6 +43,7 @@ class writer {
                                       array("check_rule", e.checks),
                                       array("left_out", e.left_outs),
                                       array("way_step", e.way_steps),
+                                      array("dry_yield", e.dry_yields),
                                       value(e.run),
                                       value(e.after),
                                       value(e.day)});
@@ -227,6 +228,10 @@ class writer {
   [[nodiscard]] std::string value(const way_step& s) {
     return braces({value(s.id), value(s.way), words(s.processes), words(s.if_any), value(s.says),
                    value(s.evidence), cited(s.sources)});
+  }
+  [[nodiscard]] std::string value(const dry_yield& y) {
+    return braces({value(y.id), words(y.traits), std::to_string(y.thousandths_lb), value(y.jar),
+                   std::to_string(y.jars), cited(y.sources)});
   }
   [[nodiscard]] std::string value(const run_limit& l) {
     return braces(

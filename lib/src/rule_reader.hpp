@@ -86,6 +86,9 @@ class rule_reader {
   [[nodiscard]] static std::string file_of(const left_out*, std::string_view) {
     return "ways.yaml";
   }
+  [[nodiscard]] static std::string file_of(const dry_yield*, std::string_view) {
+    return "ways.yaml";
+  }
   [[nodiscard]] static std::string file_of(const way_step*, std::string_view) {
     return "ways.yaml";
   }

@@ -135,6 +135,7 @@ class loader : public name_checks {
     append(&edition::checks);
     append(&edition::left_outs);
     append(&edition::way_steps);
+    append(&edition::dry_yields);
     append_words(edition_.plain_words, base_->plain_words);
     append_words(edition_.heading_words, base_->heading_words);
     append_words(edition_.acid_words, base_->acid_words);

@@ -15,12 +15,14 @@ class way_entries : public process_entries {
  protected:
   /// `ways.yaml`: what `jarproof ways` says beside the numbers.
   void read_ways(const node& root) {
-    only(root, {"left_out", "steps"});
-    // An addition may bring only one of the two lists.
+    only(root, {"left_out", "steps", "yields"});
+    // An addition may bring only one of the lists.
     if (!extends_ || jarproof::find(root, "left_out") != nullptr)
       edition_.left_outs = entries<left_out>(root, "left_out", &way_entries::read_left_out, false);
     if (!extends_ || jarproof::find(root, "steps") != nullptr)
       edition_.way_steps = entries<way_step>(root, "steps", &way_entries::read_step, false);
+    if (jarproof::find(root, "yields") != nullptr)
+      edition_.dry_yields = entries<dry_yield>(root, "yields", &way_entries::read_yield, false);
   }
   [[nodiscard]] left_out read_left_out(const node& n) {
     only(n, {"id", "traits", "foods", "leave_out", "at_serving", "freezer", "evidence", "sources"});
@@ -53,6 +55,21 @@ class way_entries : public process_entries {
     for (const std::string_view t : out.if_any) check_trait(*find(n, "if_any"), t);
     out.says = text(n, "says");
     read_ground(n, out.evidence, out.sources);
+    return out;
+  }
+  [[nodiscard]] dry_yield read_yield(const node& n) {
+    only(n, {"id", "traits", "lb", "jar", "jars", "sources"});
+    dry_yield out;
+    out.id = text(n, "id");
+    out.traits = words(n, "traits");
+    if (const node* traits = find(n, "traits")) {
+      for (const std::string_view t : out.traits) check_trait(*traits, t);
+    }
+    out.thousandths_lb = thousandths(n, "lb", 100);
+    out.jar = text(n, "jar");
+    if (const node* jar = find(n, "jar")) refer(*jar, out.jar, &edition::jars);
+    out.jars = number(n, "jars", 1, 100);
+    out.sources = citations(n, true);
     return out;
   }
   /// A publication, or the word that there is none.

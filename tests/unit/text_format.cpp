@@ -200,6 +200,62 @@ TEST_CASE("findings that decide stand above notes, the gravest first") {
   }
 }
 
+TEST_CASE("findings of one check stand together, with one lesson and one fix") {
+  report r = bare_report(verdict::rejected);
+  const auto add = [&](const char* check, const char* message, int line) {
+    jarproof::finding f;
+    f.check = check;
+    f.level = jarproof::level::error;
+    f.outcome = jarproof::outcome::rejects;
+    f.line = line;
+    f.message = message;
+    f.why = "It is so. And more.";
+    f.fix = "Leave it out.";
+    r.findings.push_back(f);
+  };
+  add("fat-in-jar", "One. The same.", 1);
+  add("egg-in-jar", "Two.", 2);
+  add("fat-in-jar", "Three. The same.", 3);
+  const std::string text = text_of(r, small_edition);
+  const auto count = [&](std::string_view part) {
+    int n = 0;
+    for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1))
+      ++n;
+    return n;
+  };
+  CAPTURE(text);
+  CHECK(count("fat-in-jar") == 1);
+  CHECK(count("The same.") == 1);
+  CHECK(count("It is so.") == 2);
+  CHECK(count("Leave it out.") == 2);
+  CHECK(text.find("Three.") < text.find("egg-in-jar"));
+  CHECK(count("short form") == 0);
+}
+
+TEST_CASE("a long report is written in a short form that keeps every finding") {
+  report r = bare_report(verdict::rejected);
+  for (int i = 0; i < 8; ++i) {
+    jarproof::finding f;
+    f.check = "check-" + std::to_string(i);
+    f.level = jarproof::level::error;
+    f.outcome = i < 6 ? jarproof::outcome::rejects : jarproof::outcome::incomplete;
+    f.message = "Message " + std::to_string(i) + ".";
+    f.why = "The first sentence of this lesson is here. " + std::string(400, 'x') + ". The end.";
+    f.fix = "Mend " + std::to_string(i) + ".";
+    r.findings.push_back(f);
+  }
+  const std::string text = text_of(r, small_edition);
+  CAPTURE(text);
+  for (int i = 0; i < 8; ++i) {
+    CHECK(text.find("Message " + std::to_string(i)) != std::string::npos);
+    // What is only unsaid can wait until nothing refuses the plan.
+    CHECK((text.find("Mend " + std::to_string(i)) != std::string::npos) == (i < 6));
+  }
+  CHECK(text.find("The first sentence of this lesson") != std::string::npos);
+  CHECK(text.find("The end.") == std::string::npos);
+  CHECK(text.find("jarproof why CHECK") != std::string::npos);
+}
+
 TEST_CASE("no line of a report is wider than 60 characters") {
   const jarproof::edition& rules = fixtures::loaded_edition();
   std::size_t count = 0;

@@ -352,6 +352,7 @@ struct edition {
   list<check_rule> checks;
   list<left_out> left_outs;
   list<way_step> way_steps;
+  list<dry_yield> dry_yields;
   run_rules run;
   after_rules after;
   day_rules day;

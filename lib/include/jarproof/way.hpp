@@ -36,9 +36,12 @@ struct way_jars {
 struct way_amounts {
   std::optional<volume_range> solids;
   std::optional<volume_range> liquid;
-  std::optional<std::int64_t> portions;  ///< pint portions for the freezer, at least
+  std::optional<std::int64_t> portions;  ///< pint portions for the freezer
   std::vector<way_jars> jars;            ///< the plan's own jar first
   std::vector<std::string> unknown;      ///< lines that are not in the sums
+  bool raw = false;                      ///< measured before cooking, which makes some less
+  bool swollen = false;                  ///< dried food, counted as it fills jars when ready
+  bool tomatoes = false;                 ///< counted with the solids
 };
 
 /// The published process of a way or of one of its parts, in numbers for this kitchen.

@@ -32,4 +32,14 @@ struct way_step {
   list<citation> sources;
 };
 
+/// How many jars a weight of dry food fills when it is ready for them.
+struct dry_yield {
+  std::string_view id;
+  list<std::string_view> traits;  ///< of the food
+  int thousandths_lb = 0;
+  std::string_view jar;  ///< id of the jar
+  int jars = 0;
+  list<citation> sources;
+};
+
 }  // namespace jarproof

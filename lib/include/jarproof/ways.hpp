@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "jarproof/detail/way_parts.hpp"
+#include "jarproof/detail/way_title.hpp"
 #include "jarproof/edition.hpp"
 #include "jarproof/plan.hpp"
 #include "jarproof/way.hpp"
@@ -87,7 +88,7 @@ namespace detail {
   out.kind = "recipe";
   out.title = "The published recipe: " + std::string(p.title);
   out.process = &p;
-  add_sources(d.rules, p.sources, out.sources);
+  cite(d, p, {}, out.sources);
   add_steps(d, "recipe", &p, trait_among(d.rules, d.lines), out);
   if (match != nullptr) {
     for (const std::string& difference : differences_from(d.reading, *match, d.lines)) {
@@ -146,6 +147,12 @@ class way_finder {
     for (plan_line& l : read_lines(dish_.reading)) {
       if (!l.reading.at_serving) dish_.lines.push_back(std::move(l));
     }
+    if (what.title) {
+      title_ = what.title->text;
+    } else if (is_title(dish_)) {
+      title_ = dish_.lines.front().said->text;
+      dish_.lines.erase(dish_.lines.begin());
+    }
     if (what.altitude) dish_.scratch.altitude_ft = dish_.judged.altitude_ft;
   }
 
@@ -165,6 +172,7 @@ class way_finder {
  private:
   dish dish_;
   std::vector<way> out_;
+  std::string title_;
 
   void keep(std::optional<way> w) {
     if (w) out_.push_back(std::move(*w));
@@ -203,19 +211,25 @@ class way_finder {
   void by_lines(bool planned) {
     const bool plain = planned && dish_.judged.process->recipe != recipe_kind::frame;
     if (plain && dish_.judged.process->recipe == recipe_kind::plain) return;
-    const nearest_recipe recipe = plain ? nearest_recipe{} : nearest();
+    if (!planned && by_title()) return;
+    bool titled = false;
+    const nearest_recipe recipe = plain ? nearest_recipe{} : nearest(titled);
     const std::size_t first = out_.size();
     // Pickles and salsas keep by their acid; as a soup they would be another dish.
     const bool acid = recipe.food != nullptr && recipe.food->kind == food_class::acid;
-    if (!plain && !acid && !meant_as_acid()) {
+    // What is called by a published sauce is no soup unless it has broth.
+    const bool sauce = titled && !has_broth(dish_);
+    if (!plain && !acid && !sauce && !meant_as_acid()) {
       for (const process* frame : frames_for(dish_)) {
         if (!has(*frame)) keep(frame_way(dish_, *frame));
       }
     }
     if (recipe.food != nullptr) keep(recipe_way(dish_, *recipe.food, &recipe.match));
-    // The way that changes the fewest lines comes first.
+    // What the dish is called by comes first, then the way that changes the fewest lines.
     std::stable_sort(out_.begin() + static_cast<std::ptrdiff_t>(first), out_.end(),
-                     [](const way& a, const way& b) {
+                     [&](const way& a, const way& b) {
+                       if (titled && (a.kind == "recipe") != (b.kind == "recipe"))
+                         return a.kind == "recipe";
                        return a.altered != b.altered ? a.altered < b.altered
                                                      : a.kind == "recipe" && b.kind != "recipe";
                      });
@@ -223,8 +237,17 @@ class way_finder {
     keep(parts_way(dish_));
   }
 
-  /// The recipe of the food that the plan names, or else the one that its lines come nearest to.
-  [[nodiscard]] nearest_recipe nearest() const {
+  /// A plain food that the title names; true where there is one.
+  [[nodiscard]] bool by_title() {
+    if (dish_.what.food || title_.empty()) return false;
+    const std::size_t before = out_.size();
+    for (const process* p : named_by_title(dish_.rules, title_)) keep(titled_food(dish_, *p));
+    return out_.size() > before;
+  }
+
+  /// The recipe of the food that the plan names, or that its title does (`titled`), or else the one
+  /// that its lines come nearest to.
+  [[nodiscard]] nearest_recipe nearest(bool& titled) const {
     const auto fits = [&](const process* p) {
       return p != nullptr && usable(*p) && !p->recipes.empty();
     };
@@ -236,15 +259,22 @@ class way_finder {
       if (const untested_food* f = untested_named(dish_.rules, dish_.what.food->text))
         named = named_in(dish_.rules, f->instead);
     }
+    bool frame = false;  // what is called a soup is no relish
+    const bool by_title = named.empty() && !title_.empty();
+    if (by_title) named = named_by_title(dish_.rules, title_);
     for (const process* p : named) {
+      frame = frame || (by_title && p->recipe == recipe_kind::frame);
       if (!fits(p)) continue;
       recipe_match m = match_recipes(dish_.reading, *p, dish_.lines);
+      if (by_title && !holds_most(dish_.rules, m, dish_.lines)) continue;
       if (!m.main_food || (best.food != nullptr && m.score >= best.match.score)) continue;
       best = {p, std::move(m), 0};
     }
+    titled = by_title && best.food != nullptr;
+    if (best.food == nullptr && frame) return best;
     if (best.food == nullptr && is_sour(dish_.rules, dish_.lines))
-      best = nearest_to(dish_.reading, dish_.lines, true);
-    if (best.food == nullptr) best = nearest_to(dish_.reading, dish_.lines);
+      best = nearest_of_kind(dish_.reading, dish_.lines, true);
+    if (best.food == nullptr) best = nearest_of_kind(dish_.reading, dish_.lines);
     if (best.food != nullptr && !usable(*best.food)) best = {};
     return best;
   }

@@ -145,6 +145,14 @@ class edition_writer : private export_parts {
       some("evidence", s.evidence);
       cited(s.sources);
     });
+    array("dry_yields", rules_.dry_yields, [&](const dry_yield& y) {
+      w_.member("id", y.id);
+      words("traits", y.traits);
+      decimal("lb", y.thousandths_lb);
+      w_.member("jar", y.jar);
+      w_.member("jars", y.jars);
+      cited(y.sources);
+    });
     write_run(rules_.run, rules_.after);
     write(rules_.day);
     array("ph", rules_.ph, [&](const ph_entry& e) {

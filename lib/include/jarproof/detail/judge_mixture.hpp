@@ -33,7 +33,7 @@ inline bool judge_part(judging& j, const process& frame, const plan_line& l, con
   switch (place_in_frame(j.rules, frame, i)) {
     case place_in::banned:
       facts.required = "none of it";
-      facts.reason = "No published process for " + std::string(frame.title) + " has " + name + ".";
+      facts.reason = "No published process for a mixture has " + name + ".";
       return say(ban_on(j.rules, i));
     case place_in::without_process:
       facts.required = "ingredients with a process of their own";

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
+#include <cstddef>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "jarproof/detail/findings.hpp"
@@ -15,8 +18,8 @@
 namespace jarproof::detail {
 
 /// The first publications of a list; the whole list is in the JSON report.
-[[nodiscard]] inline std::string sources_text(const std::vector<std::string>& sources) {
-  constexpr std::size_t most = 2;
+[[nodiscard]] inline std::string sources_text(const std::vector<std::string>& sources,
+                                              std::size_t most = 2) {
   std::string out;
   for (std::size_t i = 0; i < sources.size() && i < most; ++i) {
     out += (i == 0 ? "" : "; ") + sources[i];
@@ -159,11 +162,15 @@ struct named_value {
 /// What makes the mixture of a report what it is; empty where nothing is to be said.
 [[nodiscard]] inline std::string mixture_text(const report& r) {
   if (r.mixture_by.empty()) return {};
-  return "A " + r.mixture_class + " mixture, by its most demanding part: " + r.mixture_by + ".";
+  const bool vowel =
+      std::string_view("aeiou").find(r.mixture_class.empty() ? 'x' : r.mixture_class.front()) !=
+      std::string_view::npos;
+  return (vowel ? "An " : "A ") + r.mixture_class +
+         " mixture, by its most demanding part: " + r.mixture_by + ".";
 }
 
-/// Findings that decide come first, the gravest outcome at the top, then warnings and notes; the
-/// steps that go with the process stand below its numbers.
+/// Findings that decide come first, the gravest outcome at the top, then warnings and notes, those
+/// of one check together; the steps that go with the process stand below its numbers.
 [[nodiscard]] inline std::vector<const finding*> shown_findings(const report& r) {
   std::vector<const finding*> out;
   for (const outcome o : {outcome::rejects, outcome::untested, outcome::incomplete}) {
@@ -176,6 +183,34 @@ struct named_value {
       if (f.outcome == outcome::none && f.level == l && f.check != "step-reminder")
         out.push_back(&f);
     }
+  }
+  // What may not be in the jar is told once for a line, also where some of its words are unknown.
+  out.erase(std::remove_if(
+                out.begin(), out.end(),
+                [&](const finding* f) {
+                  return f->check == "ingredient-unknown" &&
+                         std::any_of(r.findings.begin(), r.findings.end(), [&](const finding& o) {
+                           return o.outcome == outcome::rejects && o.field == f->field &&
+                                  o.file == f->file && o.line == f->line && o.column == f->column;
+                         });
+                }),
+            out.end());
+  const auto rank_of = [](const finding& f) {
+    return std::pair(f.outcome == outcome::none, f.outcome == outcome::none
+                                                     ? static_cast<int>(f.level)
+                                                     : static_cast<int>(f.outcome));
+  };
+  for (std::size_t i = 0; i < out.size(); ++i) {
+    // The next of the same check moves up to it.
+    std::size_t to = i + 1;
+    for (std::size_t k = i + 1; k < out.size() && rank_of(*out[k]) == rank_of(*out[i]); ++k) {
+      if (out[k]->check != out[i]->check) continue;
+      std::rotate(out.begin() + static_cast<std::ptrdiff_t>(to),
+                  out.begin() + static_cast<std::ptrdiff_t>(k),
+                  out.begin() + static_cast<std::ptrdiff_t>(k) + 1);
+      ++to;
+    }
+    i = to - 1;
   }
   return out;
 }

@@ -21,8 +21,10 @@ struct frame_lines {
   std::vector<plan_line> kept;
   left_outs out;
   int altered = 0;
-  bool solid = false;     ///< a part with a table of its own stays
-  bool low_acid = false;  ///< and it is low-acid
+  int solids = 0;         ///< parts with a table of their own that stay
+  int lost = 0;           ///< parts that do not
+  bool low_acid = false;  ///< one that stays is low-acid
+  bool liquid = false;    ///< broth, or what else may cover the solids
 };
 
 [[nodiscard]] inline bool says_for_jar(const left_out& e) {
@@ -44,6 +46,7 @@ struct frame_lines {
       entry = find(rules.left_outs, "not-held");
       break;
     case place_in::without_process:
+      entry = outs.entry_of(i, says_for_jar);
       break;
   }
   static constexpr left_out plain{"left-out", {}, {}, "Leave out: {found}.", {}, {}, {}, {}};
@@ -70,6 +73,7 @@ struct frame_lines {
     if (whole != nullptr) {
       out.out.add(whole, short_line(l));
       ++out.altered;
+      out.lost += read && !banned && whole->foods.empty() ? 1 : 0;
       continue;
     }
     if (!read) {  // without a sentence for it, it stays out all the same
@@ -97,7 +101,9 @@ struct frame_lines {
     kept.said = &out.said.back();
     const bool part = place_in_frame(rules, frame, *r.what) == place_in::part &&
                       !is_liquid_of(rules, &frame, *r.what);
-    out.solid = out.solid || part;
+    out.solids += part ? 1 : 0;
+    out.liquid = out.liquid || frame.liquids.empty() || is_liquid_of(rules, &frame, *r.what) ||
+                 is_tomato(rules, *r.what);
     out.low_acid = out.low_acid || (part && r.what->kind == acidity::low_acid);
     out.kept.push_back(std::move(kept));
   }
@@ -162,7 +168,8 @@ inline void judge_rewritten(const dish& d, const process& frame, const frame_lin
   for (const finding& f : r.findings) {
     if (f.field != "ingredients" || f.outcome == outcome::none) continue;
     const bool limit = f.check == "ingredient-without-process" && !f.required.empty();
-    add_once(out.changes, f.found + ": " + (limit ? f.required + "." : f.message));
+    const bool told = !limit && f.message.find(f.found) != std::string::npos;
+    add_once(out.changes, (told ? "" : f.found + ": ") + (limit ? f.required + "." : f.message));
     for (const std::string& s : f.sources) add_once(out.sources, s);
   }
 }
@@ -178,7 +185,23 @@ inline void undo_directions(const dish& d, way& out) {
 
 [[nodiscard]] inline std::optional<way> frame_way(const dish& d, const process& frame) {
   const frame_lines lines = lines_in(d, frame);
-  if (!lines.solid || !lines.low_acid) return std::nullopt;
+  // What loses its main food, or most of its foods, would be another dish, and one food alone has
+  // its own table; with broth it is a soup all the same.
+  if (lines.solids == 0 || !lines.low_acid || !lines.liquid || lines.lost > lines.solids)
+    return std::nullopt;
+  const auto kept_line = [&](const word* said) {
+    return std::any_of(lines.kept.begin(), lines.kept.end(), [&](const plan_line& l) {
+      return l.said->line == said->line && l.said->column == said->column;
+    });
+  };
+  const plan_line* main = most_of(d.rules, d.lines);
+  if (main != nullptr && ban_on(d.rules, *main->reading.what).empty() && !kept_line(main->said))
+    return std::nullopt;
+  const bool covered = std::any_of(lines.kept.begin(), lines.kept.end(), [&](const plan_line& l) {
+    return !is_a(d.rules, *l.reading.what, "water") &&
+           is_liquid_of(d.rules, &frame, *l.reading.what);
+  });
+  if (lines.solids == 1 && !covered && !frame.liquids.empty()) return std::nullopt;
   way out;
   out.kind = "frame";
   out.title = "As " + std::string(frame.title);
@@ -191,6 +214,7 @@ inline void undo_directions(const dish& d, way& out) {
   out.numbers = numbers_for(d, frame, out.changes, lines.kept);
   if (!open_to(d, out.numbers)) return std::nullopt;
   out.amounts = fill_of(d, frame, lines.kept, out.numbers);
+  if (out.amounts) cite_yields(d.rules, *out.amounts, out.sources);
   judge_rewritten(d, frame, lines, out);
   cite(d, frame, out.numbers, out.sources);
   return out;

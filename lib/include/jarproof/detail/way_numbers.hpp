@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -201,11 +202,35 @@ inline void add_other_position(const report& r, way& out) {
   if (!each.empty()) out.notes.push_back(each + rest);
 }
 
-/// `2 lb beef` of `2 lb beef, cut in cubes`.
+/// `2 lb beef` of `2 lb beef, cut in cubes`. Where the food stands behind the comma, as in `8 cups
+/// peeled, diced tomatoes`, up to its end.
 [[nodiscard]] inline std::string short_line(const plan_line& l) {
   std::string_view text = trim(l.said->text);
   line::skip_bullet(text);
-  return std::string(trim(text.substr(0, preparation_comma(text))));
+  const std::string_view cut = trim(text.substr(0, preparation_comma(text)));
+  const line_reading& r = l.reading;
+  if (r.what == nullptr || cut.size() == text.size()) return std::string(cut);
+  // The last word of the name tells: `tomatoes` of `diced tomatoes`.
+  const std::size_t blank = r.name.rfind(' ');
+  const std::string_view last =
+      std::string_view(r.name).substr(blank == std::string::npos ? 0 : blank + 1);
+  const std::string_view stem = last.substr(0, 4);  // `berries` or `berry`
+  std::size_t end = cut.size();
+  while (end < text.size() && folded(text.substr(0, end)).find(stem) == std::string::npos) {
+    const std::size_t comma = text.find(',', end + 1);
+    end = comma == std::string_view::npos ? text.size() : comma;
+  }
+  return std::string(trim(text.substr(0, end)));
+}
+
+/// True for food that comes in a can, or canned, from a store or a shelf.
+[[nodiscard]] inline bool is_canned(const plan_line& l) {
+  constexpr std::string_view words[] = {"can",    "cans", "canned", "tin",      "tins",
+                                        "tinned", "lata", "latas",  "enlatado", "enlatados"};
+  for (const line_token& t : tokens_of(plain_line(l.said->text.substr(0, 1'000)))) {
+    if (std::find(std::begin(words), std::end(words), t.text) != std::end(words)) return true;
+  }
+  return false;
 }
 
 /// Lines that share one sentence about what is left out.

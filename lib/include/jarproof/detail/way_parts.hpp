@@ -62,6 +62,16 @@ namespace jarproof::detail {
       // Meat is covered with its broth; water and seasonings are no part.
       if (is_a(d.rules, i, "water") || (is_a(d.rules, i, "broth") && meat)) return;
       if (is_seasoning(d.rules, i)) return;
+      const left_out* own_word = outs.entry_of(i, says_for_jar);
+      if (own_word != nullptr) {
+        outs.add(own_word, line);
+        return;
+      }
+      const left_out* can = is_canned(l) ? find(d.rules.left_outs, "store-can") : nullptr;
+      if (can != nullptr) {
+        outs.add(can, line);
+        return;
+      }
       const process* p = own_process(d.rules, i);
       if (p == nullptr) {
         later(line);
@@ -83,6 +93,14 @@ namespace jarproof::detail {
     });
   }
   if (out.parts.empty()) return std::nullopt;
+  // One side part without the main food is no dish.
+  const plan_line* most = most_of(d.rules, d.lines);
+  const bool main =
+      most == nullptr || std::any_of(out.parts.begin(), out.parts.end(), [&](const way_part& p) {
+        const auto& l = p.lines;
+        return std::find(l.begin(), l.end(), short_line(*most)) != l.end();
+      });
+  if (!main && out.parts.size() == 1 && !is_canned(*most)) return std::nullopt;
   add_steps(d, "parts", nullptr, trait_among(d.rules, d.lines), out);
   outs.write(out);
   if (!fresh.empty()) add_once(out.changes, "Freeze, or cook fresh: " + fresh + ".");
@@ -120,8 +138,19 @@ namespace jarproof::detail {
   for (const plan_line& l : kept) {
     if (l.reading.what == nullptr) add_once(a.unknown, l.said->text);
   }
+  cite_yields(rules, a, out.sources);
   const std::int64_t known = (a.solids ? a.solids->low : 0) + (a.liquid ? a.liquid->low : 0);
-  if (known > 0) a.portions = known / (freezer_pint_room_floz * base_in_floz);
+  // Where most of the food is not in the sum, a count would mislead.
+  bool counted = known > 0;
+  const plan_line* most = most_of(rules, d.lines);
+  if (most != nullptr &&
+      std::find(a.unknown.begin(), a.unknown.end(), most->said->text) != a.unknown.end()) {
+    constexpr std::int64_t mg_in_cup = 142'000;  // 5 oz (common practice, no source)
+    const std::optional<measured> mg =
+        in_mg(rules, *most->reading.what, *most->amount, most->reading.words);
+    counted = counted && mg && known / way_cup * mg_in_cup > 2 * mg->low;
+  }
+  if (counted) a.portions = known / (freezer_pint_room_floz * base_in_floz);
   out.amounts = std::move(a);
   return out;
 }

@@ -11,6 +11,7 @@
 
 #include "jarproof/detail/judge_mixture.hpp"
 #include "jarproof/detail/plan_lines.hpp"
+#include "jarproof/detail/way_numbers.hpp"
 #include "jarproof/way.hpp"
 
 namespace jarproof::detail {
@@ -24,13 +25,55 @@ inline constexpr int freezer_pint_room_floz = 12;
 /// A fluid ounce in thousandths of a teaspoon.
 inline constexpr std::int64_t base_in_floz = 6'000;
 
+/// Tomatoes in pieces, also from a can.
+[[nodiscard]] inline bool is_tomato(const edition& rules, const ingredient& i) {
+  return is_kind_of(rules, i, "tomato") || i.can_as.contains("tomatoes-crushed");
+}
+
 /// True for what fills the jar around the solids of a frame.
 [[nodiscard]] inline bool is_liquid_of(const edition& rules, const process* frame,
                                        const ingredient& i) {
   if (is_liquid(rules, i) || is_a(rules, i, "liquid")) return true;
-  if (frame == nullptr || is_kind_of(rules, i, "tomato")) return false;
+  if (frame == nullptr || is_tomato(rules, i)) return false;
   return std::any_of(frame->liquids.begin(), frame->liquids.end(),
                      [&](std::string_view id) { return is_kind_of(rules, i, id); });
+}
+
+/// True for a dried bean or pea whose amount is that of the dry food.
+[[nodiscard]] inline bool is_dry_legume(const edition& rules, const plan_line& l) {
+  const ingredient& i = *l.reading.what;
+  if (!is_a(rules, i, "dried-legume")) return false;
+  if (says(l.reading, "dried") || says(l.reading, "dry")) return true;
+  for (const ingredient* up = &i; up != nullptr; up = parent_of(rules, *up)) {
+    if (std::any_of(up->weights.begin(), up->weights.end(),
+                    [](const measure_weight& w) { return w.form == "dry"; }))
+      return true;
+  }
+  return false;
+}
+
+/// What dry food fills when it is ready for the jar, by the published yields of whole loads.
+[[nodiscard]] inline std::optional<volume_range> swollen_volume(const edition& rules,
+                                                                const plan_line& l) {
+  const ingredient& i = *l.reading.what;
+  const std::optional<measured> mg = in_mg(rules, i, *l.amount, l.reading.words);
+  if (!mg || mg->high <= 0) return std::nullopt;
+  std::optional<volume_range> out;
+  for (const dry_yield& y : rules.dry_yields) {
+    const jar_size* jar = find(rules.jars, y.jar);
+    const bool fits = std::any_of(y.traits.begin(), y.traits.end(),
+                                  [&](std::string_view t) { return is_a(rules, i, t); });
+    if (jar == nullptr || !fits || y.thousandths_lb <= 0) continue;
+    // 1 lb = 453,592 mg (NIST SP 811, B.8)
+    const std::int64_t load_mg = std::int64_t{y.thousandths_lb} * 453'592 / 1'000;
+    const std::int64_t load = jar->volume_floz * base_in_floz * pint_room_floz / pint_floz * y.jars;
+    const volume_range here{mg->low * (load / 1'000) / load_mg * 1'000,
+                            mg->high * (load / 1'000) / load_mg * 1'000};
+    if (!out) out = here;
+    out->low = std::min(out->low, here.low);
+    out->high = std::max(out->high, here.high);
+  }
+  return out;
 }
 
 /// The volume of a line as it goes into the jar; nothing where no published weight leads there, or
@@ -41,10 +84,8 @@ inline constexpr std::int64_t base_in_floz = 6'000;
   const ingredient& i = *l.reading.what;
   const bool by_volume = l.amount->kind == measure_kind::volume;
   const bool cooked = says(l.reading, "cooked") || says(l.reading, "rehydrated");
-  const bool dry = says(l.reading, "dried") || says(l.reading, "dry") ||
-                   std::any_of(i.weights.begin(), i.weights.end(),
-                               [](const measure_weight& w) { return w.form == "dry"; });
-  if (is_a(rules, i, "dried-legume") && !(by_volume && cooked && !dry)) return std::nullopt;
+  if (is_dry_legume(rules, l)) return swollen_volume(rules, l);
+  if (is_a(rules, i, "dried-legume") && !(by_volume && cooked)) return std::nullopt;
   if (is_a(rules, i, "leafy-green") && !(by_volume && cooked)) return std::nullopt;
   const std::optional<measured> m =
       converted(rules, i, *l.amount, *unit_named("cup"), l.reading.words);
@@ -64,6 +105,20 @@ inline constexpr std::int64_t base_in_floz = 6'000;
          says(l.reading, "for");
 }
 
+/// True where cooking makes the volume of a line no smaller than it says.
+[[nodiscard]] inline bool is_ready(const edition& rules, const plan_line& l) {
+  if (is_canned(l) || is_a(rules, *l.reading.what, "rehydrated-legume")) return true;
+  return says(l.reading, "cooked") || says(l.reading, "boiled") || says(l.reading, "browned") ||
+         says(l.reading, "roasted") || says(l.reading, "simmered");
+}
+
+/// Where the yields of dry food in a sum are published.
+inline void cite_yields(const edition& rules, const way_amounts& a,
+                        std::vector<std::string>& sources) {
+  if (!a.swollen) return;
+  for (const dry_yield& y : rules.dry_yields) add_sources(rules, y.sources, sources);
+}
+
 /// Solids and liquid of the lines that stay in the jar.
 [[nodiscard]] inline way_amounts amounts_of(const edition& rules, const process* frame,
                                             const std::vector<plan_line>& lines) {
@@ -75,13 +130,19 @@ inline constexpr std::int64_t base_in_floz = 6'000;
   };
   for (const plan_line& l : lines) {
     if (l.reading.what == nullptr || is_seasoning(rules, *l.reading.what)) continue;
-    if (is_a(rules, *l.reading.what, "water") && is_for_soaking(l)) continue;
+    if (is_a(rules, *l.reading.what, "water") && (is_for_soaking(l) || !l.amount)) continue;
     const std::optional<volume_range> v = volume_of(rules, l);
     if (!v) {
       out.unknown.push_back(l.said->text);
       continue;
     }
-    add(is_liquid_of(rules, frame, *l.reading.what) ? out.liquid : out.solids, *v);
+    const bool liquid = is_liquid_of(rules, frame, *l.reading.what);
+    add(liquid ? out.liquid : out.solids, *v);
+    if (liquid) continue;
+    const bool dry = is_dry_legume(rules, l);
+    out.swollen = out.swollen || dry;
+    out.raw = out.raw || !(dry || is_ready(rules, l));
+    out.tomatoes = out.tomatoes || is_tomato(rules, *l.reading.what);
   }
   return out;
 }

@@ -105,6 +105,16 @@ inline constexpr const char* nothing_for_the_shelf =
   return low == high ? low : low.substr(0, low.find(" cup")) + " to " + high;
 }
 
+/// A count with how sure it is: raw food shrinks, and what is not in the sum adds to it.
+[[nodiscard]] inline std::string count_text(const way_amounts& a, std::int64_t count,
+                                            std::string_view what = "") {
+  const std::string number = std::to_string(count) + std::string(what);
+  const auto exact = [](const std::optional<volume_range>& v) { return !v || v->low == v->high; };
+  if (a.raw && a.unknown.empty() && exact(a.solids) && exact(a.liquid)) return "at most " + number;
+  if (a.raw) return "about " + number + (a.unknown.empty() ? "" : " and more");
+  return (a.unknown.empty() ? "" : "at least ") + number;
+}
+
 /// The volumes of a way and how many jars they fill.
 [[nodiscard]] inline std::vector<named_value> rows_of_amounts(const way_amounts& a,
                                                               const edition& rules) {
@@ -116,17 +126,18 @@ inline constexpr const char* nothing_for_the_shelf =
         measure_text(j.solids, *unit_named("cup"), rounding::down) + " of solids in each";
     if (a.solids) {
       text +=
-          "; fills " + std::string(a.unknown.empty() ? "" : "at least ") + std::to_string(j.count);
-      if (j.left >= way_cup / 4) text += ", " + cups_text(j.left, rounding::down) + " left over";
+          j.count == 0 ? std::string("; less than one jar") : "; fills " + count_text(a, j.count);
+      if (j.count > 0 && j.left >= way_cup / 4)
+        text += ", " + cups_text(j.left, rounding::down) + " left over";
       if (j.missing > 0)
         text += "; needs " + cups_text(j.missing, rounding::up) + " more hot liquid";
     }
     const jar_size* jar = find(rules.jars, j.jar);
     out.push_back({jar == nullptr ? std::string_view(j.jar) : jar->title, text});
   }
-  if (a.portions) {
-    out.push_back({"portions", (a.unknown.empty() ? "" : "at least ") +
-                                   std::to_string(*a.portions) + " pint portions"});
+  if (a.portions && *a.portions > 0) {
+    out.push_back({"portions", count_text(a, *a.portions,
+                                          *a.portions == 1 ? " pint portion" : " pint portions")});
   }
   return out;
 }
@@ -136,9 +147,15 @@ inline constexpr const char* nothing_for_the_shelf =
   std::vector<std::string> out;
   if (!a.unknown.empty()) {
     std::string lines;
-    for (const std::string& line : a.unknown) lines += (lines.empty() ? "" : "; ") + line;
+    for (const std::string& line : a.unknown) {
+      lines += (lines.empty() ? "" : "; ") + line;
+      while (!lines.empty() && lines.back() == '.') lines.pop_back();
+    }
     out.push_back("Not in the sums, no published volume: " + lines + ".");
   }
+  if (a.swollen) out.emplace_back("Dried beans and peas are counted as they fill jars when ready.");
+  if (a.tomatoes && !a.jars.empty())
+    out.emplace_back("Tomatoes are counted with the solids; their juice is liquid.");
   if (!a.jars.empty())
     out.emplace_back("As the lines measure it; measure the drained solids again.");
   return out;

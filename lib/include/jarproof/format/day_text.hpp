@@ -73,10 +73,12 @@ class day_writer {
         "  ", 2);
     for (const named_value& row : rows_of_jars(b)) w_.row(row.name, row.value);
     for (const std::string& text : b.unsaid) w_.paragraph(text, "  Not said: ", 12);
+    finding_writer findings(w_, b.judged, false);
     for (const finding& f : b.judged.findings) {
-      if (f.level == level::warning) write_finding(w_, b.judged, f, false);
+      if (f.level == level::warning) findings.write(f);
     }
-    for (const finding& f : b.findings) write_finding(w_, b.judged, f, false);
+    for (const finding& f : b.findings) findings.write(f);
+    findings.end();
   }
 
   void write_loads() {

@@ -67,14 +67,13 @@ inline void write_run_numbers(text_writer& w, const log_report& r, const edition
     w.heading("Do now", "1");
     write_now(w, r);
   }
-  std::vector<std::string_view> taught;
   report named;
   named.source = r.source;
-  for (const log_finding* f : shown_findings(r)) {
-    const bool known = std::find(taught.begin(), taught.end(), f->check) != taught.end();
-    write_finding(w, named, placed(r, *f), known);
-    taught.push_back(f->check);
-  }
+  std::vector<finding> shown;
+  for (const log_finding* f : shown_findings(r)) shown.push_back(placed(r, *f));
+  finding_writer findings(w, named, false);
+  for (const finding& f : shown) findings.write(f);
+  findings.end();
   write_run_numbers(w, r, rules);
   if (!r.explains.empty()) {
     w.blank();
