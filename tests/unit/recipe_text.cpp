@@ -167,6 +167,23 @@ TEST_CASE("numbers behind a list without a further heading are steps") {
   CHECK(lines_of(r.steps) == "Boil the beans 2 minutes.\nFill the jars.\n");
 }
 
+TEST_CASE("a dish right above its first amount is the title of a recipe with directions") {
+  const std::string rest =
+      "\n3 lb beans\n2 qt broth\nBoil the beans until they are soft and fill the jars.\n";
+  for (const char* title : {"Dad's Chili", "Beef Stew", "GREEN TOMATO RELISH"}) {
+    const recipe r = recipe_from(title + rest);
+    REQUIRE(r.title);
+    CHECK(r.title->text == title);
+    CHECK(lines_of(r.ingredients) == "3 lb beans\n2 qt broth\n");
+  }
+  for (const char* line : {"Chili", "Hot sauce", "Chicken broth", "Salt", "Soup, canned"}) {
+    const recipe r = recipe_from(line + rest);
+    CHECK_FALSE(r.title);
+    CHECK(lines_of(r.ingredients) == std::string(line) + "\n3 lb beans\n2 qt broth\n");
+  }
+  CHECK_FALSE(recipe_from("Beef Stew\n3 lb beans\n2 qt broth\n").title);
+}
+
 TEST_CASE("reviews are asides, and tips, comments and what stands below nutrition are notes") {
   const recipe r = recipe_from(
       "Beans\nIngredients\n3 lb beans\nMethod\nBoil.\nTips\nStir in cream.\nNutrition\nFat 5 g\n"

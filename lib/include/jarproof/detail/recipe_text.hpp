@@ -242,6 +242,22 @@ class recipe_text_reader {
     }
   }
 
+  /// `Dad's Chili` right above the first amount of a recipe that has directions too. What else may
+  /// be bought by such a name, as a sauce or a broth, stays an ingredient.
+  [[nodiscard]] bool names_whole_recipe() const {
+    const std::string first = folded(lines_[0].text);
+    const std::string_view last = std::string_view(first).substr(first.rfind(' ') + 1);
+    if (lines_.size() < 3 || first.find_first_of(",(0123456789") != std::string::npos ||
+        word_count(first) < 2 || !begins_with_amount(lines_[1].text) ||
+        !is_one_of(last, {"soup", "stew", "chili", "chilli", "chowder", "gumbo", "salsa", "pickles",
+                          "relish", "chutney", "jam", "jelly", "applesauce"}))
+      return false;
+    return std::any_of(lines_.begin(), lines_.end(), [](const recipe_line& l) {
+      return ends_sentence(l.text) && word_count(l.text) > short_line &&
+             !begins_with_amount(l.text);
+    });
+  }
+
   void read_ingredient(recipe_line& l) {
     if (is_sub_heading(l.text)) return ingredients_.add_heading(l);
     if (take_yield(l, true)) return;
@@ -272,7 +288,8 @@ class recipe_text_reader {
     const std::size_t words = word_count(l.text);
     const bool sentence = ends_sentence(l.text);
     if (i == 0 && !amount && !l.bullet && !sentence && words <= 2 * short_line &&
-        (l.hash || l.ruled || title_stands_off_) && !yield_of(l.text, false)) {
+        (l.hash || l.ruled || title_stands_off_ || names_whole_recipe()) &&
+        !yield_of(l.text, false)) {
       out_.title = title_in(l);
       return;
     }
