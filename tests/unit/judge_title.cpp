@@ -104,6 +104,20 @@ TEST_CASE("directions may say what stays out and what comes at the table") {
   }
 }
 
+TEST_CASE("directions may call a food of the list by its last word") {
+  const auto squash = [](const std::string& step) {
+    return judged(fixtures::hot_plan(
+        fixtures::soup({"2 lb butternut squash, peeled and cubed"}),
+        "solids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\nsteps: [" + step + "]\n"));
+  };
+  CHECK(squash("Add the squash.").verdict == verdict::accepted);
+  CHECK(squash("Add the kale.").verdict == verdict::incomplete);
+  const jarproof::report butter =
+      judged(fixtures::hot_plan(fixtures::soup({"2 cups cocoa butter"}),
+                                "solids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\n"));
+  CHECK(butter.verdict == verdict::rejected);
+}
+
 TEST_CASE("directions are read for food where no line shows what is in the jar") {
   CHECK(soup("steps: [Add the carrots., Boil 5 minutes.]").verdict == verdict::accepted);
   CHECK(soup("steps: [Add 2 cups cream.]").verdict == verdict::incomplete);

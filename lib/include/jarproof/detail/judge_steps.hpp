@@ -104,10 +104,15 @@ class step_reader {
   }
 
   /// What stands below `To serve:` is not listed for a sentence that puts it in the pot.
-  [[nodiscard]] bool is_listed(const ingredient& i, bool in_pot) const {
+  /// `the squash` is the butternut squash of the list, as long as it may be in a jar at all.
+  [[nodiscard]] bool is_listed(const ingredient& i, std::string_view name, bool in_pot) const {
+    const bool harmless = ban_on(j_.rules, i).empty() && !is_a(j_.rules, i, "seafood");
+    const std::string last = " " + std::string(name);
     return std::any_of(lines_.begin(), lines_.end(), [&](const plan_line& l) {
       if (l.reading.at_serving && in_pot) return false;
-      bool same = false;
+      const std::string& listed = l.reading.name;
+      bool same = harmless && listed.size() > last.size() &&
+                  listed.compare(listed.size() - last.size(), last.size(), last) == 0;
       each_ingredient(l, [&](const ingredient& other) {
         same = same || &most_general(j_.rules, other) == &most_general(j_.rules, i);
         // `the flour` of the steps is any flour of the list.
@@ -242,7 +247,9 @@ class step_reader {
         denied_end = m.end;
         continue;
       }
-      if (lines_.empty() ? is_of_process(*m.what) : is_listed(*m.what, in_pot)) continue;
+      if (lines_.empty() ? is_of_process(*m.what)
+                         : is_listed(*m.what, words_between(s, m.from, m.end), in_pot))
+        continue;
       if (title && !tells_in_title(*m.what)) continue;
       const bool fish = title && is_a(j_.rules, *m.what, "seafood");
       if (ban_on(j_.rules, *m.what).empty() && !fish &&
