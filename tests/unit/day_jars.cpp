@@ -202,7 +202,9 @@ TEST_CASE("loads and clock go by the most jars that fresh food may fill") {
 }
 
 TEST_CASE("jars from another food or from one without pounds are left out and said") {
-  const auto other = beans_day({{"from", "20 lb tomatoes"}});
+  // A food that is known makes it another plan.
+  CHECK(beans_day({{"from", "20 lb tomatoes"}}).verdict == jarproof::verdict::incomplete);
+  const auto other = beans_day({{"from", "20 lb garden things"}});
   CHECK_FALSE(only(other).jars);
   CHECK(says(only(other).unsaid, "are of green beans"));
   const auto onions = jarproof::day_of(

@@ -44,13 +44,40 @@ TEST_CASE("a shorter process time in the directions is against the plan") {
 }
 
 TEST_CASE("a process time in other words is one too") {
-  for (const char* step :
-       {"Process 45 min. at 15#.", "45 min. at 15 lb.", "Pints: 45.", "Quarts 45, pints 40.",
-        "Can 45 minutes.", "Pints 40 min, quarts 50 min.", "Give the quarts 45 minutes.",
-        "40 minutes at ten pounds.", "40 min under pressure.", "In the canner for 30.",
-        "Pressure can for 25 minutes.", "Canning time: 45 minutes", "Jars go in for 45 minutes.",
-        "Let it rock 45 minutes.", "Turn off the heat after 30 minutes.",
-        "Fill jars, seal, and boil one hour."}) {
+  for (const char* step : {"Process 45 min. at 15#.",
+                           "45 min. at 15 lb.",
+                           "Pints: 45.",
+                           "Quarts 45, pints 40.",
+                           "Can 45 minutes.",
+                           "Pints 40 min, quarts 50 min.",
+                           "Give the quarts 45 minutes.",
+                           "40 minutes at ten pounds.",
+                           "40 min under pressure.",
+                           "In the canner for 30.",
+                           "Pressure can for 25 minutes.",
+                           "Canning time: 45 minutes",
+                           "Jars go in for 45 minutes.",
+                           "Let it rock 45 minutes.",
+                           "Turn off the heat after 30 minutes.",
+                           "Fill jars, seal, and boil one hour.",
+                           "1 hour for quarts.",
+                           "60 min quarts, 45 min pints.",
+                           "15 lb pressure for 50 minutes.",
+                           "10# pressure 1 hr.",
+                           "50 min @15#.",
+                           "Process 45.",
+                           "Let her rock for 45.",
+                           "Can it for an hour.",
+                           "Once at pressure, 50 minutes.",
+                           "When pressure is reached set the timer for 50 minutes.",
+                           "Shorten the time by 15 min.",
+                           "Process 75 minutes including venting.",
+                           "Boil closed jars 3 hours.",
+                           "Steam the jars 75 min.",
+                           "Cover jars with water and boil 3 hours.",
+                           "Leave 1/2 inch.",
+                           "Fill to within 1/2 inch of rim.",
+                           "Use 1/2 gal jars."}) {
     CAPTURE(std::string(step));
     CHECK(has(soup_by(step), "steps-against-plan"));
     CHECK(soup_by(step).verdict == verdict::incomplete);
@@ -75,7 +102,8 @@ TEST_CASE("jars that are closed and then boiled are another method") {
 
 TEST_CASE("everything boils as long as the process says") {
   for (const char* step : {"Boil everything 2 minutes.", "Cover with broth and boil 3 min.",
-                           "Bring to a rolling boil 1 minute."}) {
+                           "Bring to a rolling boil 1 minute.", "Boil 2 minutes, then jar.",
+                           "Bring to boil, boil 3 minutes, fill jars.", "Simmer soup 3 minutes."}) {
     CAPTURE(std::string(step));
     const jarproof::report r = soup_by(step);
     const jarproof::finding* f = finding_of(r, "steps-against-plan");

@@ -77,6 +77,61 @@ TEST_CASE("the title of a plain food names nothing else") {
   }
 }
 
+TEST_CASE("the title and the fresh food of a plain food are that food") {
+  const auto fruit = [](const std::string& food, const std::string& more) {
+    return judged(
+        "food: " + food +
+        "\npack: hot\njar: quart\nmethod: boiling-water\ntime: 35 min\naltitude: 4600 ft\n" + more +
+        "\n");
+  };
+  // USDA Complete Guide (2015), part 2: white peaches and Asian pears are not the peaches and pears
+  // of its tables; pie filling has a recipe of its own.
+  CHECK(fruit("peaches", "title: Peaches, first box").verdict == verdict::accepted);
+  CHECK(fruit("peaches", "title: White peaches").verdict == verdict::incomplete);
+  CHECK(fruit("peaches", "from: 20 lb white peaches").verdict == verdict::incomplete);
+  CHECK(fruit("peaches", "title: Peaches with bananas").verdict == verdict::incomplete);
+  CHECK(fruit("pears", "from: 20 lb Asian pears").verdict == verdict::incomplete);
+  CHECK(fruit("apples", "title: Apple pie filling").verdict == verdict::incomplete);
+}
+
+TEST_CASE("directions of a named food add nothing that its table or recipe does not have") {
+  const auto salsa = [](const std::string& step) {
+    return judged(
+        "altitude: 4600 ft\nfood: chile salsa\npack: hot\njar: pint\nmethod: boiling-water\ntime: "
+        "20 "
+        "min\ningredients: [\"5 lb tomatoes, peeled and chopped\", \"2 lb chile peppers, seeded "
+        "and "
+        "chopped\", \"1 lb onions, chopped\", \"1 cup vinegar (5%)\", 3 tsp canning salt]\nsteps: "
+        "[\"" +
+        step + "\"]\n");
+  };
+  CHECK(salsa("Add the onions, chiles, vinegar and salt and simmer 10 minutes.").verdict ==
+        verdict::accepted);
+  for (const char* step :
+       {"Add 1 can black beans and 2 cups corn.", "Stir in corn.", "Add celery and carrots.",
+        "I always add mushrooms.", "Double the onions.", "Add 2 cups more onions.",
+        "Add more peppers to taste.", "Vinegar can be left out.", "Cut the vinegar with water.",
+        "Thin with 2 cups of water.", "Use limes from the tree."}) {
+    CAPTURE(std::string(step));
+    CHECK(salsa(step).verdict != verdict::accepted);
+  }
+  const auto tomatoes = [](const std::string& step) {
+    return judged(
+        "altitude: 4600 ft\nfood: tomatoes-whole-raw-no-liquid\npack: raw\njar: quart\nmethod: "
+        "boiling-water\ntime: 95 min\nacid: 2 tbsp bottled lemon juice per quart\nsteps: [\"" +
+        step + "\"]\n");
+  };
+  CHECK(tomatoes("Put 2 tbsp bottled lemon juice in each jar.").verdict == verdict::accepted);
+  for (const char* step : {"Add garlic and basil to each jar.", "Add onions.",
+                           "Use only 1 tbsp lemon juice per quart.",
+                           "Squeeze lemons into the jars.", "I leave the lemon juice out.",
+                           "No need for lemon juice, these are acid enough.", "Use fresh lemons.",
+                           "Add the lemon juice when you open the jar.", "Boil jars 40 minutes."}) {
+    CAPTURE(std::string(step));
+    CHECK(tomatoes(step).verdict != verdict::accepted);
+  }
+}
+
 TEST_CASE("a yield and the fresh food of a plan are read like its title") {
   CHECK(soup("yield: 9 pints").verdict == verdict::accepted);
   CHECK(own_soup("yield: 7 quarts and 1 pint").verdict == verdict::accepted);
@@ -94,7 +149,15 @@ TEST_CASE("directions may say what stays out and what comes at the table") {
     CHECK(own_soup("steps: [\"" + std::string(step) + "\"]").verdict == verdict::accepted);
   }
   for (const char* step :
-       {"Do not add too much rice.", "Do not add the cream until the end.",
+       {"Do not skip the rice.", "Without rice it is boring, so add 1 cup.",
+        "Never add rice after the broth.", "No noodles or rice until the last minute.",
+        "No rice unless cooked.", "Don't use brown rice, use white.",
+        "Do not add rice before canning, add during canning.",
+        "Good with a cup of rice in each jar.", "Good with cream stirred in before filling.",
+        "The noodles soften when you reheat it.", "To serve, add noodles to jars before canning.",
+        "Serving tip: rice goes in the jar dry.",
+        "Serving suggestions: Stir in 1 cup cream before filling.", "Do not add too much rice.",
+        "Do not add the cream until the end.",
         "Do not add rice before "
         "the soup boils.",
         "No flour and add noodles.", "Add cream when you reheat it to fill the jars.",

@@ -35,6 +35,45 @@ TEST_CASE("peaches with what keeps their color are peaches") {
         verdict::accepted);
 }
 
+TEST_CASE("fruit that is pressed and roots that keep their skins are not what the table packs") {
+  for (const char* line : {"10 lb peaches, blended", "10 lb peaches, sieved"}) {
+    CAPTURE(std::string(line));
+    CHECK(fruit("\"" + std::string(line) + "\"", "time: 30 min\n").verdict != verdict::accepted);
+  }
+  for (const char* line : {"14 lb beets", "14 lb beets, skins on", "14 lb beet stalks"}) {
+    CAPTURE(std::string(line));
+    const jarproof::report r = judged(
+        "altitude: 4600 ft\nfood: beets\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\n"
+        "pressure: 15 psi\ntime: 35 min\ningredients: [\"" +
+        std::string(line) + "\"]\n");
+    CHECK((r.verdict == verdict::accepted) == (std::string(line) == "14 lb beets"));
+  }
+}
+
+TEST_CASE("what is for the table and goes into the jar is in the jar") {
+  const auto soup = [](const std::string& line) {
+    return judged(
+        "altitude: 4600 ft\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 "
+        "psi\ntime: 75 min\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\ningredients: [\"3 "
+        "lb "
+        "venison, cut in cubes and browned\", \"2 lb carrots, peeled and sliced\", 3 qt beef "
+        "broth, \"" +
+        line + "\"]\n");
+  };
+  for (const char* line :
+       {"rice, for serving", "rice, for serving when the jars are opened", "cream, to garnish"}) {
+    CAPTURE(std::string(line));
+    CHECK(soup(line).verdict == verdict::accepted);
+  }
+  for (const char* line :
+       {"rice, for serving, in each jar", "rice, to garnish each jar",
+        "rice (in each jar for serving)", "cream, for serving, 1/4 cup per jar",
+        "rice, for serving, added at the start", "noodles, for serving, into the pot"}) {
+    CAPTURE(std::string(line));
+    CHECK(soup(line).verdict != verdict::accepted);
+  }
+}
+
 TEST_CASE("a title says what apples become") {
   const std::string apples = "\"21 lb apples, quartered and cooked\", 1 cup sugar";
   const jarproof::report sauce = fruit(apples, "time: 25 min\ntitle: Applesauce\n");
@@ -101,7 +140,9 @@ TEST_CASE("less dill is a matter of taste, ice is poured off and raw beans are p
         "food: green beans\nsteps: [" +
         step + "]\n");
   };
-  CHECK(packed("raw", "Pack the beans tightly into the jars.").verdict == verdict::accepted);
+  for (const char* step :
+       {"Pack the beans tightly into the jars.", "Pack the jars tightly with raw beans."})
+    CHECK(packed("raw", step).verdict == verdict::accepted);
   CHECK(has(packed("hot", "Pack the beans tightly into the jars."), "too-dense"));
 }
 

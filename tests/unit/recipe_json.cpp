@@ -124,6 +124,15 @@ TEST_CASE("what other fields of a recipe say are notes, and those of a step are 
   CHECK(lines_of(r.steps) == "Boil.\nLet it stand.\n1 cup flour\nmasher\n");
 }
 
+TEST_CASE("steps may stand under other names") {
+  for (const char* key : {"step", "steps", "instructions", "directions"}) {
+    const recipe r = recipe_from(R"({"@type": "Recipe", "recipeIngredient": ["3 lb beans"], ")" +
+                                 std::string(key) +
+                                 R"(": [{"@type": "HowToStep", "text": "Stir in 1 cup rice."}]})");
+    CHECK(lines_of(r.steps) == "Stir in 1 cup rice.\n");
+  }
+}
+
 TEST_CASE("supplies that the list lacks are ingredients, and the description is a note") {
   const recipe r = recipe_from(R"({"@type": "Recipe", "recipeIngredient": ["2 cups carrots"],
     "supply": [{"@type": "HowToSupply", "name": "carrots"}, {"name": "1 cup cream"}, "flour"],

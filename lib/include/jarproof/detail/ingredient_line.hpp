@@ -69,8 +69,11 @@ class line_reader {
     line::find_browning(s_);
     line::find_vessel(s_);
     line::find_gone(s_);
-    line::find_serving(s_, names);
-    line::find_side_dish(s_, names);
+    // `for serving, in each jar` is in the jar; the share was taken out of the words above.
+    if (!line::names_closed_jar(plain_)) {
+      line::find_serving(s_, names);
+      line::find_side_dish(s_, names);
+    }
     line::find_opening(s_, names);
     line::find_negations(s_, names);
     line::find_free_of(s_, names);

@@ -40,13 +40,25 @@ namespace jarproof::detail {
   return longest;
 }
 
-/// `Fill jars, seal, and boil one hour`: jars that are closed before they boil. What is boiled
-/// before it is filled stands in front of them.
+/// `Fill jars, seal, and boil one hour`, `Boil the filled jars for 3 hours`, `Steam the jars 75
+/// min`: jars that are closed and heated. Empty jars boil 10 minutes, and what is boiled before it
+/// is filled stands in front of them.
 [[nodiscard]] inline bool boils_closed_jars(const std::vector<line_token>& s) {
+  const bool empty = has_one_of(s, {"empty", "sterilize", "sterilise", "wash", "clean", "warm"});
+  const std::optional<int> minutes = longest_minutes(s);
+  const bool hours = minutes && *minutes > 15 && !empty;
   bool closed = false;
   for (std::size_t i = 0; i < s.size(); ++i) {
     closed = closed || line::one_of(s[i].text, {"seal", "sealed", "lids", "screw"});
-    if (s[i].text != "boil" || !closed) continue;
+    if (!line::one_of(s[i].text, {"boil", "steam"})) continue;
+    // `boil the closed jars`, `Cover the jars with water and boil`
+    std::size_t jar = i + 1;
+    while (jar < s.size() && line::one_of(s[jar].text, {"the", "closed", "filled", "full", "hot"}))
+      ++jar;
+    if (hours && jar < s.size() && s[jar].text == "jars") return true;
+    if (hours && s[i].text == "boil" && has_one_of(s, {"cover"}) && has_one_of(s, {"jars"}))
+      return true;
+    if (!closed || s[i].text == "steam") continue;
     std::size_t at = i + 1;
     while (at < s.size() && line::one_of(s[at].text, {"for", "them", "it", "the", "jars"})) ++at;
     if (at == s.size() || sixtieths_at(s, at)) return true;
@@ -57,7 +69,8 @@ namespace jarproof::detail {
 /// True where a sentence is about the processing of filled jars and about no other time.
 [[nodiscard]] inline bool is_about_processing(const std::vector<line_token>& s) {
   if (has_one_of(s, {"blender", "processor", "vent", "venting", "exhaust", "cool", "simmer", "soak",
-                     "rest", "wait", "stand", "steam", "food"}))
+                     "rest", "wait", "stand", "steam", "food"}) &&
+      !has_one_of(s, {"including"}))
     return false;
   // Jars wait in the open canner before they are lifted out.
   const std::optional<int> minutes = longest_minutes(s);
@@ -65,11 +78,11 @@ namespace jarproof::detail {
     return false;
   if (has_one_of(s, {"process", "processed", "processing", "canner", "psi", "procesar", "procese"}))
     return true;
-  if (times_jars(s) || bare_minutes(s) || boils_closed_jars(s)) return true;
+  if (times_jars(s) || times_before_jars(s) || bare_minutes(s) || boils_closed_jars(s)) return true;
   // `Can for 20 minutes`, `Can 45 minutes`, `Canning time: 45 min`
   if (s.size() > 1 && line::one_of(s[0].text, {"can", "jar", "canning"}) &&
       (is_digit(s[1].text.front()) ||
-       line::one_of(s[1].text, {"for", "at", "pints", "quarts", "them", "time"})))
+       line::one_of(s[1].text, {"for", "at", "pints", "quarts", "them", "it", "time"})))
     return true;
   if (has_one_of(s, {"cooker", "zero", "drop", "drops", "fall", "falls", "bones", "stock", "hen",
                      "beans", "chicken", "meat", "until", "wait"}))
@@ -187,19 +200,22 @@ inline void judge_numbers(judging& j, const word& step, const std::vector<line_t
 /// their own times, and beans stand in their water after it.
 [[nodiscard]] inline std::optional<int> boil_of_all(const edition& rules,
                                                     const std::vector<line_token>& s) {
-  if (has_one_of(s, {"soak", "drain", "drained", "stand", "blanch", "scald", "hour", "hours",
-                     "then", "canner", "jars", "lids", "serving", "serve", "opened", "opening"}))
+  const bool fills = has_one_of(s, {"fill", "ladle", "pack", "jar"});
+  if (has_one_of(s,
+                 {"soak", "drain", "drained", "stand", "blanch", "scald", "hour", "hours", "wait",
+                  "canner", "lids", "serving", "serve", "opened", "opening", "empty", "more"}) ||
+      (!fills && has_one_of(s, {"jars", "then"})))
     return std::nullopt;
   const auto boil = std::find_if(s.begin(), s.end(), [](const line_token& t) {
-    return line::one_of(t.text, {"boil", "boils", "boiling"});
+    return line::one_of(t.text, {"boil", "boils", "boiling", "simmer"});
   });
   const std::optional<int> minutes = longest_minutes(s);
   if (boil == s.end() || !minutes) return std::nullopt;
   name_index names(rules, s);
   for (std::size_t from = 0; from < s.size(); ++from) {
     const name_match m = names.at(from, s.size(), true);
-    if (m.what != nullptr && !is_liquid(rules, *m.what) && !is_a(rules, *m.what, "water") &&
-        !is_dish_word(rules, words_between(s, m.from, m.end)))
+    if (m.what != nullptr && m.what->id != "kitchen-utensil" && !is_liquid(rules, *m.what) &&
+        !is_a(rules, *m.what, "water") && !is_dish_word(rules, words_between(s, m.from, m.end)))
       return std::nullopt;
   }
   return minutes;

@@ -84,7 +84,11 @@ inline void judge_plain_lines(judging& j, const process& food,
           first ? foods_of(j.rules, l) : own_processes(j.rules, i);
       const bool among =
           std::find(other.begin(), other.end(), &food) != other.end() || i.can_as.contains(food.id);
-      if (among && first && has_other_cut(j.rules, l, food)) {
+      const bool pressed =
+          is_in_pieces(food) &&
+          std::any_of(l.reading.telling.begin(), l.reading.telling.end(),
+                      [](const telling_word* t) { return t->check == "low-acid-puree"; });
+      if (among && first && (pressed || keeps_skins(food, l) || has_other_cut(j.rules, l, food))) {
         sentence_facts facts;
         facts.found = l.said->text;
         facts.instead = "How it is cut may only be said in the words of the food's table.";

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "jarproof/detail/judge_food.hpp"
@@ -45,10 +46,27 @@ class step_reader {
   /// what the fresh food of `from` is.
   void read_title(const word& title, std::string_view field) {
     std::vector<line_token> s = tokens_of(plain_line(title.text));
+    const std::string other = field == "title" ? other_food_in(s) : std::string();
+    const bool plain = food_ != nullptr && food_->recipe == recipe_kind::plain;
+    if (plain && j_.what.food) {
+      // `white peaches` are not peaches, so that the name stays whole.
+      s.erase(std::find_if(s.begin(), s.end(), [](const line_token& t) { return t.text == "for"; }),
+              s.end());
+      find_foods(title, field, s);
+    }
     if (j_.what.food || tested_ || lines_.empty()) take_out_food(s);
     // Without lines nothing else says what is in the jar.
     if (!tested_ || lines_.empty()) find_telling(title, field, s);
-    find_foods(title, field, s);
+    if (!plain || !j_.what.food) find_foods(title, field, s);
+    for (const line_token& t : s) {  // what is left of `Green bean soup`
+      if (plain && j_.what.food &&
+          line::one_of(t.text, {"soup", "stew", "chili", "salsa", "relish"}) && !is_stock())
+        j_.say("step-names-unlisted", place_of(field, title),
+               {title.text, {}, "\"" + t.text + "\"", {}, {}});
+    }
+    if (!other.empty())
+      j_.say("step-names-unlisted", place_of(field, title),
+             {title.text, {}, "\"" + other + "\"", {}, {}});
     for (const std::string_view phrase : j_.rules.phrases.titles) {
       std::size_t at = 0;
       if (!stands_in(s, phrase, at) || is_denied(s, at) || is_in_a_line(phrase)) continue;
@@ -64,6 +82,14 @@ class step_reader {
   bool acid_;
   std::vector<plan_line> lines_;
   bool processed_ = false;  // a sentence before this one was about the process
+
+  /// Stock is made of soup bones.
+  [[nodiscard]] bool is_stock() const {
+    return std::any_of(food_->names.begin(), food_->names.end(), [](std::string_view name) {
+      return name.find("broth") != std::string_view::npos ||
+             name.find("stock") != std::string_view::npos;
+    });
+  }
 
   /// `Cool on towels overnight`, `Check the seals next day`: jars that were processed may stand.
   /// Not a second load, not what is left, and no food that a sentence names.
@@ -113,6 +139,11 @@ class step_reader {
       const std::string& listed = l.reading.name;
       bool same = harmless && listed.size() > last.size() &&
                   listed.compare(listed.size() - last.size(), last.size(), last) == 0;
+      std::size_t at = 0;
+      const std::vector<line_token> words = tokens_of(plain_line(l.said->text));
+      same = same || (harmless && (stands_in(words, name, at) ||
+                                   stands_in(words, std::string(name) + "s", at)));
+      same = same || (is_legume(i) && l.reading.what != nullptr && is_legume(*l.reading.what));
       each_ingredient(l, [&](const ingredient& other) {
         same = same || &most_general(j_.rules, other) == &most_general(j_.rules, i);
         // `the flour` of the steps is any flour of the list.
@@ -123,12 +154,46 @@ class step_reader {
     });
   }
 
+  /// `the beans` are those of the list, whichever they are.
+  [[nodiscard]] bool is_legume(const ingredient& i) const {
+    return is_a(j_.rules, i, "dried-legume") || is_a(j_.rules, i, "rehydrated-legume");
+  }
+
   /// A published recipe is thickened, pressed and put aside as it was tested; one of an acid food
   /// also soaks overnight and cooks down slowly.
   [[nodiscard]] bool is_tested_work(const telling_word& t) const {
     if (line::one_of(t.check, {"low-acid-puree", "thickener-in-jar", "too-dense", "fat-in-jar"}))
       return true;
     return acid_ && t.check != "steps-against-plan";
+  }
+
+  /// The name of another published food that a title has in place of the plan's own: `Apple pie
+  /// filling` beside sliced apples. Empty where it has none.
+  [[nodiscard]] std::string other_food_in(const std::vector<line_token>& s) const {
+    if (food_ == nullptr || !j_.what.food) return {};
+    const std::size_t own = widest_name(s, *food_).second;
+    for (const process& p : j_.rules.processes) {
+      if (&p == food_) continue;
+      const auto [first, width] = widest_name(s, p);
+      if (width > 1 && width > own) return words_between(s, first, first + width);
+    }
+    return {};
+  }
+
+  /// Where the longest name of a process stands in a title, and its words; 0 words for none.
+  [[nodiscard]] static std::pair<std::size_t, std::size_t> widest_name(
+      const std::vector<line_token>& s, const process& p) {
+    std::pair<std::size_t, std::size_t> widest{0, 0};
+    const auto take = [&](std::string_view name) {
+      const std::size_t words =
+          1 + static_cast<std::size_t>(std::count(name.begin(), name.end(), ' '));
+      std::size_t at = 0;
+      if (words > widest.second && stands_in(s, name, at)) widest = {at, words};
+    };
+    take(folded(p.title));
+    for (const std::string_view name : p.names) take(name);
+    for (const std::string_view name : p.shared_names) take(name);
+    return widest;
   }
 
   /// Leaves of a title what is not the name of the plan's food, and nothing behind `for`, as in
@@ -138,18 +203,7 @@ class step_reader {
         std::find_if(s.begin(), s.end(), [](const line_token& t) { return t.text == "for"; });
     s.erase(table, s.end());
     if (food_ == nullptr) return;
-    std::size_t first = 0;
-    std::size_t width = 0;
-    const auto take = [&](std::string_view name) {
-      const std::size_t words =
-          1 + static_cast<std::size_t>(std::count(name.begin(), name.end(), ' '));
-      std::size_t at = 0;
-      if (words <= width || !stands_in(s, name, at)) return;
-      first = at;
-      width = words;
-    };
-    take(folded(food_->title));
-    for (const std::string_view name : food_->names) take(name);
+    const auto [first, width] = widest_name(s, *food_);
     s.erase(s.begin() + static_cast<std::ptrdiff_t>(first),
             s.begin() + static_cast<std::ptrdiff_t>(first + width));
   }
@@ -164,23 +218,6 @@ class step_reader {
     }
     const std::vector<const process*> own = own_processes(j_.rules, i);
     return i.can_as.contains(food_->id) || std::find(own.begin(), own.end(), food_) != own.end();
-  }
-
-  /// True for a plain acid food, such as sliced apples, whose tables are for pieces: pressed or
-  /// mashed it is another.
-  [[nodiscard]] bool in_pieces() const {
-    if (food_ == nullptr || food_->recipe != recipe_kind::plain) return false;
-    return std::all_of(food_->tables.begin(), food_->tables.end(), [](const table& t) {
-      bool piece = false;
-      for (const std::string_view form : t.forms) {
-        if (form.find("crushed") != std::string_view::npos ||
-            form.find("puree") != std::string_view::npos)
-          return false;
-        piece = piece || line::one_of(form, {"sliced", "slices", "halves", "halved", "quarters",
-                                             "quartered", "whole", "chunks", "cubes", "sections"});
-      }
-      return piece;
-    });
   }
 
   /// Raw green beans are packed tightly by their own directions.
@@ -199,7 +236,7 @@ class step_reader {
         if (tested_ && is_tested_work(t)) continue;
         if (!decides(j_.what, s, t)) continue;
         if (t.check == "low-acid-puree" && acid_) {
-          if (in_pieces() && field == "steps")
+          if (food_ != nullptr && is_in_pieces(*food_) && field == "steps")
             j_.say("steps-against-plan", place_of(field, text),
                    {text.text,
                     "pieces",
@@ -209,7 +246,9 @@ class step_reader {
                     {}});
           continue;
         }
-        if (t.id == "tightly" && is_packed_tightly()) continue;
+        if (t.check == "too-dense" && t.id.find("tight") != std::string_view::npos &&
+            is_packed_tightly())
+          continue;
         if (t.check == "standing-unsaid" && (processed_ || ends_process(s)) &&
             is_about_closed_jars(s))
           continue;
@@ -229,7 +268,7 @@ class step_reader {
       return line::one_of(t.text, {"pot", "jar", "jars", "stir", "kettle", "olla", "frascos"});
     });
     name_index names(j_.rules, s);
-    if (keeps_out(s)) return;
+    if (keeps_out(j_.rules, s)) return;
     std::size_t denied_end = 0;  // of a food that `no` takes back
     for (std::size_t from = 0; from < s.size();) {
       name_match m = names.at(from, s.size(), false);
@@ -251,20 +290,39 @@ class step_reader {
                          : is_listed(*m.what, words_between(s, m.from, m.end), in_pot))
         continue;
       if (title && !tells_in_title(*m.what)) continue;
+      // A title names beans at large, and `Canned peaches` are what the plan makes.
+      if (title && (is_legume(*m.what) || s[m.from].text == "canned")) continue;
       const bool fish = title && is_a(j_.rules, *m.what, "seafood");
-      if (ban_on(j_.rules, *m.what).empty() && !fish &&
-          (tested_ || !is_low_acid_food(j_.rules, *m.what)))
-        continue;
+      if (ban_on(j_.rules, *m.what).empty() && !fish && !has_no_place(*m.what)) continue;
       const std::string name = words_between(s, m.from, m.end);
       // Fat is skimmed from every soup, a date stands on labels, to dip is a verb, a kitchen may be
       // a café, `the stew` is this dish, and spaghetti sauce has no spaghetti.
       const bool sauce = title && m.end < s.size() && s[m.end].text == "sauce";
-      if (sauce || line::one_of(name, {"fat", "grasa", "date", "dip", "cafe"}) ||
+      if (sauce || line::one_of(name, {"fat", "grasa", "date", "dip", "cafe", "hot sauce"}) ||
           is_dish_word(j_.rules, name) || is_handling(s, m, name))
         continue;
       j_.say("step-names-unlisted", place_of(field, text),
              {text.text, {}, "\"" + name + "\"", {}, {}});
     }
+  }
+
+  /// Food that a plan has no place for unless a line names it. Beside a plain food that is all but
+  /// salt, sugar, water and dried spices: garlic, tomatoes, soy sauce.
+  [[nodiscard]] bool has_no_place(const ingredient& i) const {
+    // A soup with lines has what they name, although it may have more.
+    const bool by_lines =
+        !lines_.empty() && food_ != nullptr && food_->recipe == recipe_kind::frame;
+    if (!by_lines && is_of_process(i)) return false;
+    if (is_low_acid_food(j_.rules, i)) return true;
+    const bool named = food_ != nullptr && food_->recipe != recipe_kind::frame;
+    const auto is = [&](std::string_view trait) { return is_a(j_.rules, i, trait); };
+    if (named && is("condiment")) return true;
+    if (!named || i.kind == acidity::neutral || is("salt") || is("sugar") || is("spice") ||
+        is("water") || is("liquid") || is("broth") || is("acidifier") || is("made-dish") ||
+        is("sweetener"))
+      return false;
+    if (i.kind == acidity::acid && (tested_ || is_seasoning(j_.rules, i))) return false;
+    return !is_general_food(i.id);
   }
 
   /// Words of the work that are names of food elsewhere: to poke, to skim, a potato masher, a
@@ -278,14 +336,12 @@ class step_reader {
            line::one_of(s[m.end].text, {"in", "into", "to", "on"});
   }
 
-  /// A dish says little of what is in it, and a title names beans and meat at large: only what may
-  /// not be in a jar counts there, and seafood, which takes longer. Where no line shows what is in
-  /// the jar, every food of the title counts.
+  /// A dish says little of what is in it; of dishes only what may not be in a jar counts.
   [[nodiscard]] bool tells_in_title(const ingredient& i) const {
     if (is_a(j_.rules, i, "made-dish"))
       return is_a(j_.rules, i, "grain-or-pasta") || is_a(j_.rules, i, "dairy") ||
              is_a(j_.rules, i, "egg");
-    return lines_.empty() || !ban_on(j_.rules, i).empty() || is_a(j_.rules, i, "seafood");
+    return true;
   }
 
   /// `Add Mehl`, `Eche migas`: a thing put in that nobody knows.

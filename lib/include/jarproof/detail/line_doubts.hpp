@@ -110,7 +110,8 @@ class doubts {
     if ((solid_ || broth_ || tomato_) && is_dense(i)) return true;
     if (starchy_ && is_meal(w, i)) return true;
     if (plant_ && is_soft(w, i)) return true;
-    if ((potato_ || onion_ || tomato_ || corn_ || legume_ || food_.id == "green-pea") &&
+    const bool root = plant_ && one_of(food_.id, {"beet", "carrot", "turnip", "radish", "parsnip"});
+    if ((potato_ || onion_ || tomato_ || corn_ || legume_ || root || food_.id == "green-pea") &&
         one_of(w, {"leaf", "leaves", "stems", "stalk", "stalks", "tops", "vines"}) && s_.is_free(i))
       return true;
     if (food_.id == "green-pea" && one_of(w, {"pod", "pods"}))

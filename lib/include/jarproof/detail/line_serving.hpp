@@ -173,4 +173,16 @@ inline void find_opening(state& s, name_index& names) {
   }
 }
 
+/// True for text that speaks of a jar or the pot and of no opening: `in each jar`, `goes in the
+/// pot`, `added at the start`.
+[[nodiscard]] inline bool names_closed_jar(std::string_view plain) {
+  bool jar = false;
+  for (const line_token& t : tokens_of(plain)) {
+    if (one_of(t.text, {"opened", "opening", "open", "opens"})) return false;
+    jar = jar || one_of(t.text, {"jar", "jars", "frasco", "frascos", "pot", "kettle", "start",
+                                 "beginning", "olla"});
+  }
+  return jar;
+}
+
 }  // namespace jarproof::detail::line

@@ -46,6 +46,38 @@ namespace jarproof::detail {
   return same ? named : own_processes(rules, *l.reading.what);
 }
 
+/// True for a plain acid food, such as sliced apples, whose tables are for pieces: pressed or
+/// mashed it is another.
+[[nodiscard]] inline bool is_in_pieces(const process& p) {
+  if (p.recipe != recipe_kind::plain || p.kind != food_class::acid) return false;
+  return std::all_of(p.tables.begin(), p.tables.end(), [](const table& t) {
+    bool piece = false;
+    for (const std::string_view form : t.forms) {
+      if (form.find("crushed") != std::string_view::npos ||
+          form.find("puree") != std::string_view::npos)
+        return false;
+      piece = piece || line::one_of(form, {"sliced", "slices", "halves", "halved", "quarters",
+                                           "quartered", "whole", "chunks", "cubes", "sections"});
+    }
+    return piece;
+  });
+}
+
+/// True where a line keeps the skins that the food's own directions take off: `beets, skins on`.
+[[nodiscard]] inline bool keeps_skins(const process& p, const plan_line& l) {
+  const bool peels = std::any_of(p.conditions.begin(), p.conditions.end(),
+                                 [](const condition& c) { return c.prepared == "peeled"; });
+  if (!peels) return false;
+  if (says(l.reading, "unpeeled")) return true;
+  const std::vector<line_token> words = tokens_of(plain_line(l.said->text));
+  std::size_t at = 0;
+  for (const std::string_view on : {"skins on", "skin on", "with skins", "with skin", "not peeled",
+                                    "skins left on", "peel on", "peels on"}) {
+    if (stands_in(words, on, at)) return true;
+  }
+  return false;
+}
+
 /// Foods of lines that all mean one plain food, such as `7 lb green beans` with salt; empty where
 /// they are a mixture.
 [[nodiscard]] inline std::vector<const process*> one_food(const judging& j,

@@ -30,7 +30,12 @@ struct plan_line {
 /// Water that does not stay in the jar, where the line itself says so. Soaking water alone may end
 /// in the jar: that of dried chiles often does.
 [[nodiscard]] inline bool says_discarded(const plan_line& l) {
-  return says(l.reading, "discarded") || says(l.reading, "drained");
+  if (!says(l.reading, "discarded") && !says(l.reading, "drained")) return false;
+  // `some discarded`, `drained into the jars`, `for soaking, then for the brine`
+  return std::none_of(l.reading.words.begin(), l.reading.words.end(), [](const std::string& w) {
+    return line::one_of(
+        w, {"some", "if", "then", "into", "half", "part", "most", "used", "use", "not", "partly"});
+  });
 }
 
 /// An amount for each jar becomes one of the batch by the number of jars and their size; without
@@ -105,7 +110,7 @@ struct plan_line {
       for (std::size_t k = section; k < out.size(); ++k)
         out[k] = {out[k].said, read_line(j.rules, out[k].said->text), out[k].amount};
     }
-    const bool serving = under[i].serving && !fills;
+    const bool serving = under[i].serving && !fills && !line::names_closed_jar(plain_line(w.text));
     line_reading reading = read_line(j.rules, w.text);
     reading.at_serving = reading.at_serving || serving;
     if (reading.per_jar.empty()) reading.per_jar = under[i].per_jar;

@@ -57,6 +57,9 @@ class recipe_places {
   /// True where the line says that it does not stay in the jar. A brine does stay, unless the
   /// recipe has one that is poured off.
   [[nodiscard]] bool is_discarded(const plan_line& l) const {
+    const bool kept = says(l.reading, "then") || says(l.reading, "used") ||
+                      says(l.reading, "into") || says(l.reading, "from");
+    if (kept) return false;
     if (says_discarded(l) || says(l.reading, "soak") || says(l.reading, "soaking")) return true;
     return says(l.reading, "brine") &&
            std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [](const recipe_part& p) {

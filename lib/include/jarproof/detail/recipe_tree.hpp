@@ -60,14 +60,17 @@ class recipe_object_reader {
     }
     if (const node* name = find(n, "name")) out.title = one_line(first_of(*name));
     read_ingredients(n, out);
-    if (const node* steps = find(n, "recipeInstructions")) read_steps(*steps, out.steps);
+    for (const char* key : {"recipeInstructions", "instructions", "directions", "step", "steps"}) {
+      if (const node* steps = find(n, key)) read_steps(*steps, out.steps);
+    }
     if (const node* yield = find(n, "recipeYield")) {
       out.yield = yield_in(*yield);
       // A second entry may say more: `["9 pints", "with 1 cup cream"]`.
       for (const node& item : yield->items) read_texts(item, out.notes);
     }
-    for (const char* key : {"description", "alternateName", "alternativeHeadline", "cookingMethod",
-                            "tool", "notes"}) {
+    for (const char* key :
+         {"description", "alternateName", "alternativeHeadline", "cookingMethod", "tool", "notes",
+          "recipeNotes", "abstract", "disambiguatingDescription", "text"}) {
       if (const node* more = find(n, key)) read_texts(*more, out.notes);
     }
     return out;
@@ -90,9 +93,26 @@ class recipe_object_reader {
     if (!own.empty() && !begins_with(path, std::string(own) + ".")) return false;
     const std::string_view key = path.substr(own.empty() ? 0 : own.size() + 1);
     const std::string_view first = key.substr(0, key.find_first_of(".["));
-    return is_one_of(first, {"name", "recipeIngredient", "ingredients", "recipeInstructions",
-                             "recipeYield", "supply", "description", "alternateName",
-                             "alternativeHeadline", "cookingMethod", "tool", "notes"});
+    return is_one_of(first, {"name",
+                             "recipeIngredient",
+                             "ingredients",
+                             "recipeInstructions",
+                             "recipeYield",
+                             "supply",
+                             "description",
+                             "alternateName",
+                             "alternativeHeadline",
+                             "cookingMethod",
+                             "tool",
+                             "notes",
+                             "recipeNotes",
+                             "abstract",
+                             "disambiguatingDescription",
+                             "text",
+                             "step",
+                             "steps",
+                             "instructions",
+                             "directions"});
   }
 
   [[nodiscard]] static const node& first_of(const node& n) noexcept {
@@ -226,7 +246,7 @@ class recipe_object_reader {
         (text == nullptr || !begins_with(folded(text->text), folded(name->text))))
       read_steps(*name, out);
     if (text != nullptr) read_steps(*text, out);
-    for (const char* key : {"description", "supply", "tool"}) {
+    for (const char* key : {"description", "supply", "tool", "tip", "tips"}) {
       if (const node* more = find(n, key)) read_texts(*more, out);
     }
     for (const char* key : {"itemListElement", "steps", "item"}) {

@@ -85,6 +85,10 @@ namespace jarproof::detail {
       continue;
     }
     std::string_view w = s[at].text;
+    if (w.size() > 1 && w.front() == '@') {
+      out.push_back({"at", s[at].segment});
+      w.remove_prefix(1);
+    }
     // `at 15#`: the sign of the trade for pounds.
     if (w.size() > 1 && w.back() == '#' && is_digit(w.front())) {
       out.push_back({std::string(w.substr(0, w.size() - 1)), s[at].segment});
@@ -121,8 +125,8 @@ namespace jarproof::detail {
     if (at < s.size() && std::find(units.begin(), units.end(), s[at].text) != units.end() &&
         (at + 1 >= s.size() || s[at + 1].text != "of" ||
          (at + 2 < s.size() &&
-          line::one_of(s[at + 2].text, {"pressure", "the", "head", "headspace", "space", "room",
-                                        "weight", "weighted"}))))
+          line::one_of(s[at + 2].text, {"pressure", "the", "head", "headspace", "headroom", "space",
+                                        "room", "weight", "weighted", "rim", "top"}))))
       largest = std::max(largest.value_or(0), *number);
   }
   return largest;
@@ -134,7 +138,9 @@ namespace jarproof::detail {
   std::optional<int> longest;
   for (std::size_t i = 0; i + 1 < s.size(); ++i) {
     const bool size = line::one_of(s[i].text, {"pint", "pints", "quart", "quarts"});
-    const bool end = s[i].text == "for" && has_one_of(s, {"canner", "process", "pressure"});
+    const bool end =
+        (s[i].text == "for" && has_one_of(s, {"canner", "process", "pressure", "rock"})) ||
+        (i == 0 && s[i].text == "process");
     if (!size && !end) continue;
     std::size_t at = i + 1;
     while (at < s.size() && line::one_of(s[at].text, {"for", "at", "take", "need", "get", "jars"}))
@@ -163,11 +169,29 @@ namespace jarproof::detail {
   return false;
 }
 
+/// `1 hour for quarts`, `60 min quarts`: a time right before a jar size.
+[[nodiscard]] inline bool times_before_jars(const std::vector<line_token>& s) {
+  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+    if (!line::one_of(s[i].text,
+                      {"min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs"}))
+      continue;
+    std::size_t at = i + 1;
+    while (at < s.size() && line::one_of(s[at].text, {"for", "the", "per"})) ++at;
+    if (at < s.size() && line::one_of(s[at].text, {"pint", "pints", "quart", "quarts"}))
+      return true;
+  }
+  return false;
+}
+
 /// `At 15# for 40 minutes`, `45 min at ten pounds`: a weight that can only be a pressure.
 [[nodiscard]] inline bool names_pressure(const std::vector<line_token>& s) {
   for (std::size_t i = 0; i + 1 < s.size(); ++i) {
-    if (s[i].text == "under" && s[i + 1].text == "pressure") return true;
-    if (s[i].text != "at") continue;
+    const bool pounds = line::one_of(s[i].text, {"lb", "lbs", "pound", "pounds", "psi"});
+    if ((s[i].text == "under" || s[i].text == "at" || pounds) && s[i + 1].text == "pressure")
+      return true;
+    if (s[i].text == "pressure" && line::one_of(s[i + 1].text, {"is", "reaches", "reached"}))
+      return true;
+    if (!line::one_of(s[i].text, {"at", "@"})) continue;
     std::size_t at = i + 1;
     const std::optional<int> n = sixtieths_at(s, at);
     if (n && *n >= 5 * 60 && *n <= 20 * 60 && at < s.size() &&
@@ -183,7 +207,7 @@ namespace jarproof::detail {
                                      "within", "allow", "allowing", "headspace", "headroom"});
   const bool top = has_one_of(s, {"headspace", "headroom", "head", "top", "rim", "rims", "space",
                                   "room", "espacio"}) ||
-                   (!s.empty() && s.back().text == "in");
+                   (!s.empty() && line::one_of(s.back().text, {"in", "inch", "inches"}));
   // Water in the canner, stems, and slices are measured in inches too.
   if (!leaves || !top ||
       has_one_of(s, {"water", "stem", "stems", "stalk", "tail", "thick", "slices", "pieces",
@@ -224,7 +248,7 @@ namespace jarproof::detail {
     const bool ounces = line::one_of(unit, {"oz", "ounce", "ounces"}) && *number > 33 * 60;
     const bool liters =
         line::one_of(unit, {"liter", "litre", "l", "liters", "litres"}) && *number > 60;
-    const bool gallons = unit == "gallon";
+    const bool gallons = unit == "gallon" || unit == "gal";
     if (ounces || liters || gallons) return s[i].text + " " + unit + " jars";
   }
   return {};

@@ -31,6 +31,14 @@ namespace jarproof::detail {
                                         "nor", "don't", "neither", "cannot",  "can't"};
   if (at > 0 && line::one_of(sentence[at - 1].text, {"the", "any", "a"})) --at;
   if (at == 0 || !line::one_of(sentence[at - 1].text, no)) return false;
+  // `Do not skip the rice`; `No rice until the last minute`, `Without rice it is dull, so add some`
+  if (at > 1 && line::one_of(sentence[at - 1].text, {"omit", "skip"}) &&
+      line::one_of(sentence[at - 2].text, {"not", "never", "don't"}))
+    return false;
+  if (std::any_of(sentence.begin(), sentence.end(), [](const line_token& t) {
+        return line::one_of(t.text, {"until", "till", "unless", "but", "except", "so", "instead"});
+      }))
+    return false;
   // `It is nothing without rice`, `We never make it without rice`
   return sentence[at - 1].text != "without" ||
          std::none_of(sentence.begin(), sentence.begin() + static_cast<std::ptrdiff_t>(at) - 1,
@@ -50,35 +58,41 @@ namespace jarproof::detail {
   });
 }
 
-/// `Do not add rice or pasta before canning`: what stays out.
-[[nodiscard]] inline bool keeps_out(const std::vector<line_token>& sentence) {
+/// `Do not add rice or pasta before canning`: foods that stay out, and nothing else in the
+/// sentence.
+[[nodiscard]] inline bool keeps_out(const edition& rules, const std::vector<line_token>& sentence) {
   const std::size_t start = !sentence.empty() && sentence[0].text == "do" ? 1 : 0;
   if (start + 1 >= sentence.size() ||
       !line::one_of(sentence[start].text, {"not", "never", "don't"}) ||
-      !line::one_of(sentence[start + 1].text, {"add", "put", "use", "stir", "include"}))
+      !line::one_of(sentence[start + 1].text, {"add", "put", "use", "include"}))
     return false;
-  for (std::size_t i = start + 2; i < sentence.size(); ++i) {
-    const std::string& w = sentence[i].text;
-    if (line::one_of(w, {"until", "till", "unless", "but", "if", "without", "too", "much", "more",
-                         "just", "only", "all", "instead", "then", "skip"}))
+  std::size_t end = sentence.size();
+  if (end > start + 4 && sentence[end - 2].text == "before" &&
+      line::one_of(sentence[end - 1].text, {"canning", "processing"}))
+    end -= 2;
+  name_index names(rules, sentence);
+  for (std::size_t at = start + 2; at < end;) {
+    const name_match m = names.at(at, end, true);
+    if (m.what == nullptr && !line::one_of(sentence[at].text, {"or", "and", "nor", "any", "the"}))
       return false;
-    if (w == "before" && (i + 1 == sentence.size() ||
-                          !line::one_of(sentence[i + 1].text, {"canning", "processing"})))
-      return false;
+    at = m.what == nullptr ? at + 1 : m.end;
   }
   return true;
 }
 
-/// `Put rice in the jar so it is ready to serve`: what goes into the jar is not for the table.
+/// `Put rice in the jar so it is ready to serve`, `Stir in cream before filling`: what goes into
+/// the jar is not for the table.
 [[nodiscard]] inline bool fills_jars(const std::vector<line_token>& sentence) {
   bool jar = false;
-  bool fill = false;
-  for (const line_token& t : sentence) {
-    if (line::one_of(t.text, {"opened", "opening", "open"})) return false;
-    jar = jar || line::one_of(t.text, {"jar", "jars", "frasco", "frascos"});
-    fill = fill || line::one_of(t.text, {"put", "fill", "pack", "ladle", "ponga", "llene"});
+  for (std::size_t i = 0; i < sentence.size(); ++i) {
+    const std::string& w = sentence[i].text;
+    if (line::one_of(w, {"opened", "opening", "open"})) return false;
+    jar = jar || line::one_of(w, {"jar", "jars", "frasco", "frascos"}) ||
+          (w == "before" && i + 1 < sentence.size() &&
+           line::one_of(sentence[i + 1].text,
+                        {"filling", "canning", "processing", "jarring", "packing"}));
   }
-  return jar && fill;
+  return jar;
 }
 
 /// True where a sentence begins or ends with the table or an opened jar: `To serve, stir in the
@@ -93,17 +107,22 @@ namespace jarproof::detail {
   });
   if (doubtful) return false;
   // `Good with bread and butter`, `Add noodles when you reheat it`
-  if (size > 2 &&
-      line::one_of(sentence[0].text, {"good", "great", "delicious", "nice", "lovely"}) &&
+  const bool work = std::any_of(sentence.begin(), sentence.end(), [](const line_token& t) {
+    return line::one_of(t.text, {"can", "canning", "process", "pack", "pot", "before", "which", "i",
+                                 "stirred", "put", "goes", "go", "cup", "cups"});
+  });
+  const auto first = [&](std::initializer_list<std::string_view> these) {
+    return size > 2 && std::find(these.begin(), these.end(), sentence[0].text) != these.end();
+  };
+  if (!work && first({"good", "great", "delicious", "nice", "lovely"}) &&
       line::one_of(sentence[1].text, {"with", "over"}))
     return true;
-  const bool pot = std::any_of(sentence.begin(), sentence.end(), [](const line_token& t) {
-    return line::one_of(t.text, {"jar", "jars", "can", "canning", "process", "pack", "before"});
-  });
-  for (std::size_t i = 0; !pot && i + 2 < size; ++i) {
-    if (sentence[i].text == "when" && line::one_of(sentence[i + 1].text, {"you", "reheating"}) &&
-        line::one_of(sentence[i + 2].text, {"reheat", "eat", "it", "to"}))
-      return sentence[i + 1].text == "reheating" || sentence[i + 2].text != "it";
+  for (std::size_t i = 1; !work && first({"add", "stir", "cook"}) && i + 1 < size; ++i) {
+    if (sentence[i].text != "when") continue;
+    if (sentence[i + 1].text == "reheating" || sentence[i + 1].text == "eating") return true;
+    if (sentence[i + 1].text == "you" && i + 2 < size &&
+        line::one_of(sentence[i + 2].text, {"reheat", "eat"}))
+      return true;
   }
   for (std::size_t i = 0; i < size; ++i) {
     if (i >= 4 && i + 4 < size) continue;
@@ -156,13 +175,17 @@ namespace jarproof::detail {
          });
 }
 
+/// A word such as `meat` or `fruit`, which is what the list has.
+[[nodiscard]] inline bool is_general_food(std::string_view id) {
+  return line::one_of(id, {"meat", "mixed-vegetables", "bean", "soup-bones", "beef-roast",
+                           "animal-fat", "fish", "poultry", "game-bird", "leafy-greens",
+                           "root-vegetables", "game-meat", "whole-fruit-pieces"});
+}
+
 /// A food of its own, such as celery or shrimp; words such as `soup` or `vegetables` are what the
 /// list has.
 [[nodiscard]] inline bool is_low_acid_food(const edition& rules, const ingredient& i) {
-  constexpr std::string_view general[] = {
-      "meat", "mixed-vegetables", "bean",      "soup-bones",   "beef-roast",     "animal-fat",
-      "fish", "poultry",          "game-bird", "leafy-greens", "root-vegetables"};
-  return i.kind == acidity::low_acid && !line::one_of(i.id, general) && !is_seasoning(rules, i) &&
+  return i.kind == acidity::low_acid && !is_general_food(i.id) && !is_seasoning(rules, i) &&
          !is_liquid(rules, i) && !is_a(rules, i, "made-dish");
 }
 
