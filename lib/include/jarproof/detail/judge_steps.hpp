@@ -154,9 +154,10 @@ class step_reader {
     });
   }
 
-  /// `the beans` are those of the list, whichever they are.
+  /// `the beans` are those of the list, whichever they are. Lentils have no process.
   [[nodiscard]] bool is_legume(const ingredient& i) const {
-    return is_a(j_.rules, i, "dried-legume") || is_a(j_.rules, i, "rehydrated-legume");
+    return (is_a(j_.rules, i, "dried-legume") || is_a(j_.rules, i, "rehydrated-legume")) &&
+           !own_processes(j_.rules, i).empty();
   }
 
   /// A published recipe is thickened, pressed and put aside as it was tested; one of an acid food
