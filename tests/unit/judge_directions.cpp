@@ -288,6 +288,24 @@ TEST_CASE("headspace, pressure, venting and jars of the directions are compared"
   }
 }
 
+TEST_CASE("labels of a recipe and jars that are filled over half with solids are read") {
+  // Part 4, page 4-18: fill the jars halfway with solid mixture, the rest is liquid.
+  for (const char* step :
+       {"Fill jars 3/4 full of meat.", "Fill the jars three quarters full with solids.",
+        "Pack each jar 2/3 full.", "Jars: half-gallon", "Jar size: 1/2 gallon",
+        "Method: boiling water", "Method: water bath"}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "steps-against-plan"));
+    CHECK(soup_by(step).verdict == verdict::incomplete);
+  }
+  for (const char* step :
+       {"Fill jars 1/2 full of solids.", "Fill jars half full, then add broth to 1 inch.",
+        "Jars: quarts", "Method: pressure canner", "Fill the canner 3/4 full of water."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+}
+
 TEST_SUITE_END();
 
 }  // namespace

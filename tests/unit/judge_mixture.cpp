@@ -86,6 +86,7 @@ TEST_CASE("what may not be in the jar is found on its own line") {
               {"1 cup white rice", "pasta-or-grain-in-jar", verdict::rejected},
               {"1 cup pearl barley", "pasta-or-grain-in-jar", verdict::rejected},
               {"2 eggs, beaten", "egg-in-jar", verdict::rejected},
+              {"1 lb hard candy", "ingredient-without-process", verdict::untested},
               {"2 cups pumpkin puree", "low-acid-puree", verdict::rejected},
               {"2 cups refried beans", "low-acid-puree", verdict::rejected},
               {"1/2 cup olive oil", "fat-in-jar", verdict::rejected},
@@ -307,6 +308,26 @@ TEST_CASE("whoever follows no named publication says the acid") {
   };
   CHECK(figs("food: figs\n") == verdict::accepted);
   CHECK(figs("") == verdict::incomplete);
+}
+
+TEST_CASE("cubes in a soup are no larger than those of their own table") {
+  // USDA Complete Guide (2015), part 4: white potatoes, page 4-15, in 1/2-inch cubes; winter
+  // squash, page 4-17, in 1-inch cubes. The soup's parts are prepared as for those.
+  for (const char* line : {"2 lb potatoes, peeled, in 1/2-inch cubes", "2 lb potatoes, cubed",
+                           "2 lb butternut squash, in 1-inch cubes", "2 lb carrots, sliced"}) {
+    CAPTURE(std::string(line));
+    CHECK(fixtures::soup_with({line}).verdict == verdict::accepted);
+  }
+  for (const char* line :
+       {"2 lb potatoes, peeled, in 1-inch cubes", "2 lb potatoes, peeled, 3-inch chunks",
+        "2 lb butternut squash, in 2 inch cubes", "2 lb potatoes in 2 cm dice"}) {
+    CAPTURE(std::string(line));
+    const jarproof::report r = fixtures::soup_with({line});
+    CHECK(r.verdict == verdict::rejected);
+    const jarproof::finding* f = fixtures::finding_of(r, "form-not-tested");
+    REQUIRE(f != nullptr);
+    CHECK(f->field == "ingredients");
+  }
 }
 
 TEST_SUITE_END();

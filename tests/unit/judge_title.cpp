@@ -148,20 +148,55 @@ TEST_CASE("directions may say what stays out and what comes at the table") {
     CAPTURE(std::string(step));
     CHECK(own_soup("steps: [\"" + std::string(step) + "\"]").verdict == verdict::accepted);
   }
+  for (const char* step : {"Do not skip the rice.",
+                           "Without rice it is boring, so add 1 cup.",
+                           "Never add rice after the broth.",
+                           "No noodles or rice until the last minute.",
+                           "No rice unless cooked.",
+                           "Don't use brown rice, use white.",
+                           "Do not add rice before canning, add during canning.",
+                           "Good with a cup of rice in each jar.",
+                           "Good with cream stirred in before filling.",
+                           "The noodles soften when you reheat it.",
+                           "To serve, add noodles to jars before canning.",
+                           "Serving tip: rice goes in the jar dry.",
+                           "Serving suggestions: Stir in 1 cup cream before filling.",
+                           "Do not add too much rice.",
+                           "Do not add the cream until the end.",
+                           "Do not add rice before "
+                           "the soup boils.",
+                           "No flour and add noodles.",
+                           "Do not add uncooked rice before canning.",
+                           "No raw rice.",
+                           "No rice or noodles in the pot; they go in the jars.",
+                           "Do not add the noodles. They are put in each jar.",
+                           "Add cream when you reheat it to fill the jars.",
+                           "Add rice, good with venison."}) {
+    CAPTURE(std::string(step));
+    CHECK(own_soup("steps: [\"" + std::string(step) + "\"]").verdict != verdict::accepted);
+  }
+}
+
+TEST_CASE("lentils of the directions are no beans of the list") {
+  const auto bean_soup = [](const std::string& step) {
+    return judged(fixtures::hot_plan(fixtures::soup({"4 cups cooked white beans, drained"}),
+                                     fixtures::soup_words + ("steps: [" + step + "]\n")));
+  };
+  CHECK(bean_soup("Add the beans.").verdict == verdict::accepted);
+  CHECK(bean_soup("Add 2 cups lentils.").verdict == verdict::incomplete);
+}
+
+TEST_CASE("meat is browned in a little fat, and no more of it goes in") {
   for (const char* step :
-       {"Do not skip the rice.", "Without rice it is boring, so add 1 cup.",
-        "Never add rice after the broth.", "No noodles or rice until the last minute.",
-        "No rice unless cooked.", "Don't use brown rice, use white.",
-        "Do not add rice before canning, add during canning.",
-        "Good with a cup of rice in each jar.", "Good with cream stirred in before filling.",
-        "The noodles soften when you reheat it.", "To serve, add noodles to jars before canning.",
-        "Serving tip: rice goes in the jar dry.",
-        "Serving suggestions: Stir in 1 cup cream before filling.", "Do not add too much rice.",
-        "Do not add the cream until the end.",
-        "Do not add rice before "
-        "the soup boils.",
-        "No flour and add noodles.", "Add cream when you reheat it to fill the jars.",
-        "Add rice, good with venison."}) {
+       {"Brown the venison in a little oil and drain.", "Sear the meat in a small amount of lard.",
+        "Even better the next day.", "Simmer the bones overnight."}) {
+    CAPTURE(std::string(step));
+    CHECK(own_soup("steps: [\"" + std::string(step) + "\"]").verdict == verdict::accepted);
+  }
+  for (const char* step :
+       {"Brown the venison in 2 cups of lard.", "Brown the meat, then add a little oil.",
+        "Pour a little oil in each jar.", "Let it stand, it is even better the next day.",
+        "Simmer the soup, then leave it out overnight."}) {
     CAPTURE(std::string(step));
     CHECK(own_soup("steps: [\"" + std::string(step) + "\"]").verdict != verdict::accepted);
   }

@@ -223,6 +223,50 @@ TEST_CASE("a second food of a line with an amount that decides is asked about") 
   CHECK(brine("4 cups white vinegar (5%)").verdict == verdict::accepted);
 }
 
+TEST_CASE("pieces of another kind of pepper count by their weight") {
+  // Part 3, page 3-21, tomato and tomato paste salsa: 6 jalapenos and 4 long green chiles; any kind
+  // of pepper may stand for another as long as there is no more of it.
+  const auto salsa_of = [](const std::vector<std::string>& chiles) {
+    std::vector<std::string> lines = {"3 qt tomatoes, peeled, cored and chopped",
+                                      "3 cups onions, chopped",
+                                      "4 cloves garlic, chopped",
+                                      "2 (12 oz) cans tomato paste",
+                                      "2 cups bottled lemon juice",
+                                      "1 tbsp salt"};
+    lines.insert(lines.end(), chiles.begin(), chiles.end());
+    return canned(lines,
+                  "food: tomato and tomato paste salsa\npack: hot\njar: pint\nmethod: "
+                  "boiling-water\ntime: 20 min\n");
+  };
+  CHECK(salsa_of({"6 jalapenos, chopped", "4 long green chiles, chopped"}).verdict ==
+        verdict::accepted);
+  CHECK(salsa_of({"7 jalapenos, chopped", "4 long green chiles, chopped"}).verdict !=
+        verdict::accepted);
+  for (const std::vector<std::string>& other :
+       {std::vector<std::string>{"6 large bell peppers, chopped"},
+        {"6 jalapenos, chopped", "4 bell peppers, chopped"},
+        {"10 poblanos, chopped"},
+        {"10 long green chiles, chopped"}}) {
+    CAPTURE(other.front());
+    CHECK(salsa_of(other).verdict != verdict::accepted);
+  }
+}
+
+TEST_CASE("two measures of one line that cannot be the same amount leave it open") {
+  CHECK(salsa_with(tomatoes, "4 cups chopped peppers (about 1 1/2 lb)", juice).verdict ==
+        verdict::accepted);
+  for (const char* more : {"4 cups chopped peppers (about 6 lb)", "4 cups (6 lb) chopped peppers",
+                           "1 lb peppers (about 12 cups chopped)"}) {
+    CAPTURE(std::string(more));
+    CHECK(salsa_with(tomatoes, more, juice).verdict != verdict::accepted);
+  }
+  for (const char* less : {"1 1/2 cups bottled lemon juice, 1/2 for the jars",
+                           "1 1/2 cups bottled lemon juice, 1 into the glass"}) {
+    CAPTURE(std::string(less));
+    CHECK(salsa_with(tomatoes, peppers, less).verdict != verdict::accepted);
+  }
+}
+
 TEST_SUITE_END();
 
 }  // namespace

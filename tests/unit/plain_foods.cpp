@@ -163,6 +163,26 @@ TEST_CASE("a clove of garlic is known by the spoon") {
                       [](const jarproof::finding& f) { return f.check == "amount-unknown"; }) == 1);
 }
 
+TEST_CASE("a cut is known in each of its forms, and potatoes are white ones") {
+  const auto canned = [](const std::string& line, const std::string& time) {
+    return judged(
+        "altitude: 4600 ft\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\n"
+        "pressure: 15 psi\ntime: " +
+        time + "\ningredients: [\"" + line + "\"]\n");
+  };
+  // USDA Complete Guide (2015), part 4, page 4-15: quarts 40 min; part 5, page 5-6: 90 min.
+  CHECK(canned("20 lb potatoes, peeled and cubed", "40 min").verdict == verdict::accepted);
+  CHECK(canned("20 lb potatoes, peeled and cubed", "39 min").verdict == verdict::rejected);
+  CHECK(canned("20 lb potatoes, mashed", "40 min").verdict != verdict::accepted);
+  CHECK(canned("14 lb venison, cubed", "90 min").verdict == verdict::accepted);
+  CHECK(canned("14 lb venison, cubed", "89 min").verdict == verdict::rejected);
+}
+
+TEST_CASE("fruit is no puree until the plan says so") {
+  CHECK(fruit("\"8 lb strawberries\"", "time: 20 min\n").verdict != verdict::accepted);
+  CHECK(fruit("\"8 lb strawberries, pureed\"", "time: 20 min\n").verdict == verdict::accepted);
+}
+
 TEST_SUITE_END();
 
 }  // namespace

@@ -107,6 +107,27 @@ TEST_CASE("only water that is said to be poured off does not count") {
   }
 }
 
+TEST_CASE("what stands below a heading for the soak is poured off") {
+  // USDA Complete Guide 2015, part 6, page 6-10, quick fresh-pack dill pickles, half of it: 1
+  // gallon of water in the soak, 1 quart in the liquid.
+  const auto dills = [](const std::string& heading, const std::string& water) {
+    return judged(
+        "altitude: 4600 ft\nfood: quick fresh-pack dill pickles\npack: raw\njar: quart\n"
+        "method: boiling-water\ntime: 20 min\ningredients:\n  - 4 lb pickling cucumbers\n"
+        "  - \"" +
+        heading +
+        "\"\n  - 1 gallon water\n  - 6 tbsp canning salt\n  - \"For the jars:\"\n"
+        "  - 3 cups vinegar (5%)\n  - 1/4 cup canning salt\n  - 2 tbsp sugar\n  - \"" +
+        water + "\"\n  - 7 heads fresh dill\n");
+  };
+  CHECK(dills("For the overnight brine (poured off):", "1 quart water").verdict ==
+        verdict::accepted);
+  CHECK(dills("For the soak:", "1 quart water").verdict == verdict::accepted);
+  CHECK(has(dills("For the soak:", "5 cups water"), "water-too-much"));
+  CHECK(has(dills("For the brine:", "1 quart water"), "water-too-much"));
+  CHECK(has(dills("For the soak and the jars:", "1 quart water"), "water-too-much"));
+}
+
 TEST_CASE("acid that need not be there, or of unknown strength, does not count") {
   CHECK(has(salsa_with(3, "1 cup vinegar, optional"), "acid-missing"));
   CHECK(has(salsa_with(3, "1 cup vinegar, if desired"), "acid-missing"));

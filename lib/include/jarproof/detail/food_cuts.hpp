@@ -25,6 +25,12 @@ namespace jarproof::detail {
   return w;
 }
 
+/// `cubed` is one, because `cubes` is listed.
+[[nodiscard]] inline bool is_cut_word(const edition& rules, std::string_view w) {
+  return std::any_of(rules.cut_words.begin(), rules.cut_words.end(),
+                     [&](std::string_view c) { return cut_stem(c) == cut_stem(w); });
+}
+
 /// Tenths of an inch, rounded up, of the piece whose cut stands at `cut`: `3-inch cubes`, `2 cm
 /// pieces`, `half inch cubes`; nothing where no size stands before it.
 [[nodiscard]] inline std::optional<int> tenths_of_inch(const std::vector<line_token>& words,
@@ -51,10 +57,7 @@ namespace jarproof::detail {
 /// a cut, and how it was cut before changes nothing.
 [[nodiscard]] inline bool has_other_cut(const edition& rules, const plan_line& l,
                                         const process& food) {
-  const auto is_cut = [&](std::string_view w) {
-    return std::any_of(rules.cut_words.begin(), rules.cut_words.end(),
-                       [&](std::string_view c) { return cut_stem(c) == cut_stem(w); });
-  };
+  const auto is_cut = [&](std::string_view w) { return is_cut_word(rules, w); };
   for (const table& t : food.tables) {
     std::vector<line_token> listed;
     for (const std::string_view f : t.forms) {
@@ -82,6 +85,38 @@ namespace jarproof::detail {
     }
   }
   return false;
+}
+
+/// Tenths of an inch of the cubes that words name, such as `3-inch cubes` or `1-inch dice`.
+[[nodiscard]] inline std::optional<int> size_of_cubes(const std::vector<line_token>& words) {
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (!line::one_of(words[i].text,
+                      {"cubes", "cube", "cubed", "dice", "diced", "chunks", "chunk", "pieces"}))
+      continue;
+    if (const std::optional<int> size = tenths_of_inch(words, i)) return size;
+  }
+  return std::nullopt;
+}
+
+/// The form that an ingredient's own tables print for its cubes, where those of the line are
+/// larger: `half-inch-cubes` for potatoes in 1-inch cubes; empty for none.
+[[nodiscard]] inline std::string_view cubes_too_large_for(const plan_line& l,
+                                                          const std::vector<const process*>& own) {
+  const std::optional<int> size = size_of_cubes(tokens_of(plain_line(l.said->text)));
+  std::string_view printed_form;
+  for (const process* p : own) {
+    for (const table& t : p->tables) {
+      for (const std::string_view form : t.forms) {
+        const std::vector<line_token> words = tokens_of(folded(form));
+        if (words.empty() || words.back().text != "cubes") continue;
+        const std::optional<int> printed = size_of_cubes(words);
+        if (!printed) continue;
+        if (!size || *size <= *printed) return {};
+        printed_form = form;
+      }
+    }
+  }
+  return printed_form;
 }
 
 }  // namespace jarproof::detail

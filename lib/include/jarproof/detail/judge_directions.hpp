@@ -116,7 +116,9 @@ namespace jarproof::detail {
 [[nodiscard]] inline std::string_view other_method_in(const edition& rules, const method& own,
                                                       const std::vector<line_token>& s) {
   if (forbids(s)) return {};
-  const bool jars = is_about_filled_jars(s);
+  // `Method: boiling water`
+  const bool label = s.size() > 1 && s.size() < 6 && line::one_of(s[0].text, {"method", "process"});
+  const bool jars = label || is_about_filled_jars(s);
   const bool doubtful = has_one_of(s, {"not", "never", "no", "don't", "instead", "cannot", "blanch",
                                        "empty", "sterilize", "wash", "warm", "keep", "unsafe"});
   if (own.id == "pressure" && boils_closed_jars(s)) return "boil";
@@ -233,6 +235,24 @@ inline void judge_numbers(judging& j, const word& step, const std::vector<line_t
   return std::nullopt;
 }
 
+/// `Fill the jars 3/4 full of meat`: more than half of solids; not `with broth to 3/4 full`.
+[[nodiscard]] inline bool fills_over_half(const std::vector<line_token>& s) {
+  if (!has_one_of(s, {"jar", "jars", "fill", "pack"})) return false;
+  for (std::size_t at = 0; at < s.size();) {
+    const std::optional<int> sixtieths = sixtieths_at(s, at);
+    if (!sixtieths) {
+      ++at;
+      continue;
+    }
+    if (*sixtieths <= 30 || *sixtieths >= 60) continue;
+    while (at < s.size() && line::one_of(s[at].text, {"of", "the", "way", "jar", "jars"})) ++at;
+    if (at < s.size() && line::one_of(s[at].text, {"full", "with", "meat", "solids"}) &&
+        !has_one_of(s, {"soup", "stew", "mixture", "canner"}))
+      return true;
+  }
+  return false;
+}
+
 /// Says what the directions have against the plan. `food` is the process that it follows, or null,
 /// `own` is the plan's method, or null.
 inline void judge_directions(judging& j, const process* food, const method* own) {
@@ -260,6 +280,9 @@ inline void judge_directions(judging& j, const process* food, const method* own)
       }
       if (const std::string jar = large_jar_in(s); !jar.empty() && j.what.jar)
         against(step, "The directions name \"" + jar + "\".", j.what.jar->text);
+      if (least_boil && fills_over_half(s))
+        against(step, "The directions fill the jars more than half with solids.",
+                "half solids, half liquid");
       const std::optional<int> boil = least_boil ? boil_of_all(j.rules, s) : std::nullopt;
       if (boil && *boil < *least_boil)
         against(step, "The directions boil it for " + std::to_string(*boil) + " min.",

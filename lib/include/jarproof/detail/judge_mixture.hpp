@@ -3,6 +3,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -12,6 +13,7 @@
 #include <vector>
 
 #include "jarproof/detail/dry_beans.hpp"
+#include "jarproof/detail/food_cuts.hpp"
 #include "jarproof/detail/judge_process.hpp"
 #include "jarproof/detail/judge_seasonings.hpp"
 #include "jarproof/detail/mixture_parts.hpp"
@@ -98,6 +100,21 @@ inline void judge_longest_part(judging& j, const process& frame, const plan_line
          {}});
 }
 
+/// The parts of a frame are prepared as for their own hot pack, so that their cubes are no larger.
+inline void judge_cubes(judging& j, const process& frame, const plan_line& l, const ingredient& i) {
+  std::vector<const process*> own = own_processes(j.rules, i);
+  own.erase(std::remove_if(own.begin(), own.end(),
+                           [&](const process* p) { return !frame.made_of.contains(p->id); }),
+            own.end());
+  const std::string_view printed = cubes_too_large_for(l, own);
+  if (printed.empty()) return;
+  sentence_facts facts;
+  facts.found = l.said->text;
+  facts.choices = std::string(printed) + " of " + name_in(l, i);
+  finding& f = j.say("form-not-tested", place_of("ingredients", *l.said), std::move(facts));
+  cite_first(j.rules, own.front()->sources, f);
+}
+
 /// What of a line may not be in any jar, also where some of its words are not understood.
 inline void judge_half_read(judging& j, const process& frame, const plan_line& l) {
   each_ingredient(l, [&](const ingredient& i) {
@@ -120,7 +137,9 @@ inline void judge_own_lines(judging& j, const process& frame, const std::vector<
     if (is_a(j.rules, *l.reading.what, "water") && says_discarded(l)) continue;
     each_ingredient(l, [&](const ingredient& i) {
       j.shown->push_back({&i, l.reading.words});
-      if (!judge_part(j, frame, l, i)) judge_longest_part(j, frame, l, i);
+      if (judge_part(j, frame, l, i)) return;
+      judge_cubes(j, frame, l, i);
+      judge_longest_part(j, frame, l, i);
     });
   }
   judge_seasonings(j, frame, lines);

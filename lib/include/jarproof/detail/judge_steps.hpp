@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "jarproof/detail/harmless_sentences.hpp"
 #include "jarproof/detail/judge_food.hpp"
 #include "jarproof/detail/step_sentences.hpp"
 
@@ -31,6 +32,9 @@ class step_reader {
       find_telling(text, field, s);
       processed_ = processed_ || (field == "steps" && ends_process(s));
       if (is_about_serving(s)) continue;
+      if (left_out_ && comes_back(s))
+        j_.say("step-names-unlisted", place_of(field, text),
+               {text.text, {}, "\"" + s.front().text + "\"", {}, {}});
       find_foods(text, field, s);
       const auto served = std::find_if(lines_.begin(), lines_.end(),
                                        [](const plan_line& l) { return l.for_table; });
@@ -82,6 +86,7 @@ class step_reader {
   bool acid_;
   std::vector<plan_line> lines_;
   bool processed_ = false;  // a sentence before this one was about the process
+  bool left_out_ = false;   // the last sentence about food named some that stays out
 
   /// Stock is made of soup bones.
   [[nodiscard]] bool is_stock() const {
@@ -89,36 +94,6 @@ class step_reader {
       return name.find("broth") != std::string_view::npos ||
              name.find("stock") != std::string_view::npos;
     });
-  }
-
-  /// `Cool on towels overnight`, `Check the seals next day`: jars that were processed may stand.
-  /// Not a second load, not what is left, and no food that a sentence names.
-  [[nodiscard]] bool is_about_closed_jars(const std::vector<line_token>& s) const {
-    bool closed = false;
-    bool it = false;
-    for (std::size_t i = 0; i < s.size(); ++i) {
-      const std::string& w = s[i].text;
-      const bool day = i + 1 < s.size() && line::one_of(s[i + 1].text, {"day", "morning"});
-      if (line::one_of(w, {"before", "fill",   "filling",     "filled", "ladle",     "then",
-                           "pot",    "kettle", "load",        "loads",  "batch",     "other",
-                           "others", "rest",   "second",      "half",   "remaining", "some",
-                           "more",   "again",  "unprocessed", "food",   "contents",  "mixture"}) ||
-          (w == "next" && !day))
-        return false;
-      it = it || w == "it";
-      closed = closed || line::one_of(w, {"jars", "jar", "seal", "seals", "sealed", "towel",
-                                          "towels", "rack", "boards", "drafts", "draft", "label",
-                                          "lids", "rings", "bands", "em", "them"});
-    }
-    // `Cool overnight.` names nothing else that could cool.
-    if (!closed && (it || s.empty() || s.front().text != "cool")) return false;
-    name_index names(j_.rules, s);
-    for (std::size_t i = 0; i < s.size(); ++i) {
-      const name_match m = names.at(i, s.size(), true);
-      if (m.what != nullptr && m.what->id != "kitchen-utensil") return false;
-      if (is_dish_word(j_.rules, s[i].text)) return false;
-    }
-    return true;
   }
 
   [[nodiscard]] bool is_in_a_line(std::string_view w) const {
@@ -250,8 +225,9 @@ class step_reader {
         if (t.check == "too-dense" && t.id.find("tight") != std::string_view::npos &&
             is_packed_tightly())
           continue;
+        if (t.check == "standing-unsaid" && (is_about_taste(s) || simmers_on(s))) continue;
         if (t.check == "standing-unsaid" && (processed_ || ends_process(s)) &&
-            is_about_closed_jars(s))
+            is_about_closed_jars(j_.rules, s))
           continue;
         j_.say(t.check, place_of(field, text),
                {text.text,
@@ -269,7 +245,8 @@ class step_reader {
       return line::one_of(t.text, {"pot", "jar", "jars", "stir", "kettle", "olla", "frascos"});
     });
     name_index names(j_.rules, s);
-    if (keeps_out(j_.rules, s)) return;
+    left_out_ = keeps_out(j_.rules, s);
+    if (left_out_) return;
     std::size_t denied_end = 0;  // of a food that `no` takes back
     for (std::size_t from = 0; from < s.size();) {
       name_match m = names.at(from, s.size(), false);
@@ -283,8 +260,9 @@ class step_reader {
       // `no noodles or rice`
       const bool also = denied_end > 0 && m.from == denied_end + 1 &&
                         line::one_of(s[denied_end].text, {"or", "nor"});
-      if (also || is_denied(s, m.from)) {
+      if ((also || is_denied(s, m.from)) && !is_one_state(s[m.from])) {
         denied_end = m.end;
+        left_out_ = true;
         continue;
       }
       if (lines_.empty() ? is_of_process(*m.what)
@@ -300,7 +278,8 @@ class step_reader {
       // a café, `the stew` is this dish, and spaghetti sauce has no spaghetti.
       const bool sauce = title && m.end < s.size() && s[m.end].text == "sauce";
       if (sauce || line::one_of(name, {"fat", "grasa", "date", "dip", "cafe", "hot sauce"}) ||
-          is_dish_word(j_.rules, name) || is_handling(s, m, name))
+          is_dish_word(j_.rules, name) || is_handling(s, m, name) ||
+          (!tested_ && browns_in(j_.rules, s, *m.what)))
         continue;
       j_.say("step-names-unlisted", place_of(field, text),
              {text.text, {}, "\"" + name + "\"", {}, {}});
@@ -324,17 +303,6 @@ class step_reader {
       return false;
     if (i.kind == acidity::acid && (tested_ || is_seasoning(j_.rules, i))) return false;
     return !is_general_food(i.id);
-  }
-
-  /// Words of the work that are names of food elsewhere: to poke, to skim, a potato masher, a
-  /// butter knife, `put the chicken back in`.
-  [[nodiscard]] static bool is_handling(const std::vector<line_token>& s, const name_match& m,
-                                        std::string_view name) {
-    if (line::one_of(name, {"poke", "skim", "mince", "roaster", "cooking liquid"})) return true;
-    if (m.end >= s.size()) return false;
-    if (line::one_of(s[m.end].text, {"masher", "knife", "peeler"})) return true;
-    return m.end > m.from + 1 && s[m.end - 1].text == "back" &&
-           line::one_of(s[m.end].text, {"in", "into", "to", "on"});
   }
 
   /// A dish says little of what is in it; of dishes only what may not be in a jar counts.
@@ -387,12 +355,6 @@ class step_reader {
            j_.rules.acid_words.contains(std::string_view(w)) || is_dish_word(j_.rules, w) ||
            is_thing_at_hand(w) || is_in_a_line(w) ||
            std::any_of(j_.rules.telling_words.begin(), j_.rules.telling_words.end(), is_word_of);
-  }
-
-  [[nodiscard]] bool is_thing_at_hand(std::string_view w) const {
-    return line::one_of(
-        w, {"juice", "juices", "liquid", "liquids", "skins", "ingredients", "everything", "tapas",
-            "tapa", "olla", "frascos", "frasco", "tarros", "aros", "fuego"});
   }
 };
 

@@ -88,6 +88,18 @@ inline void find_amounts_of_others(state& s, name_index& names) {
   }
 }
 
+/// True unless two measures of a low-acid food cannot be the same amount: `3 cups onions (about
+/// 4 lb)`. Recipes print what was bought beside what is left of it, up to two and a half times as
+/// much (common practice, no source).
+[[nodiscard]] inline bool may_be_equal(const state& s, const measured& a, const measured& b) {
+  if (s.out.what->kind != acidity::low_acid || a.kind == measure_kind::count ||
+      b.kind == measure_kind::count)
+    return true;
+  const std::optional<measured> x = in_mg(s.rules, *s.out.what, a, {});
+  const std::optional<measured> y = in_mg(s.rules, *s.out.what, b, {});
+  return !x || !y || (x->low * 2 <= y->high * 5 && y->low * 2 <= x->high * 5);
+}
+
 /// True for a segment of nothing but a measure and plain words: `(about 1 lb)`, `2 cups in all`.
 [[nodiscard]] inline bool says_the_same(const state& s, std::size_t at, const measured& m) {
   constexpr std::string_view doubts[] = {"again", "then",  "or",    "if",     "plus",
@@ -97,7 +109,16 @@ inline void find_amounts_of_others(state& s, name_index& names) {
     if (s.uses[i] == use::other || one_of(s.text(i), doubts)) return false;
   }
   // The same measure has to be the same amount, but for rounding.
-  if (!s.out.amount || s.out.amount->kind != m.kind) return true;
+  if (!s.out.amount) return true;
+  if (s.out.amount->kind != m.kind) {
+    // `cut from about 15 lb of ears`: as it was bought, with what is thrown away.
+    for (std::size_t i = s.segment_begin(at); i < s.segment_end(at); ++i) {
+      if (one_of(s.text(i),
+                 {"from", "ears", "pods", "husk", "husks", "shell", "unshelled", "whole"}))
+        return true;
+    }
+    return may_be_equal(s, *s.out.amount, m);
+  }
   const std::int64_t low = s.out.amount->low;
   const std::int64_t high = s.out.amount->high;
   return m.low * 5 >= low * 4 && m.high * 4 <= high * 5;
@@ -317,6 +338,13 @@ inline void find_doubt_behind_name(state& s) {
       s.out.strange.push_back(w);
     std::string_view rest = w;
     number n;
+    // `2 cups lemon juice, 1/2 for the jars`: some of it goes elsewhere.
+    if (s.out.amount && !taste && i + 1 < s.segment_end(i) &&
+        is_a(s.rules, *s.out.what, "acidifier") &&
+        one_of(s.text(i + 1), {"for", "into", "goes", "in", "to"}) &&
+        take_number(rest, n) == number_fault::none && rest.empty())
+      s.out.strange.push_back(w);
+    rest = w;
     if (near && one_of(s.text(i - 1), before) && take_number(rest, n) == number_fault::none &&
         rest.empty() && s.segment_end(i) == i + 1)
       s.out.strange.push_back(w);
@@ -325,6 +353,9 @@ inline void find_doubt_behind_name(state& s) {
 
 inline void find_other_amounts(state& s, name_index& names) {
   if (s.out.what == nullptr) return;
+  if (s.out.amount && s.amount.second && s.out.amount->kind != s.amount.second->kind &&
+      !may_be_equal(s, *s.out.amount, *s.amount.second))
+    s.out.strange.push_back("two amounts");
   find_amounts_of_others(s, names);
   find_cans_instead(s);
   find_doubt_before_name(s);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <initializer_list>
 #include <iterator>
 #include <string>
 #include <string_view>
@@ -90,10 +91,11 @@ namespace jarproof::detail {
 
 /// What the headings say about one line of a list.
 struct listed_under {
-  bool heading = false;   ///< the line itself names a part of the list
-  bool serving = false;   ///< below `To serve:`
-  bool doubtful = false;  ///< below `Optional:` or `For soaking:`: it may not be in the jar
-  std::string per_jar;    ///< below `In each jar:`: `jar`
+  bool heading = false;     ///< the line itself names a part of the list
+  bool serving = false;     ///< below `To serve:`
+  bool doubtful = false;    ///< below `Optional:` or `For soaking:`: it may not be in the jar
+  bool poured_off = false;  ///< below `For the soak:` or `Brine (poured off):`
+  std::string per_jar;      ///< below `In each jar:`: `jar`
 };
 
 /// True for a heading below which everything goes into the jar: `For the brine:`. Any other word of
@@ -103,6 +105,17 @@ struct listed_under {
     return is_listed(rules.phrases.plain_headings, w.text) || is_digit(w.text.front()) ||
            !rules.heading_words.contains(std::string_view(w.text));
   });
+}
+
+/// `For the soak:`, `For the overnight brine (poured off):`.
+[[nodiscard]] inline bool is_poured_off_heading(const std::vector<line_token>& t) {
+  const auto has = [&](std::initializer_list<std::string_view> these) {
+    return std::any_of(t.begin(), t.end(), [&](const line_token& w) {
+      return std::find(these.begin(), these.end(), w.text) != these.end();
+    });
+  };
+  if (has({"then", "used", "into", "from", "not", "jar", "jars", "and"})) return false;
+  return has({"soak", "soaking", "discarded", "discard"}) || (has({"poured"}) && has({"off"}));
 }
 
 /// The headings of a list, line by line.
@@ -119,6 +132,7 @@ struct listed_under {
       now.serving = is_serving_heading(rules, text);
       std::vector<line_token> tokens = tokens_of(plain);
       line::take_per_jar(tokens, now.per_jar);
+      now.poured_off = is_poured_off_heading(tokens);
       now.doubtful = !now.serving && !is_plain_heading(rules, tokens);
       out.push_back(now);
       out.back().heading = true;

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "jarproof/detail/findings.hpp"
+#include "jarproof/detail/food_cuts.hpp"
 #include "jarproof/detail/ingredient_line.hpp"
 #include "jarproof/detail/mixture_parts.hpp"
 #include "jarproof/detail/step_sentences.hpp"
@@ -35,6 +36,16 @@ namespace jarproof::detail {
   return starts_with(after, "of ") ? trim(after.substr(3)) : after;
 }
 
+/// True for a food that is pressed or mashed, such as fruit purees.
+[[nodiscard]] inline bool is_puree(const process& p) {
+  return std::all_of(p.tables.begin(), p.tables.end(), [](const table& t) {
+    return t.forms.size() > 0 &&
+           std::all_of(t.forms.begin(), t.forms.end(), [](std::string_view form) {
+             return form.find("puree") != std::string_view::npos;
+           });
+  });
+}
+
 /// The processes of a line's food by its name, or else by what its ingredient is canned as alone.
 [[nodiscard]] inline std::vector<const process*> foods_of(const edition& rules,
                                                           const plan_line& l) {
@@ -43,7 +54,14 @@ namespace jarproof::detail {
   if (l.reading.what == nullptr) return named;
   // `venison, ground` and `green beans, dried` are other foods than the word before the comma.
   const bool same = !named.empty() && read_line(rules, before_comma).what == l.reading.what;
-  return same ? named : own_processes(rules, *l.reading.what);
+  if (same) return named;
+  std::vector<const process*> own = own_processes(rules, *l.reading.what);
+  // `8 lb strawberries` are no puree until somebody says so.
+  if (std::none_of(l.reading.telling.begin(), l.reading.telling.end(),
+                   [](const telling_word* t) { return t->check == "low-acid-puree"; }))
+    own.erase(std::remove_if(own.begin(), own.end(), [](const process* p) { return is_puree(*p); }),
+              own.end());
+  return own;
 }
 
 /// True for a plain acid food, such as sliced apples, whose tables are for pieces: pressed or
@@ -161,10 +179,17 @@ namespace jarproof::detail {
   if (foods.empty()) return foods;
   // Slices of fruit may become sauce; meat in cubes stays in cubes.
   if (foods.front()->kind == food_class::acid) return foods;
+  // `venison, cubed` is known as `cubed venison`.
+  std::vector<std::string> words = line->reading.words;
+  for (std::string& w : line::words_of(line->reading.name)) {
+    if (is_cut_word(j.rules, w)) words.push_back(std::move(w));
+  }
   const auto lists_cut = [&](const process* p) {
     return std::any_of(p->tables.begin(), p->tables.end(), [&](const table& t) {
-      return std::any_of(t.forms.begin(), t.forms.end(),
-                         [&](std::string_view form) { return says(line->reading, form); });
+      return std::any_of(t.forms.begin(), t.forms.end(), [&](std::string_view form) {
+        return std::any_of(words.begin(), words.end(),
+                           [&](const std::string& w) { return cut_stem(w) == cut_stem(form); });
+      });
     });
   };
   if (std::any_of(foods.begin(), foods.end(), lists_cut))

@@ -25,6 +25,7 @@ struct plan_line {
   std::optional<measured> amount;  ///< of the whole batch; nothing where it cannot be known
   bool for_table = false;          ///< it stands below `To serve:`
   bool doubtful = false;           ///< by its heading it may not be in the jar
+  bool poured_off = false;         ///< by its heading it is poured off
 };
 
 /// Water that does not stay in the jar, where the line itself says so. Soaking water alone may end
@@ -115,7 +116,8 @@ struct plan_line {
     reading.at_serving = reading.at_serving || serving;
     if (reading.per_jar.empty()) reading.per_jar = under[i].per_jar;
     std::optional<measured> amount = batch_amount(j, reading);
-    out.push_back({&w, std::move(reading), amount, serving, under[i].doubtful});
+    out.push_back(
+        {&w, std::move(reading), amount, serving, under[i].doubtful, under[i].poured_off});
   }
   return out;
 }

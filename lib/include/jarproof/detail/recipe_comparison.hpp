@@ -151,6 +151,12 @@ class recipe_comparison : public recipe_places {
       hold("amount-unknown", at(line), std::move(facts));
       return;
     }
+    if (line.amount && near_to(j_.rules, *line.reading.what, part) < nearness::kind) {
+      facts.reason = "another kind than the recipe's own counts by its weight";
+      facts.instead = "Write how much it weighs, or use " + food_text(part) + ".";
+      hold("amount-unknown", at(line), std::move(facts));
+      return;
+    }
     facts.reason =
         "the published recipe measures " + food_text(part) + " in `" + std::string(part.unit) + "`";
     facts.instead = "Write how much it is in that measure.";
@@ -337,47 +343,71 @@ class recipe_comparison : public recipe_places {
   /// All kinds of a family together against all of them in the recipe, by weight where they are
   /// measured in different ways; nothing where no published weight leads there.
   [[nodiscard]] std::optional<bool> family_fits(std::string_view family) const {
-    const measure_unit* common = nullptr;
-    bool same = true;
+    const std::optional<bool> as_printed = fits_as_printed(family);
+    return as_printed ? as_printed : fits_by_weight(family);
+  }
+
+  /// In the one measure that the recipe prints for the whole family; nothing where it prints more
+  /// than one, or pieces of another kind stand for its own: six bell peppers are not six chiles.
+  [[nodiscard]] std::optional<bool> fits_as_printed(std::string_view family) const {
+    const recipe_part* first = nullptr;
     std::int64_t allowed = 0;
     std::int64_t given = 0;
-    for (const int pass : {0, 1}) {
-      const measure_unit& ounces = *unit_named("oz");
-      allowed = 0;
-      given = 0;
-      for (const recipe_part& part : recipe_.parts) {
-        if (family_of(part) != family) continue;
-        const measure_unit& unit = *unit_named(part.unit);
-        if (common == nullptr) common = &unit;
-        if (pass == 0) {
-          same = same && unit.kind == common->kind && unit.counts == common->counts;
-          allowed += at_scale(part).most;
-        } else {
-          const ingredient& food = *find(j_.rules.ingredients, part.foods[0]);
-          const measured printed{unit.kind, at_scale(part).most, at_scale(part).most, unit.counts,
-                                 false};
-          const std::optional<measured> weight =
-              converted(j_.rules, food, printed, ounces, line::words_of(part.form));
-          if (!weight) return std::nullopt;
-          allowed += weight->low;
-        }
-        for (std::size_t i = 0; i < lines_.size(); ++i) {
-          if (part_of_[i] != &part) continue;
-          const plan_line& l = lines_[i];
-          if (!l.amount || !l.reading.open.empty()) return std::nullopt;
-          const std::optional<measured> one = converted(
-              j_.rules, *l.reading.what, *l.amount, pass == 0 ? *common : ounces, l.reading.words);
-          if (!one) {
-            if (pass == 1) return std::nullopt;
-            same = false;
-            continue;
-          }
-          given += one->high;
-        }
+    for (const recipe_part& part : recipe_.parts) {
+      if (family_of(part) != family) continue;
+      if (first == nullptr) first = &part;
+      const measure_unit& common = *unit_named(first->unit);
+      const measure_unit& unit = *unit_named(part.unit);
+      const bool pieces = common.kind == measure_kind::count;
+      if (unit.kind != common.kind || unit.counts != common.counts) return std::nullopt;
+      if (pieces && part.foods[0] != first->foods[0]) return std::nullopt;
+      allowed += at_scale(part).most;
+      for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (part_of_[i] != &part) continue;
+        const plan_line& l = lines_[i];
+        if (!l.amount || !l.reading.open.empty()) return std::nullopt;
+        if (pieces && near_to(j_.rules, *l.reading.what, part) < nearness::kind)
+          return std::nullopt;
+        const std::optional<measured> one =
+            converted(j_.rules, *l.reading.what, *l.amount, common, l.reading.words);
+        if (!one) return std::nullopt;
+        given += one->high;
       }
-      if (same) break;  // the first pass, in the printed measure, is enough
     }
     return given <= allowed;
+  }
+
+  [[nodiscard]] std::optional<bool> fits_by_weight(std::string_view family) const {
+    std::int64_t allowed = 0;
+    std::int64_t given = 0;
+    for (const recipe_part& part : recipe_.parts) {
+      if (family_of(part) != family) continue;
+      const measure_unit& unit = *unit_named(part.unit);
+      const std::int64_t most = at_scale(part).most;
+      const std::optional<measured> printed =
+          weight_of(*find(j_.rules.ingredients, part.foods[0]),
+                    {unit.kind, most, most, unit.counts, false}, line::words_of(part.form));
+      if (!printed) return std::nullopt;
+      allowed += printed->low;
+      for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (part_of_[i] != &part) continue;
+        const plan_line& l = lines_[i];
+        if (!l.amount || !l.reading.open.empty()) return std::nullopt;
+        const std::optional<measured> one = weight_of(*l.reading.what, *l.amount, l.reading.words);
+        if (!one) return std::nullopt;
+        given += one->high;
+      }
+    }
+    return given <= allowed;
+  }
+
+  /// In ounces. The weight of a piece is the food's own: kinds of chile weigh from 6 to 60 g.
+  [[nodiscard]] std::optional<measured> weight_of(const ingredient& i, const measured& m,
+                                                  const std::vector<std::string>& words) const {
+    const bool own = std::any_of(i.weights.begin(), i.weights.end(),
+                                 [&](const measure_weight& w) { return w.unit == m.counts; });
+    if (m.kind == measure_kind::count && !own) return std::nullopt;
+    return converted(j_.rules, i, m, *unit_named("oz"), words);
   }
 };
 

@@ -60,7 +60,8 @@ class recipe_places {
     const bool kept = says(l.reading, "then") || says(l.reading, "used") ||
                       says(l.reading, "into") || says(l.reading, "from");
     if (kept) return false;
-    if (says_discarded(l) || says(l.reading, "soak") || says(l.reading, "soaking")) return true;
+    if (l.poured_off || says_discarded(l) || says(l.reading, "soak") || says(l.reading, "soaking"))
+      return true;
     return says(l.reading, "brine") &&
            std::any_of(recipe_.parts.begin(), recipe_.parts.end(), [](const recipe_part& p) {
              return p.discarded && p.form.find("brine") != std::string_view::npos;

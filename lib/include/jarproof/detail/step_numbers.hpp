@@ -237,8 +237,13 @@ namespace jarproof::detail {
   return std::nullopt;
 }
 
-/// A jar larger than a quart that a sentence names, or empty: `64 oz jars`, `3 liter jars`.
+/// A jar larger than a quart that a sentence names, or empty: `64 oz jars`, `3 liter jars`, `Jars:
+/// half-gallon`.
 [[nodiscard]] inline std::string large_jar_in(const std::vector<line_token>& s) {
+  const bool label = s.size() < 6 && !s.empty() && line::one_of(s[0].text, {"jar", "jars"});
+  for (std::size_t i = 1; label && i < s.size(); ++i) {
+    if (s[i].text.find("gallon") != std::string::npos || s[i].text == "gal") return "gallon jar";
+  }
   for (std::size_t i = 0; i + 1 < s.size(); ++i) {
     std::size_t at = i;
     const std::optional<int> number = sixtieths_at(s, at);

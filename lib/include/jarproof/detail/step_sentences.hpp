@@ -58,6 +58,25 @@ namespace jarproof::detail {
   });
 }
 
+/// `no raw rice`, `do not add uncooked noodles`: cooked they may go in.
+[[nodiscard]] inline bool is_one_state(const line_token& t) {
+  return line::one_of(t.text, {"raw", "uncooked", "dry", "dried", "instant", "cooked", "plain",
+                               "extra", "leftover", "too", "much"});
+}
+
+/// `they go in the jars`, `it is added to each jar`: what the sentence before it left out.
+[[nodiscard]] inline bool comes_back(const std::vector<line_token>& sentence) {
+  if (sentence.empty() ||
+      !line::one_of(sentence.front().text, {"they", "it", "these", "those", "that", "which"}))
+    return false;
+  const auto has = [&](std::initializer_list<std::string_view> these) {
+    return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
+      return std::find(these.begin(), these.end(), t.text) != these.end();
+    });
+  };
+  return has({"go", "goes", "add", "added", "put"}) && !has({"not", "never", "serving", "table"});
+}
+
 /// `Do not add rice or pasta before canning`: foods that stay out, and nothing else in the
 /// sentence.
 [[nodiscard]] inline bool keeps_out(const edition& rules, const std::vector<line_token>& sentence) {
@@ -73,6 +92,7 @@ namespace jarproof::detail {
   name_index names(rules, sentence);
   for (std::size_t at = start + 2; at < end;) {
     const name_match m = names.at(at, end, true);
+    if (is_one_state(sentence[at])) return false;
     if (m.what == nullptr && !line::one_of(sentence[at].text, {"or", "and", "nor", "any", "the"}))
       return false;
     at = m.what == nullptr ? at + 1 : m.end;
