@@ -306,6 +306,29 @@ TEST_CASE("labels of a recipe and jars that are filled over half with solids are
   }
 }
 
+TEST_CASE("ranges, metric numbers and short names of methods are read") {
+  for (const char* step :
+       {"Process 50-60 minutes.", "Vent 5-7 minutes.", "Process at 5-8 lbs.",
+        "Leave 1 cm headspace.", "Leave 12 mm headspace.", "Process at 35 kPa.",
+        "Process at 0.35 bar.", "BWB 3 hours.", "HWB 3 hours.", "WB 3 hours.", "Cold pack 3 hours.",
+        "Boil in canner 3 hrs.", "Add 2 tbsp vinegar to each jar and boil 3 hours.",
+        "Process 20 m.", "Give them 20 minutes.", "Canner time 20.",
+        "After the jiggler starts, 20 min."}) {
+    CAPTURE(std::string(step));
+    CHECK(has(soup_by(step), "steps-against-plan"));
+  }
+  // 25 mm are printed for 1 in, 103 kPa are marked for 15 psi.
+  for (const char* step : {"Process 75-80 minutes.", "Process 1-1/4 hours.", "Vent 10-12 minutes.",
+                           "Leave 2.5 cm headspace.", "Process at 103 kPa for 75 minutes.",
+                           "Cover with boiling water or broth."}) {
+    CAPTURE(std::string(step));
+    CHECK_FALSE(has(soup_by(step), "steps-against-plan"));
+  }
+  CHECK(has(soup_by("Chill for 5 days, skim the fat, then fill the jars."), "standing-unsaid"));
+  CHECK_FALSE(
+      has(soup_by("Chill for 2 days, skim the fat, then fill the jars."), "standing-unsaid"));
+}
+
 TEST_SUITE_END();
 
 }  // namespace

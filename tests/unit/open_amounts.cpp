@@ -267,6 +267,44 @@ TEST_CASE("two measures of one line that cannot be the same amount leave it open
   }
 }
 
+TEST_CASE("an amount of each counts for every one") {
+  const auto onions = [](const std::string& line) {
+    return canned({tomatoes, line, peppers, juice, "3 tsp canning salt"}, salsa);
+  };
+  CHECK(onions("2 1/2 cups red onions and 2 1/2 cups white onions, chopped").verdict !=
+        verdict::rejected);
+  for (const char* line :
+       {"5 cups each red and yellow onions, chopped", "5 cups ea. red & yellow onions, chopped",
+        "5 cups of each: red, yellow onions", "5 cups onions, both red and yellow",
+        "red and yellow onions, 5 cups each"}) {
+    CAPTURE(std::string(line));
+    CHECK(onions(line).verdict != verdict::accepted);
+  }
+  // Two foods are two lines.
+  const jarproof::report soup = judged(
+      "altitude: 4600 ft\npack: hot\njar: quart\nmethod: pressure\ngauge: weighted\npressure: 15 "
+      "psi\ntime: 75 min\nsolids: 1/2\nbatch: 7 qt\nprepared: [boiled 5 min]\ningredients: [2 cups "
+      "each carrots and corn, 4 qt beef broth]\n");
+  CHECK(soup.verdict == verdict::accepted);
+  REQUIRE(soup.ingredients.size() == 3);
+  CHECK(soup.ingredients[0].amount == "2 cup");
+  CHECK(soup.ingredients[1].amount == "2 cup");
+}
+
+TEST_CASE("a second number of a line puts the first in doubt") {
+  for (const char* line :
+       {"4 cups chopped peppers (I used 6)", "4 cups chopped peppers (6 is better)",
+        "4 cups chopped peppers, 6 if small", "4 cups chopped peppers (6 max)"}) {
+    CAPTURE(std::string(line));
+    CHECK(salsa_with(tomatoes, line, juice).verdict != verdict::accepted);
+  }
+  CHECK(salsa_with(tomatoes, peppers, "1 1/2 cups bottled lemon juice (1)").verdict !=
+        verdict::accepted);
+  CHECK(salsa_with(tomatoes, "4 cups chopped peppers (about 8)", juice).verdict ==
+        verdict::accepted);
+  CHECK(beans_with("4 cups water (6 if needed)").verdict != verdict::accepted);
+}
+
 TEST_SUITE_END();
 
 }  // namespace

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -53,6 +54,46 @@ inline void judge_dry_beans(judging& j, const process& food, const plan_line& l)
   finding& f = j.say("beans-not-rehydrated", place_of("ingredients", *l.said),
                      {l.said->text, "beans rehydrated", {}, {}, {}});
   cite_first(j.rules, food.sources, f);
+}
+
+/// Directions for dried beans that leave the soaking or the boiling out: whatever the plan states
+/// beside them, beans go in as the directions have it. Lines may say it too.
+inline void judge_bean_steps(judging& j, const process& food) {
+  const bool rehydrates =
+      food.recipe != recipe_kind::frame &&
+      std::any_of(food.conditions.begin(), food.conditions.end(),
+                  [](const condition& c) { return c.check == "beans-not-rehydrated"; });
+  if (!rehydrates || j.what.steps.empty()) return;
+  bool soaked = false;
+  bool boiled = false;
+  for (const plan_line& l : read_lines(j)) {
+    if (l.reading.what == nullptr) continue;
+    const bool ready = is_a(j.rules, *l.reading.what, "rehydrated-legume");
+    soaked = soaked || ready || says(l.reading, "soaked") || says(l.reading, "rehydrated");
+    boiled = boiled || ready || says(l.reading, "boiled") || says(l.reading, "cooked") ||
+             says(l.reading, "rehydrated");
+  }
+  for (const word& step : j.what.steps) {
+    const std::vector<line_token> words = tokens_of(plain_line(step.text));
+    for (std::size_t i = 0; i < words.size(); ++i) {
+      const std::string& w = words[i].text;
+      if (i > 0 && line::one_of(words[i - 1].text, {"not", "never", "no", "without", "don't"}))
+        continue;
+      soaked = soaked || line::one_of(w, {"soak", "soaked", "soaking", "remojo", "remojar",
+                                          "remoje", "rehydrate", "rehydrated", "stand"});
+      boiled = boiled || line::one_of(w, {"boil", "boiled", "boiling", "simmer", "cook", "hierva",
+                                          "hervir", "cueza", "cocer"});
+    }
+  }
+  if (soaked && boiled) return;
+  const word& first = j.what.steps.front();
+  j.say("steps-against-plan", place_of("steps", first),
+        {first.text,
+         "beans rehydrated",
+         soaked ? "The directions do not boil the beans before they are filled."
+                : "The directions do not soak the beans.",
+         {},
+         {}});
 }
 
 }  // namespace jarproof::detail

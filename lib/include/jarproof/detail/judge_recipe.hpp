@@ -12,6 +12,7 @@
 
 #include "jarproof/detail/dry_beans.hpp"
 #include "jarproof/detail/mixture_parts.hpp"
+#include "jarproof/detail/plain_foods.hpp"
 #include "jarproof/detail/recipe_comparison.hpp"
 
 namespace jarproof::detail {
@@ -288,6 +289,9 @@ inline void judge_tested_recipe(judging& j, const process& p) {
     const plan_line& l = lines[i];
     if (l.reading.what == nullptr || !l.reading.strange.empty() || l.reading.at_serving) continue;
     judge_dry_beans(j, p, l);
+    if (keeps_skins(p, l) && l.reading.what->kind != acidity::low_acid)
+      j.say("ingredient-unknown", place_of("ingredients", *l.said),
+            {l.said->text, "peeled", {}, "The published recipe peels it.", {}});
     if (!m.placed[i] && !answers_acid(j, p, l.reading)) judge_stranger(j, p, l, *l.reading.what);
     for (const other_ingredient& o : l.reading.others) {
       if (!has_part_for(j.rules, p, *o.what)) {

@@ -135,12 +135,40 @@ class step_reader {
            !own_processes(j_.rules, i).empty();
   }
 
+  [[nodiscard]] bool has_part(part_role role) const {
+    return std::any_of(food_->recipes.begin(), food_->recipes.end(), [&](const tested_recipe& r) {
+      return std::any_of(r.parts.begin(), r.parts.end(),
+                         [&](const recipe_part& p) { return p.role == role; });
+    });
+  }
+
+  [[nodiscard]] bool has_low_acid_anchor() const {
+    return std::any_of(food_->recipes.begin(), food_->recipes.end(), [](const tested_recipe& r) {
+      return std::any_of(r.parts.begin(), r.parts.end(), [](const recipe_part& p) {
+        return p.anchor && p.role == part_role::low_acid;
+      });
+    });
+  }
+
   /// A published recipe is thickened, pressed and put aside as it was tested; one of an acid food
-  /// also soaks overnight and cooks down slowly.
-  [[nodiscard]] bool is_tested_work(const telling_word& t) const {
-    if (line::one_of(t.check, {"low-acid-puree", "thickener-in-jar", "too-dense", "fat-in-jar"}))
-      return true;
-    return acid_ && t.check != "steps-against-plan";
+  /// also soaks overnight and cooks down slowly. Low-acid food is pressed nowhere, and thickened
+  /// only by boiling down.
+  [[nodiscard]] bool is_tested_work(const telling_word& t, const std::vector<line_token>& s) const {
+    const auto has = [&](std::initializer_list<std::string_view> these) {
+      return std::any_of(s.begin(), s.end(), [&](const line_token& w) {
+        return std::find(these.begin(), these.end(), w.text) != these.end();
+      });
+    };
+    // Mashed beans and beets are no pickles.
+    const bool mashed = t.check == "low-acid-puree" && t.id.find("mash") != std::string_view::npos;
+    if (acid_) return t.check != "steps-against-plan" && !(mashed && has_low_acid_anchor());
+    if (t.check == "too-dense") return true;
+    if (t.check == "low-acid-puree")  // tomatoes for a sauce go through a mill
+      return has({"tomato", "tomatoes"}) || !has_low_acid_anchor();
+    if (t.check == "fat-in-jar") return has_part(part_role::fat);
+    if (t.check != "thickener-in-jar") return false;
+    return has_part(part_role::starch) ||
+           (has({"simmer", "cook", "boil"}) && has({"until", "till", "til"}));
   }
 
   /// The name of another published food that a title has in place of the plan's own: `Apple pie
@@ -209,10 +237,10 @@ class step_reader {
     for (const list<telling_word>& words : {j_.rules.telling_words, j_.rules.step_words}) {
       if (words.begin() == j_.rules.step_words.begin() && forbids(s)) continue;
       for (const telling_word& t : words) {
-        if (tested_ && is_tested_work(t)) continue;
+        if (tested_ && is_tested_work(t, s)) continue;
         if (!decides(j_.what, s, t)) continue;
         if (t.check == "low-acid-puree" && acid_) {
-          if (food_ != nullptr && is_in_pieces(*food_) && field == "steps")
+          if ((tested_ || is_in_pieces(*food_)) && field == "steps")
             j_.say("steps-against-plan", place_of(field, text),
                    {text.text,
                     "pieces",
@@ -293,7 +321,7 @@ class step_reader {
     const bool by_lines =
         !lines_.empty() && food_ != nullptr && food_->recipe == recipe_kind::frame;
     if (!by_lines && is_of_process(i)) return false;
-    if (is_low_acid_food(j_.rules, i)) return true;
+    if (is_low_acid_food(j_.rules, i) || is_a(j_.rules, i, "alcohol")) return true;
     const bool named = food_ != nullptr && food_->recipe != recipe_kind::frame;
     const auto is = [&](std::string_view trait) { return is_a(j_.rules, i, trait); };
     if (named && is("condiment")) return true;

@@ -34,6 +34,7 @@ struct line_reading {
   std::string per_jar;  ///< `quart` of `per quart`, `jar` of `in each jar`
   std::optional<int> vinegar_percent;
   std::string open;         ///< words that leave the amount open: `plus more`
+  bool each = false;        ///< `1 cup each carrots and corn`: the amount is that of every one
   bool at_serving = false;  ///< said to be for the table, not for the jar
 };
 

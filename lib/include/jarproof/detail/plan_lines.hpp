@@ -93,6 +93,28 @@ struct plan_line {
   return stir && vessel;
 }
 
+/// `1 cup each carrots and corn` as two lines; any other line as it is.
+[[nodiscard]] inline std::vector<plan_line> one_for_each(plan_line line) {
+  if (!line.reading.each) return {std::move(line)};
+  std::vector<other_ingredient> more;
+  std::vector<other_ingredient>& others = line.reading.others;
+  const auto own = std::stable_partition(others.begin(), others.end(),
+                                         [](const other_ingredient& o) { return o.instead; });
+  std::move(own, others.end(), std::back_inserter(more));
+  others.erase(own, others.end());
+  std::vector<plan_line> out{line};
+  for (const other_ingredient& o : more) {
+    plan_line next = line;
+    next.reading.what = o.what;
+    next.reading.name = o.name;
+    next.reading.others.clear();
+    next.amount = o.amount ? o.amount : line.amount;
+    next.reading.amount = next.amount;
+    out.push_back(std::move(next));
+  }
+  return out;
+}
+
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
   const std::vector<word>& said = j.what.ingredients;
@@ -115,9 +137,9 @@ struct plan_line {
     line_reading reading = read_line(j.rules, w.text);
     reading.at_serving = reading.at_serving || serving;
     if (reading.per_jar.empty()) reading.per_jar = under[i].per_jar;
-    std::optional<measured> amount = batch_amount(j, reading);
-    out.push_back(
-        {&w, std::move(reading), amount, serving, under[i].doubtful, under[i].poured_off});
+    const std::optional<measured> amount = batch_amount(j, reading);
+    plan_line line{&w, std::move(reading), amount, serving, under[i].doubtful, under[i].poured_off};
+    for (plan_line& one : one_for_each(std::move(line))) out.push_back(std::move(one));
   }
   return out;
 }

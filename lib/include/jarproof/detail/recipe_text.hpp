@@ -141,7 +141,9 @@ class recipe_text_reader {
                  !ends_sentence(l.text) && !yield_of(l.text, true)) {
         ingredients_.add(l);  // a list goes on below its notes
       } else if (!take_yield(l, true)) {
-        const bool aside = part == text_part::reviews || is_aside(l.text);
+        // `Step 2` below reviews belongs to the recipe again.
+        const bool step = folds_to(l.text.substr(0, 4), "step");
+        const bool aside = (part == text_part::reviews && !step) || is_aside(l.text);
         (aside ? out_.asides : out_.notes).push_back(said_in(l));
       }
     }

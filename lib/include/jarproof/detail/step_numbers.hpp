@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
 #include <initializer_list>
 #include <optional>
 #include <string>
@@ -36,7 +37,7 @@ namespace jarproof::detail {
       {"ninety", 90},  {"hundred", 100}, {"una", 1},        {"dos", 2},      {"tres", 3},
       {"cuatro", 4},   {"cinco", 5},     {"diez", 10},      {"quince", 15},  {"veinte", 20},
       {"treinta", 30}, {"cuarenta", 40}, {"cincuenta", 50}, {"sesenta", 60}, {"setenta", 70},
-      {"ochenta", 80}, {"noventa", 90}};
+      {"ochenta", 80}, {"noventa", 90},  {"un", 1}};
   for (const pair& p : pairs) {
     if (p.word == w) return p.value;
   }
@@ -96,6 +97,16 @@ namespace jarproof::detail {
       ++at;
       continue;
     }
+    // `18-20 minutes` comes as two numbers, and promises no more than the first.
+    const auto is_whole = [&](std::size_t k) {
+      return std::all_of(s[k].text.begin(), s[k].text.end(), is_digit);
+    };
+    if (at + 1 < s.size() && is_whole(at) && is_whole(at + 1) &&
+        s[at].segment == s[at + 1].segment) {
+      out.push_back(s[at]);
+      at += 2;
+      continue;
+    }
     const std::size_t dash = w.find('-');
     int value = number_word(w.substr(0, dash));
     if (value >= 20 && dash != std::string_view::npos) value += number_word(w.substr(dash + 1));
@@ -140,7 +151,8 @@ namespace jarproof::detail {
     const bool size = line::one_of(s[i].text, {"pint", "pints", "quart", "quarts"});
     const bool end =
         (s[i].text == "for" && has_one_of(s, {"canner", "process", "pressure", "rock"})) ||
-        (i == 0 && s[i].text == "process");
+        (i == 0 && s[i].text == "process") ||
+        (s[i].text == "time" && has_one_of(s, {"canner", "processing"}));
     if (!size && !end) continue;
     std::size_t at = i + 1;
     while (at < s.size() && line::one_of(s[at].text, {"for", "at", "take", "need", "get", "jars"}))
@@ -214,7 +226,14 @@ namespace jarproof::detail {
                      "canner", "rack", "root", "roots", "tops", "cut"}))
     return std::nullopt;
   const std::optional<int> sixtieths = largest_before(s, {"inch", "inches", "in", "\"", "pulgada"});
-  if (!sixtieths) return std::nullopt;
+  if (!sixtieths) {
+    // 25.4 mm to the inch; 25 mm stand for an inch and 6 mm for a quarter of one.
+    const std::optional<int> cm = largest_before(s, {"cm", "centimeters", "centimetres"});
+    const std::optional<int> mm = largest_before(s, {"mm", "millimeters", "millimetres"});
+    if (!cm && !mm) return std::nullopt;
+    const int tenths_of_mm = std::min(cm ? *cm * 10 : *mm, 60 * 1'000) / 6;
+    return (tenths_of_mm + 9) * 1'000 / 254;
+  }
   // Whoever leaves feet of it has no jar: the figure only has to stay a number.
   return std::min(*sixtieths, 60 * 1'000) * 50 / 3;
 }
@@ -228,6 +247,13 @@ namespace jarproof::detail {
   const std::optional<int> sixtieths =
       largest_before(s, {"psi", "pounds", "pound", "lb", "lbs", "libras", "psig"});
   if (sixtieths) return *sixtieths / 60;
+  // 6.895 kPa to the psi (NIST SP 811, B.8); weights are marked in round kPa.
+  const std::optional<int> kpa = largest_before(s, {"kpa"});
+  const std::optional<int> bar = largest_before(s, {"bar"});
+  if (kpa || bar) {
+    const int pascals = std::min(kpa ? *kpa : *bar * 100, 60'000) * 1'000 / 60;
+    return (pascals + 3'447) / 6'895;  // 103 kPa are marked for 15 psi
+  }
   // `Set the weight at 5.`
   for (std::size_t i = 0; i + 2 < s.size(); ++i) {
     std::size_t at = i + 2;
@@ -237,26 +263,68 @@ namespace jarproof::detail {
   return std::nullopt;
 }
 
-/// A jar larger than a quart that a sentence names, or empty: `64 oz jars`, `3 liter jars`, `Jars:
-/// half-gallon`.
-[[nodiscard]] inline std::string large_jar_in(const std::vector<line_token>& s) {
+/// A jar that a sentence names, in thousandths of a fl oz, with its words.
+struct step_jar {
+  std::int64_t millis;
+  std::string text;
+};
+
+/// `quart mason jars`, `64 oz jars`, `3 liter jars`, `in quarts`, `Jars: half-gallon`.
+[[nodiscard]] inline std::vector<step_jar> jars_in(const std::vector<line_token>& s) {
+  std::vector<step_jar> out;
   const bool label = s.size() < 6 && !s.empty() && line::one_of(s[0].text, {"jar", "jars"});
-  for (std::size_t i = 1; label && i < s.size(); ++i) {
-    if (s[i].text.find("gallon") != std::string::npos || s[i].text == "gal") return "gallon jar";
-  }
-  for (std::size_t i = 0; i + 1 < s.size(); ++i) {
+  const auto volume_of = [](std::string_view unit, std::int64_t sixtieths) -> std::int64_t {
+    // 1 L = 33.814 fl oz (NIST SP 811, B.8).
+    if (line::one_of(unit, {"oz", "ounce", "ounces", "floz"})) return sixtieths * 1'000 / 60;
+    if (line::one_of(unit, {"ml", "milliliter", "milliliters", "millilitre", "millilitres"}))
+      return sixtieths * 33'814 / 60'000;
+    if (line::one_of(unit, {"liter", "litre", "l", "liters", "litres", "litro", "litros"}))
+      return sixtieths * 33'814 / 60;
+    if (line::one_of(unit, {"gallon", "gal", "gallons"})) return sixtieths * 128'000 / 60;
+    return 0;
+  };
+  for (std::size_t i = 0; i < s.size(); ++i) {
     std::size_t at = i;
+    std::int64_t millis = 0;
     const std::optional<int> number = sixtieths_at(s, at);
-    if (!number || at + 1 >= s.size() || *number <= 0) continue;
-    const std::string& unit = s[at].text;
-    if (!line::one_of(s[at + 1].text, {"jar", "jars"})) continue;
-    const bool ounces = line::one_of(unit, {"oz", "ounce", "ounces"}) && *number > 33 * 60;
-    const bool liters =
-        line::one_of(unit, {"liter", "litre", "l", "liters", "litres"}) && *number > 60;
-    const bool gallons = unit == "gallon" || unit == "gal";
-    if (ounces || liters || gallons) return s[i].text + " " + unit + " jars";
+    std::string text = s[i].text;
+    if (number) {
+      if (at >= s.size() || *number > 60 * 10'000) continue;
+      text += " " + s[at].text;
+      millis = volume_of(s[at].text, *number);
+      // `2 quart jars` are two of them.
+      if (millis == 0) continue;
+      ++at;
+    } else if (text.find("gallon") != std::string::npos) {
+      const bool half = text == "half-gallon" || (i > 0 && s[i - 1].text == "half");
+      millis = half ? 64'000 : 128'000;
+      at = i + 1;
+    } else if (line::one_of(text, {"quart", "quarts", "qt", "qts"})) {
+      millis = 32'000;
+      at = i + 1;
+    } else if (line::one_of(text, {"pint", "pints", "pt", "pts"})) {
+      const bool half = i > 0 && line::one_of(s[i - 1].text, {"half", "1/2"});
+      millis = half ? 8'000 : 16'000;
+      at = i + 1;
+    } else {
+      continue;
+    }
+    // `frascos de un litro`, `can mine in quarts`
+    const bool behind = i > 1 && line::one_of(s[i - 2].text, {"frasco", "frascos", "tarros"}) &&
+                        s[i - 1].text == "de";
+    const bool plural = line::one_of(text, {"quarts", "pints", "qts", "pts"}) && i > 0 &&
+                        line::one_of(s[i - 1].text, {"in", "into"});
+    while (
+        at < s.size() &&
+        line::one_of(s[at].text,
+                     {"canning",    "mason",   "glass", "hot",        "clean",   "warm",  "sterile",
+                      "sterilized", "wide",    "mouth", "wide-mouth", "regular", "size",  "sized",
+                      "preserving", "storage", "or",    "and",        "half",    "quart", "pint"}))
+      ++at;
+    const bool jar = at < s.size() && line::one_of(s[at].text, {"jar", "jars"});
+    if (jar || behind || plural || label) out.push_back({millis, text + " jars"});
   }
-  return {};
+  return out;
 }
 
 }  // namespace jarproof::detail
