@@ -178,6 +178,41 @@ TEST_CASE("directions that print the time of the lowest kitchens warn where anot
   }
 }
 
+TEST_CASE("meat that directions call by its last word is that of the list") {
+  // USDA Complete Guide (2015), part 5, page 5-7, chile con carne: 3 lb ground beef to 3 cups of
+  // beans; pumpkin and winter squash, part 4, page 4-17: 1-inch cubes.
+  const auto chili = [](const std::string& step) {
+    return judged(
+        "altitude: 800 ft\nfood: chile con carne\npack: hot\njar: pint\nmethod: pressure\ngauge: "
+        "weighted\npressure: 10 psi\ntime: 75 min\nprepared: [beans rehydrated]\ningredients: [\"3 "
+        "cups dried red kidney beans, soaked overnight and boiled 30 minutes\", 3 lb ground beef, "
+        "1 1/2 cups chopped onion, 5 tsp salt, 1 tsp pepper, 4 tbsp chili powder, 2 quarts crushed "
+        "tomatoes]\nsteps: [\"" +
+        step + "\"]\n");
+  };
+  CHECK(chili("Brown the beef with the onions and drain off the fat.").verdict ==
+        verdict::accepted);
+  for (const char* step :
+       {"Add 2 lb more beef.", "Use 5 lb of beef.", "Puree half the beans and stir them in.",
+        "Mash some of the beans to thicken it.", "Do not drain the fat.", "Add a can of beer."}) {
+    CAPTURE(std::string(step));
+    CHECK(chili(step).verdict != verdict::accepted);
+  }
+  const auto squash = [](const std::string& step) {
+    return judged(
+        "altitude: 800 ft\nfood: winter squash\npack: hot\njar: quart\nmethod: pressure\ngauge: "
+        "weighted\npressure: 10 psi\ntime: 90 min\nsteps: [\"" +
+        step + "\"]\n");
+  };
+  CHECK(squash("Cut in 1-inch cubes and boil 2 minutes.").verdict == verdict::accepted);
+  for (const char* step :
+       {"Cut in 3-inch chunks.", "Steam and whip with a mixer.",
+        "Roast, scoop out the flesh and fill the jars.", "Pack dry without liquid."}) {
+    CAPTURE(std::string(step));
+    CHECK(squash(step).verdict != verdict::accepted);
+  }
+}
+
 TEST_SUITE_END();
 
 }  // namespace

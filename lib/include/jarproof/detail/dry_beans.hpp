@@ -56,14 +56,18 @@ inline void judge_dry_beans(judging& j, const process& food, const plan_line& l)
   cite_first(j.rules, food.sources, f);
 }
 
+/// True for a food whose dried beans are soaked and boiled before the jars are filled. In a frame
+/// the lines say it of each.
+[[nodiscard]] inline bool rehydrates_beans(const process& food) {
+  return food.recipe != recipe_kind::frame &&
+         std::any_of(food.conditions.begin(), food.conditions.end(),
+                     [](const condition& c) { return c.check == "beans-not-rehydrated"; });
+}
+
 /// Directions for dried beans that leave the soaking or the boiling out: whatever the plan states
 /// beside them, beans go in as the directions have it. Lines may say it too.
 inline void judge_bean_steps(judging& j, const process& food) {
-  const bool rehydrates =
-      food.recipe != recipe_kind::frame &&
-      std::any_of(food.conditions.begin(), food.conditions.end(),
-                  [](const condition& c) { return c.check == "beans-not-rehydrated"; });
-  if (!rehydrates || j.what.steps.empty()) return;
+  if (!rehydrates_beans(food) || j.what.steps.empty()) return;
   bool soaked = false;
   bool boiled = false;
   for (const plan_line& l : read_lines(j)) {

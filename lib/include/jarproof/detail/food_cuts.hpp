@@ -98,11 +98,11 @@ namespace jarproof::detail {
   return std::nullopt;
 }
 
-/// The form that an ingredient's own tables print for its cubes, where those of the line are
+/// The form that a food's own tables print for its cubes, where those that the words name are
 /// larger: `half-inch-cubes` for potatoes in 1-inch cubes; empty for none.
-[[nodiscard]] inline std::string_view cubes_too_large_for(const plan_line& l,
+[[nodiscard]] inline std::string_view cubes_too_large_for(const std::vector<line_token>& said,
                                                           const std::vector<const process*>& own) {
-  const std::optional<int> size = size_of_cubes(tokens_of(plain_line(l.said->text)));
+  const std::optional<int> size = size_of_cubes(said);
   std::string_view printed_form;
   for (const process* p : own) {
     for (const table& t : p->tables) {

@@ -99,27 +99,29 @@ inline void judge_numbers(judging& j, const process* food, const word& step,
   return std::nullopt;
 }
 
-/// `Leave the peels on`, where the process is for peeled food; beans that boil too short before the
-/// jars are filled, or soak too short.
+/// `Leave the peels on`, where the process is for peeled food.
 inline void judge_peeling(judging& j, const process& food, const word& step,
                           const std::vector<line_token>& s) {
-  const auto says_of = [&](std::string_view prepared, std::string_view check) {
-    return std::any_of(food.conditions.begin(), food.conditions.end(), [&](const condition& c) {
-      return (!prepared.empty() && c.prepared == prepared) || (!check.empty() && c.check == check);
-    });
-  };
+  if (std::none_of(food.conditions.begin(), food.conditions.end(),
+                   [](const condition& c) { return c.prepared == "peeled"; }))
+    return;
+  std::size_t at = 0;
+  for (const std::string_view kept : {"peels on", "skins on", "need to peel", "do not peel",
+                                      "peel is fine", "skin on", "not be peeled"}) {
+    if (stands_in(s, kept, at))
+      j.say("steps-against-plan", place_of("steps", step),
+            {step.text, "peeled", "The directions do not peel it.", {}, {}});
+  }
+}
+
+/// Dried beans that soak too short, or boil too short before the jars are filled.
+inline void judge_bean_minutes(judging& j, const process& food, const word& step,
+                               const std::vector<line_token>& s) {
+  if (!rehydrates_beans(food)) return;
   const auto against = [&](std::string reason, std::string required) {
     j.say("steps-against-plan", place_of("steps", step),
           {step.text, std::move(required), std::move(reason), {}, {}});
   };
-  if (says_of("peeled", {})) {
-    std::size_t at = 0;
-    for (const std::string_view kept : {"peels on", "skins on", "need to peel", "do not peel",
-                                        "peel is fine", "skin on", "not be peeled"}) {
-      if (stands_in(s, kept, at)) against("The directions do not peel it.", "peeled");
-    }
-  }
-  if (food.recipe == recipe_kind::frame || !says_of({}, "beans-not-rehydrated")) return;
   const auto is_boil = [](const line_token& t) {
     return line::one_of(t.text, {"boil", "boiling", "simmer", "cook"});
   };
@@ -200,7 +202,12 @@ inline void judge_directions(judging& j, const process* food, const method* own)
       if (const std::string jar = jar_too_large_in(j, food, s); !jar.empty())
         against(step, "The directions name \"" + jar + "\".", j.what.jar->text);
       if (amounts) amounts->judge(step, s);
-      if (food != nullptr) judge_peeling(j, *food, step, s);
+      if (food != nullptr) {
+        if (const std::string_view cubes = cubes_too_large_for(s, {food}); !cubes.empty())
+          against(step, "The directions cut larger pieces.", std::string(cubes));
+        judge_peeling(j, *food, step, s);
+        judge_bean_minutes(j, *food, step, s);
+      }
       if (least_boil && fills_over_half(s))
         against(step, "The directions fill the jars more than half with solids.",
                 "half solids, half liquid");

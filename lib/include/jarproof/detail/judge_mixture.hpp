@@ -106,7 +106,7 @@ inline void judge_cubes(judging& j, const process& frame, const plan_line& l, co
   own.erase(std::remove_if(own.begin(), own.end(),
                            [&](const process* p) { return !frame.made_of.contains(p->id); }),
             own.end());
-  const std::string_view printed = cubes_too_large_for(l, own);
+  const std::string_view printed = cubes_too_large_for(tokens_of(plain_line(l.said->text)), own);
   if (printed.empty()) return;
   sentence_facts facts;
   facts.found = l.said->text;

@@ -106,7 +106,8 @@ class step_amounts {
     if (splash && !food_.acids.empty() && !jar_of(s).empty() &&
         has(s, {"vinegar", "lemon", "lime", "acid"}))
       say_of(step, "The directions leave open how much acid each jar gets.");
-    for (const step_amount& a : amounts_in(j_.rules, s)) {
+    for (step_amount a : amounts_in(j_.rules, s)) {
+      if (const ingredient* listed = listed_as(a)) a.what = listed;
       const bool acid = is_a(j_.rules, *a.what, "acidifier");
       const std::string jar = jar_of(s);
       if (!jar.empty()) {
@@ -135,6 +136,20 @@ class step_amounts {
     return std::any_of(s.begin(), s.end(), [&](const line_token& t) {
       return std::find(these.begin(), these.end(), t.text) != these.end();
     });
+  }
+
+  /// `the beef` is the ground beef of the list. Beans are left out: cooked, they measure more.
+  [[nodiscard]] const ingredient* listed_as(const step_amount& a) const {
+    if (part_of(*a.what) != nullptr) return nullptr;
+    const std::string last = " " + a.name;
+    for (const plan_line& l : lines_) {
+      const std::string& name = l.reading.name;
+      if (l.reading.what == nullptr || is_a(j_.rules, *l.reading.what, "dried-legume")) continue;
+      if (name.size() > last.size() &&
+          name.compare(name.size() - last.size(), last.size(), last) == 0)
+        return l.reading.what;
+    }
+    return nullptr;
   }
 
   /// `quart` of `to each quart`, `per quart jar`; empty where the amount is that of the batch.
@@ -333,9 +348,11 @@ class step_amounts {
             break;
           continue;
         }
-        const recipe_part* part = part_of(*m.what);
+        const std::string name = words_between(s, m.from, m.end);
+        const ingredient* listed = listed_as({{}, {}, m.what, name});
+        const recipe_part* part = part_of(listed != nullptr ? *listed : *m.what);
         if (part != nullptr && part->role == part_role::low_acid && part->limit == part_limit::most)
-          say_of(step, "The directions have more " + words_between(s, m.from, m.end) + ".");
+          say_of(step, "The directions have more " + name + ".");
         break;
       }
     }
