@@ -1,5 +1,5 @@
 // Directions that say something else than the plan. Rules: USDA Complete Guide to Home Canning
-// (2015), part 4, page 4-18, soups: hot pack, pints 60 and quarts 75 min; part 1: methods that are
+// (2015), part 4, soups: hot pack, pints 60 and quarts 75 min; part 1: methods that are
 // not accepted.
 // SPDX-License-Identifier: MIT
 #include <doctest/doctest.h>
@@ -175,7 +175,7 @@ TEST_CASE("how the jars are filled is read") {
 }
 
 TEST_CASE("a fraction sign, a hyphen and the pressure of the lowest kitchens are read") {
-  // Part 4, page 4-18: 1 inch of headspace, 75 min in quarts; 15 psi above 1,000 ft.
+  // Part 4, soups: 1 inch of headspace, 75 min in quarts; 15 psi above 1,000 ft.
   for (const char* step : {"Leave ¼ inch headspace.", "Leave ¾ inch headspace.", "Process ¾ hour.",
                            "Fill 2-quart jars."}) {
     CAPTURE(std::string(step));
@@ -262,7 +262,7 @@ TEST_CASE("times in words and in Spanish are read") {
 }
 
 TEST_CASE("headspace, pressure, venting and jars of the directions are compared") {
-  // Part 4, page 4-18: 1 inch of headspace; part 1: 10 minutes of steam before the weight. The
+  // Part 4, soups: 1 inch of headspace; part 1: 10 minutes of steam before the weight. The
   // pressures of the lowest band, 10 and 11 psi, stand in every recipe.
   for (const char* step :
        {"Leave 1/4 inch headspace.", "Fill the jars to within 1/4 inch of the top.",
@@ -289,7 +289,7 @@ TEST_CASE("headspace, pressure, venting and jars of the directions are compared"
 }
 
 TEST_CASE("labels of a recipe and jars that are filled over half with solids are read") {
-  // Part 4, page 4-18: fill the jars halfway with solid mixture, the rest is liquid.
+  // Part 4, soups: fill the jars halfway with solid mixture, the rest is liquid.
   for (const char* step :
        {"Fill jars 3/4 full of meat.", "Fill the jars three quarters full with solids.",
         "Pack each jar 2/3 full.", "Jars: half-gallon", "Jar size: 1/2 gallon",

@@ -311,8 +311,8 @@ TEST_CASE("whoever follows no named publication says the acid") {
 }
 
 TEST_CASE("cubes in a soup are no larger than those of their own table") {
-  // USDA Complete Guide (2015), part 4: white potatoes, page 4-15, in 1/2-inch cubes; winter
-  // squash, page 4-17, in 1-inch cubes. The soup's parts are prepared as for those.
+  // USDA Complete Guide (2015), part 4: white potatoes, page 4-17, in 1/2-inch cubes; winter
+  // squash in 1-inch cubes. The soup's parts are prepared as for those.
   for (const char* line : {"2 lb potatoes, peeled, in 1/2-inch cubes", "2 lb potatoes, cubed",
                            "2 lb butternut squash, in 1-inch cubes", "2 lb carrots, sliced"}) {
     CAPTURE(std::string(line));

@@ -1,6 +1,6 @@
 // What a plan says beside its lines: the title, the yield and the fresh food of `from`. Rules: USDA
 // Complete Guide to Home Canning (2015), part 4, soups: no noodles or other pasta, rice, flour,
-// cream, milk or other thickener, seafood by another process (page 4-18); part 4, page 4-8, green
+// cream, milk or other thickener, seafood by another process; part 4, page 4-8, green
 // beans raw, quarts 25 min.
 // SPDX-License-Identifier: MIT
 #include <doctest/doctest.h>

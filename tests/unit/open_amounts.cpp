@@ -224,7 +224,7 @@ TEST_CASE("a second food of a line with an amount that decides is asked about") 
 }
 
 TEST_CASE("pieces of another kind of pepper count by their weight") {
-  // Part 3, page 3-21, tomato and tomato paste salsa: 6 jalapenos and 4 long green chiles; any kind
+  // Part 3, page 3-25, tomato and tomato paste salsa: 6 jalapenos and 4 long green chiles; any kind
   // of pepper may stand for another as long as there is no more of it.
   const auto salsa_of = [](const std::vector<std::string>& chiles) {
     std::vector<std::string> lines = {"3 qt tomatoes, peeled, cored and chopped",

@@ -170,7 +170,7 @@ TEST_CASE("a cut is known in each of its forms, and potatoes are white ones") {
         "pressure: 15 psi\ntime: " +
         time + "\ningredients: [\"" + line + "\"]\n");
   };
-  // USDA Complete Guide (2015), part 4, page 4-15: quarts 40 min; part 5, page 5-6: 90 min.
+  // USDA Complete Guide (2015), part 4, page 4-17: quarts 40 min; part 5, page 5-6: 90 min.
   CHECK(canned("20 lb potatoes, peeled and cubed", "40 min").verdict == verdict::accepted);
   CHECK(canned("20 lb potatoes, peeled and cubed", "39 min").verdict == verdict::rejected);
   CHECK(canned("20 lb potatoes, mashed", "40 min").verdict != verdict::accepted);
@@ -181,6 +181,23 @@ TEST_CASE("a cut is known in each of its forms, and potatoes are white ones") {
 TEST_CASE("fruit is no puree until the plan says so") {
   CHECK(fruit("\"8 lb strawberries\"", "time: 20 min\n").verdict != verdict::accepted);
   CHECK(fruit("\"8 lb strawberries, pureed\"", "time: 20 min\n").verdict == verdict::accepted);
+}
+
+TEST_CASE("what is packed without added liquid takes no water") {
+  // USDA Complete Guide (2015), part 3, pages 3-7 and 3-11: crushed tomatoes, and raw whole ones,
+  // have no added liquid; peaches (part 2) are covered with water, juice or syrup.
+  const auto tomatoes = [](const std::string& food, const std::string& more) {
+    return judged("altitude: 800 ft\njar: quart\nmethod: boiling-water\nfood: " + food +
+                  "\nacid: 2 tbsp bottled lemon juice per quart\n" + more);
+  };
+  const std::string crushed = "pack: hot\ntime: 45 min\ningredients: [22 lb tomatoes";
+  CHECK(tomatoes("crushed tomatoes", crushed + "]\n").verdict == verdict::accepted);
+  CHECK(tomatoes("crushed tomatoes", crushed + ", 9 cups water]\n").verdict != verdict::accepted);
+  CHECK(tomatoes("tomatoes-whole-raw-no-liquid",
+                 "pack: raw\ntime: 85 min\ningredients: [21 lb tomatoes, 9 cups water]\n")
+            .verdict != verdict::accepted);
+  CHECK(fruit("\"10 lb peaches, halved\", 9 cups water", "time: 30 min\n").verdict ==
+        verdict::accepted);
 }
 
 TEST_SUITE_END();

@@ -124,6 +124,23 @@ TEST_CASE("what other fields of a recipe say are notes, and those of a step are 
   CHECK(lines_of(r.steps) == "Boil.\nLet it stand.\n1 cup flour\nmasher\n");
 }
 
+TEST_CASE("tips and comments are notes, as a text, a list or an object with a text") {
+  for (const char* key :
+       {"tip", "tips", "note", "notes", "variations", "comment", "articleBody", "headline"}) {
+    for (const char* value : {R"("Thicken it.")", R"(["Thicken it."])",
+                              R"({"@type": "Comment", "text": "Thicken it."})",
+                              R"([{"@type": "Comment", "text": "Thicken it."}])"}) {
+      CAPTURE(std::string(key));
+      CAPTURE(std::string(value));
+      const recipe r = recipe_from(R"({"@type": "Recipe", "recipeIngredient": ["salt"], ")" +
+                                   std::string(key) + R"(": )" + value + "}");
+      CHECK(lines_of(r.notes) == "Thicken it.\n");
+    }
+  }
+  CHECK(with_steps(R"([{"@type": "HowToStep", "text": "Boil.", "note": "Thicken it."}])") ==
+        "Boil.\nThicken it.\n");
+}
+
 TEST_CASE("steps may stand under other names") {
   for (const char* key : {"step", "steps", "instructions", "directions"}) {
     const recipe r = recipe_from(R"({"@type": "Recipe", "recipeIngredient": ["3 lb beans"], ")" +

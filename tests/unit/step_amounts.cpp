@@ -1,9 +1,9 @@
 // Directions that name other amounts, another acid or a larger jar than the plan. Rules: USDA
-// Complete Guide to Home Canning (2015), part 3, page 3-8 (crushed tomatoes: to each quart 2 tbsp
-// bottled lemon juice or 1/2 tsp citric acid), chile salsa (part 3: 5 lb tomatoes, 2 lb chiles, 1
-// lb onions, 1 cup vinegar of 5 %), part 6, page 6-5 (dilled beans: 4 cups vinegar and 4 cups
-// water), part 4, dried beans (soaked, boiled 30 min), part 7 (jam without added pectin).
-// SPDX-License-Identifier: MIT
+// Complete Guide to Home Canning (2015), part 3, page 3-7 (crushed tomatoes: to each quart 2 tbsp
+// bottled lemon juice or 1/2 tsp citric acid), chile salsa (page 3-21: 5 lb tomatoes, 2 lb chiles,
+// 1 lb onions, 1 cup vinegar of 5 %), part 6, page 6-14 (dilled beans: 4 cups vinegar and 4 cups
+// water), part 4, page 4-5, dried beans (soaked, boiled 30 min), part 7, page 7-6 (jam without
+// added pectin). SPDX-License-Identifier: MIT
 #include <doctest/doctest.h>
 
 #include <string>
@@ -179,8 +179,8 @@ TEST_CASE("directions that print the time of the lowest kitchens warn where anot
 }
 
 TEST_CASE("meat that directions call by its last word is that of the list") {
-  // USDA Complete Guide (2015), part 5, page 5-7, chile con carne: 3 lb ground beef to 3 cups of
-  // beans; pumpkin and winter squash, part 4, page 4-17: 1-inch cubes.
+  // USDA Complete Guide (2015), part 5, page 5-8, chile con carne: 3 lb ground beef to 3 cups of
+  // beans; pumpkin and winter squash, part 4: 1-inch cubes.
   const auto chili = [](const std::string& step) {
     return judged(
         "altitude: 800 ft\nfood: chile con carne\npack: hot\njar: pint\nmethod: pressure\ngauge: "

@@ -280,8 +280,8 @@ struct process {
   list<acid_choice> acids;
   process_needs needs;
   list<std::string_view> made_of;  ///< of a frame: foods that may go in, by process id
-  list<std::string_view> holds;    ///< of a frame: ingredients without a process that may go in
-  list<std::string_view> liquids;  ///< of a frame: traits or ingredients of which one must be there
+  list<std::string_view> holds;    ///< ingredients without a process of their own that may go in
+  list<std::string_view> liquids;  ///< of a frame: of these one must be there; of a plain food: may
   list<tested_recipe> recipes;     ///< of a fixed recipe: its tested proportions
   std::string_view source_note;    ///< where its numbers are not the USDA guide's; may be empty
   std::string_view added_by;       ///< rules that add it to the built-in edition; else empty

@@ -79,7 +79,10 @@ namespace jarproof::detail {
     for (const std::string& w : l.reading.words) {
       if (!is_cut(w)) continue;
       const bool fits = std::any_of(listed.begin(), listed.end(), [&](const line_token& f) {
-        return cut_stem(f.text) == cut_stem(w);
+        return cut_stem(f.text) == cut_stem(w) ||
+               // Pieces of any size that fit the jar.
+               (f.text == "pieces" && line::one_of(w, {"chunks", "cubed", "cubes"}) &&
+                t.forms.contains(std::string_view("pieces")));
       });
       if (!fits) return true;
     }

@@ -72,11 +72,43 @@ namespace jarproof::detail {
   return simmers && stock;
 }
 
+/// `in a 4-gallon stock pot`: the vessel; `Add a stock pot` and `Stir in a stock pot` are bouillon.
+[[nodiscard]] inline bool is_stock_pot(const std::vector<line_token>& s, const name_match& m,
+                                       std::string_view name) {
+  if (name != "stock pot" && name != "stock pots") return false;
+  for (std::size_t at = m.from; at > 0; --at) {
+    const std::string& w = s[at - 1].text;
+    if (line::one_of(w, {"big", "deep", "gal", "gallon", "heavy", "large", "qt", "quart", "same"}))
+      return true;
+    if (line::one_of(w, {"in", "into", "to"})) return at < 2 || s[at - 2].text != "stir";
+    if (!line::one_of(w, {"a", "the", "your", "stainless", "steel", "tall"})) return false;
+  }
+  return false;
+}
+
+/// `Trim off beet tops`: a part of a plant that is thrown away, and nothing else is done with it.
+[[nodiscard]] inline bool is_thrown_away(const edition& rules, const std::vector<line_token>& s,
+                                         const name_match& m) {
+  if (m.what->kind != acidity::low_acid || !is_listed(rules.phrases.waste, s[m.end - 1].text))
+    return false;
+  std::size_t at = m.from;
+  if (at > 0 && s[at - 1].text == "the") --at;
+  const bool off = at > 1 && s[at - 1].text == "off" &&
+                   line::one_of(s[at - 2].text, {"cut", "pull", "trim", "twist"});
+  if (!off && (at == 0 || s[at - 1].text != "discard")) return false;
+  return std::none_of(s.begin(), s.end(), [](const line_token& t) {
+    return line::one_of(t.text,
+                        {"add", "chop", "cook", "fill", "jar", "jars", "keep", "not", "pack", "put",
+                         "reserve", "save", "stir", "then", "up", "use", "with"});
+  });
+}
+
 /// Words of the work that are names of food elsewhere: to poke, to skim, a potato masher, a
 /// butter knife, `put the chicken back in`.
 [[nodiscard]] inline bool is_handling(const std::vector<line_token>& s, const name_match& m,
                                       std::string_view name) {
   if (line::one_of(name, {"poke", "skim", "mince", "roaster", "cooking liquid"})) return true;
+  if (is_stock_pot(s, m, name)) return true;
   if (m.end >= s.size()) return false;
   if (line::one_of(s[m.end].text, {"masher", "knife", "peeler"})) return true;
   return m.end > m.from + 1 && s[m.end - 1].text == "back" &&

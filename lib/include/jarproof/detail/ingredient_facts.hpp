@@ -160,7 +160,7 @@ inline constexpr trait_ban trait_bans[] = {{"thickener", "thickener-in-jar"},
   if (m.counts == "pinch" && m.kind == measure_kind::count)
     return converted(rules, i, pinches(m), printed, words);
   if (m.ounces && printed.kind == measure_kind::volume && is_a(rules, i, "liquid")) {
-    measured fluid = m;  // of a liquid, oz are fluid ounces
+    measured fluid = m;  // of a liquid, oz are fluid ounces; they are never metric
     fluid.kind = measure_kind::volume;
     fluid.low *= 6;
     fluid.high *= 6;

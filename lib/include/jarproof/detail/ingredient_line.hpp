@@ -17,6 +17,7 @@
 #include <utility>
 
 #include "jarproof/detail/line_amount.hpp"
+#include "jarproof/detail/line_bought.hpp"
 #include "jarproof/detail/line_doubts.hpp"
 #include "jarproof/detail/line_names.hpp"
 #include "jarproof/detail/line_other_amounts.hpp"
@@ -52,7 +53,8 @@ class line_reader {
     line::take_strength(s_.tokens, s_.out.vinegar_percent);
     line::spell_out(rules, s_.tokens);
     s_.uses.assign(s_.tokens.size(), line::use::free);
-    if (line::is_utensil_line(s_)) {
+    // `For half of the jars:` is a heading that nobody understands, and no thing of the kitchen.
+    if (line::is_utensil_line(s_) && text.back() != ':') {
       s_.out.what = find(rules.ingredients, std::string_view("kitchen-utensil"));
       s_.out.name = words_between(s_.tokens, 0, s_.size());
       s_.out.at_serving = s_.out.what != nullptr;
@@ -82,6 +84,7 @@ class line_reader {
     line::promotion(s_).run();
     line::find_dry(s_);
     line::find_own_parts(s_, names);
+    line::find_bought(s_);
     line::further(s_, names).run();
     line::find_kinds(s_, names);
     line::find_wiping(s_);

@@ -31,7 +31,22 @@ namespace jarproof::detail {
   return minutes;
 }
 
-/// Numbers of one sentence against those that the plan needs.
+/// `let stand 12 hours` of cucumbers in salt water: a pickle whose process has it so, before
+/// anything is heated or filled.
+[[nodiscard]] inline bool is_published_wait(const process* food, const std::vector<line_token>& s) {
+  const std::optional<int> minutes = longest_minutes(s);
+  if (food == nullptr || food->kind != food_class::acid || !minutes ||
+      has_one_of(s, {"boil", "boiling", "canning", "cook", "cooked", "cooking", "fill", "filling",
+                     "heat", "hot", "jar", "jars", "simmer", "warm"}))
+    return false;
+  return std::any_of(food->conditions.begin(), food->conditions.end(), [&](const condition& c) {
+    const std::vector<line_token> says = tokens_of(plain_line(c.says));
+    return has_one_of(says, {"stand"}) && !has_one_of(says, {"refrigerator"}) &&
+           longest_minutes(says) == minutes;
+  });
+}
+
+/// Numbers of one sentence against those that the plan needs. `food` is its process, or null.
 inline void judge_numbers(judging& j, const process* food, const word& step,
                           const std::vector<line_token>& s) {
   const requirement& needed = *j.out.required;
@@ -57,7 +72,7 @@ inline void judge_numbers(judging& j, const process* food, const word& step,
   if (minutes && vents && needed.vent_min && *minutes < *needed.vent_min)
     against("The directions vent for " + std::to_string(*minutes) + " min.",
             std::to_string(*needed.vent_min) + " min");
-  if (waits_warm(s) && !j.what.held)
+  if (waits_warm(s) && !j.what.held && !is_published_wait(food, s))
     j.say("standing-unsaid", place_of("steps", step),
           {step.text, "none of it", "The directions let it wait.", {}, {}});
   // Cooked food is kept no longer than 3 days before it is canned (as for `held`).

@@ -18,6 +18,14 @@
 
 namespace jarproof::detail {
 
+/// True for a food that is packed by its table without added liquid, such as crushed tomatoes.
+[[nodiscard]] inline bool is_without_liquid(const process& food) {
+  return food.title.find("without added liquid") != std::string_view::npos ||
+         std::any_of(food.tables.begin(), food.tables.end(), [](const table& t) {
+           return t.style.find("no added liquid") != std::string_view::npos;
+         });
+}
+
 /// What may go into a jar beside a plain food: salt, sugar, water and the acids of its table. Null
 /// for anything else.
 [[nodiscard]] inline const ingredient* addition(const judging& j, const process& food,
@@ -25,6 +33,7 @@ namespace jarproof::detail {
   const line_reading r = read_line(j.rules, line.text);
   if (r.what == nullptr || !r.strange.empty()) return nullptr;
   for (const std::string_view trait : {"salt", "sugar", "water"}) {
+    if (trait == "water" && is_without_liquid(food)) continue;
     if (is_a(j.rules, *r.what, trait)) return r.what;
   }
   // On fruit a little acid keeps the color; more acid is the strict side.
@@ -33,6 +42,15 @@ namespace jarproof::detail {
       !is_a(j.rules, *r.what, "not-bottled"))
     return r.what;
   return !food.acids.empty() && is_a(j.rules, *r.what, "acidifier") ? r.what : nullptr;
+}
+
+/// What goes in beside a plain food, or what it is made of, by its own table: the syrup of pears,
+/// the carcass of poultry stock.
+[[nodiscard]] inline bool is_held_by(const edition& rules, const process& food,
+                                     const ingredient& i) {
+  const auto is_that = [&](std::string_view id) { return is_kind_of(rules, i, id); };
+  return std::any_of(food.liquids.begin(), food.liquids.end(), is_that) ||
+         std::any_of(food.holds.begin(), food.holds.end(), is_that);
 }
 
 /// A name that fits several foods is asked back with all of them.
@@ -78,6 +96,19 @@ inline void judge_plain_lines(judging& j, const process& food,
       }
       const bool first = &i == l.reading.what;
       if (first && addition(j, food, *l.said) != nullptr) return;
+      if (is_held_by(j.rules, food, i)) return;
+      if (is_a(j.rules, i, "water")) {
+        if (!is_without_liquid(food) || says_discarded(l)) return;
+        finding& f = j.say(
+            "no-tested-process", at,
+            {l.said->text,
+             {},
+             "The table for " + std::string(food.title) + " is for food without added liquid.",
+             "Leave it out, or take the table for food in water.",
+             {}});
+        cite_first(j.rules, food.sources, f);
+        return;
+      }
       if (is_a(j.rules, i, "spice") || (is_liquid(j.rules, i) && food.kind == food_class::low_acid))
         return;
       const std::vector<const process*> other =
@@ -160,6 +191,18 @@ inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
        "can each food by its own table.",
        {}});
   mention_nearest(j, lines);
+}
+
+/// The lines as they would be without the words that are not understood, and without those that
+/// name nothing known. A word that decides by itself stays known.
+[[nodiscard]] inline std::vector<plan_line> readable_part(const std::vector<plan_line>& lines) {
+  std::vector<plan_line> out;
+  for (const plan_line& l : lines) {
+    if (l.reading.what == nullptr && l.reading.telling.empty()) continue;
+    out.push_back(l);
+    out.back().reading.strange.clear();
+  }
+  return out;
 }
 
 /// All foods a plan may mean: none (said so), one, or several (said so).
@@ -253,6 +296,19 @@ inline void judge_uncovered(judging& j, const std::vector<plan_line>& lines) {
   if (recipes.size() > 1) {
     ask_which(j, at, found, recipes);
     return recipes;
+  }
+  // What is not understood keeps the lines from being the one recipe that they look like: it is
+  // asked about, and nothing is said of a mixture.
+  const std::vector<plan_line> readable = readable_part(lines);
+  const bool unread = std::any_of(lines.begin(), lines.end(), [](const plan_line& l) {
+    return l.reading.what == nullptr || !l.reading.strange.empty();
+  });
+  if (!p.food && unread && !readable.empty() &&
+      std::count_if(j.rules.processes.begin(), j.rules.processes.end(), [&](const process& each) {
+        return !each.recipes.empty() && main.there(each) && is_as_published(j, each, readable);
+      }) == 1) {
+    mention_nearest(j, lines);
+    return {};
   }
   if (!p.solids) {
     std::vector<const process*> plain = narrowed(j, lines, one_food(j, lines));

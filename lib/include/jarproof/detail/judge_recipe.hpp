@@ -113,12 +113,12 @@ inline void judge_vinegar_lines(judging& j, const process& p, const std::vector<
   }
 }
 
-/// True where some part of the food's recipes takes this ingredient.
-[[nodiscard]] inline bool has_part_for(const edition& rules, const process& p,
-                                       const ingredient& i) {
+/// True where some part of the food's recipes takes this ingredient, or a food at least so near.
+[[nodiscard]] inline bool has_part_for(const edition& rules, const process& p, const ingredient& i,
+                                       nearness least = nearness::kind) {
   for (const tested_recipe& r : p.recipes) {
     for (const recipe_part& part : r.parts) {
-      if (near_to(rules, i, part) > nearness::more_general) return true;
+      if (near_to(rules, i, part) >= least) return true;
     }
   }
   return false;

@@ -12,6 +12,7 @@
 
 #include "jarproof/detail/harmless_sentences.hpp"
 #include "jarproof/detail/judge_food.hpp"
+#include "jarproof/detail/own_words.hpp"
 #include "jarproof/detail/step_sentences.hpp"
 
 namespace jarproof::detail {
@@ -42,6 +43,7 @@ class step_reader {
         j_.say("step-names-unlisted", place_of(field, text),
                {text.text, {}, "everything, and so of \"" + served->said->text + "\"", {}, {}});
       if (field == "steps") find_unknown(text, s);
+      before_ = s;
     }
   }
 
@@ -64,7 +66,7 @@ class step_reader {
     if (!plain || !j_.what.food) find_foods(title, field, s);
     for (const line_token& t : s) {  // what is left of `Green bean soup`
       if (plain && j_.what.food &&
-          line::one_of(t.text, {"soup", "stew", "chili", "salsa", "relish"}) && !is_stock())
+          line::one_of(t.text, {"soup", "stew", "chili", "salsa", "relish"}) && !is_stock(food_))
         j_.say("step-names-unlisted", place_of(field, title),
                {title.text, {}, "\"" + t.text + "\"", {}, {}});
     }
@@ -74,6 +76,7 @@ class step_reader {
     for (const std::string_view phrase : j_.rules.phrases.titles) {
       std::size_t at = 0;
       if (!stands_in(s, phrase, at) || is_denied(s, at) || is_in_a_line(phrase)) continue;
+      if (phrase == "pickled" && is_pickle(food_)) continue;
       j_.say("step-names-unlisted", place_of(field, title),
              {title.text, {}, "\"" + std::string(phrase) + "\"", {}, {}});
     }
@@ -85,16 +88,9 @@ class step_reader {
   bool tested_;
   bool acid_;
   std::vector<plan_line> lines_;
-  bool processed_ = false;  // a sentence before this one was about the process
-  bool left_out_ = false;   // the last sentence about food named some that stays out
-
-  /// Stock is made of soup bones.
-  [[nodiscard]] bool is_stock() const {
-    return std::any_of(food_->names.begin(), food_->names.end(), [](std::string_view name) {
-      return name.find("broth") != std::string_view::npos ||
-             name.find("stock") != std::string_view::npos;
-    });
-  }
+  bool processed_ = false;          // a sentence before this one was about the process
+  bool left_out_ = false;           // the last sentence about food named some that stays out
+  std::vector<line_token> before_;  // the sentence before this one
 
   [[nodiscard]] bool is_in_a_line(std::string_view w) const {
     return std::any_of(lines_.begin(), lines_.end(), [&](const plan_line& l) {
@@ -215,13 +211,15 @@ class step_reader {
   /// Food that the plan has without a line for it: what its process is made of.
   [[nodiscard]] bool is_of_process(const ingredient& i) const {
     if (food_ == nullptr) return false;
-    if (tested_) return has_part_for(j_.rules, *food_, i);
+    // Directions say `cucumbers` of pickling cucumbers.
+    if (tested_) return has_part_for(j_.rules, *food_, i, nearness::more_general);
     if (food_->recipe == recipe_kind::frame) {
       const place_in p = place_in_frame(j_.rules, *food_, i);
       return p == place_in::part || p == place_in::seasoning;
     }
     const std::vector<const process*> own = own_processes(j_.rules, i);
-    return i.can_as.contains(food_->id) || std::find(own.begin(), own.end(), food_) != own.end();
+    return is_held_by(j_.rules, *food_, i) || i.can_as.contains(food_->id) ||
+           std::find(own.begin(), own.end(), food_) != own.end();
   }
 
   /// Raw green beans are packed tightly by their own directions.
@@ -234,11 +232,16 @@ class step_reader {
   }
 
   void find_telling(const word& text, std::string_view field, const std::vector<line_token>& s) {
+    const bool out = keeps_out(j_.rules, s);  // so that `thickening agents` are not there
     for (const list<telling_word>& words : {j_.rules.telling_words, j_.rules.step_words}) {
       if (words.begin() == j_.rules.step_words.begin() && forbids(s)) continue;
       for (const telling_word& t : words) {
         if (tested_ && is_tested_work(t, s)) continue;
+        if (out && t.unless.contains(std::string_view("not"))) continue;
         if (!decides(j_.what, s, t)) continue;
+        // `Add sugar. Taste and add more, if preferred.`
+        if (t.id == "add more" && s.front().text == "taste" && adds_seasoning(j_.rules, before_))
+          continue;
         if (t.check == "low-acid-puree" && acid_) {
           if ((tested_ || is_in_pieces(*food_)) && field == "steps")
             j_.say("steps-against-plan", place_of(field, text),
@@ -288,7 +291,8 @@ class step_reader {
       // `no noodles or rice`
       const bool also = denied_end > 0 && m.from == denied_end + 1 &&
                         line::one_of(s[denied_end].text, {"or", "nor"});
-      if ((also || is_denied(s, m.from)) && !is_one_state(s[m.from])) {
+      if (((also || is_denied(s, m.from)) && !is_one_state(s[m.from])) ||
+          is_thrown_away(j_.rules, s, m)) {
         denied_end = m.end;
         left_out_ = true;
         continue;
@@ -307,11 +311,23 @@ class step_reader {
       const bool sauce = title && m.end < s.size() && s[m.end].text == "sauce";
       if (sauce || line::one_of(name, {"fat", "grasa", "date", "dip", "cafe", "hot sauce"}) ||
           is_dish_word(j_.rules, name) || is_handling(s, m, name) ||
+          is_own_dish(food_, s, m, name) || is_own_pulp(name) || is_sausage_of_links(food_, s, m) ||
           (!tested_ && browns_in(j_.rules, s, *m.what)))
         continue;
       j_.say("step-names-unlisted", place_of(field, text),
              {text.text, {}, "\"" + name + "\"", {}, {}});
     }
+  }
+
+  /// `Combine with tomato pulp`: pressed tomatoes of the list. The pulp of low-acid food is thick.
+  [[nodiscard]] bool is_own_pulp(std::string_view name) const {
+    constexpr std::string_view pulp = " pulp";
+    if (!acid_ || name.size() <= pulp.size() || name.substr(name.size() - pulp.size()) != pulp)
+      return false;
+    const std::string_view fruit = name.substr(0, name.size() - pulp.size());
+    const ingredient* of = ingredient_named(j_.rules, fruit);
+    return of != nullptr && of->kind != acidity::low_acid &&
+           (lines_.empty() ? is_of_process(*of) : is_listed(*of, fruit, true));
   }
 
   /// Food that a plan has no place for unless a line names it. Beside a plain food that is all but
@@ -365,7 +381,10 @@ class step_reader {
           at = m.end;
           continue;
         }
-        if (!is_known_word(s[at].text)) {
+        // Stock takes back what was picked from its own bones.
+        const bool picked =
+            s[at].text == "trimmings" && s[at - 1].text == "meat" && is_stock(food_);
+        if (!picked && !is_known_word(s[at].text)) {
           j_.say("step-names-unlisted", place_of("steps", text),
                  {text.text, {}, "\"" + s[at].text + "\"", {}, {}});
           break;

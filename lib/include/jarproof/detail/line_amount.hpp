@@ -169,6 +169,7 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
   }
   sum->low += more->low;
   sum->high += more->high;
+  sum->metric = 0;
   sum->ounces = sum->ounces && more->ounces;
 }
 
@@ -356,7 +357,7 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
   for (const std::string& size : out.sizes)
     out.less = out.less || size == "scant" || size == "small" || size == "sm";
   if (low.over == 0 || vague || (u != nullptr && u->counts == "vague")) out.amount.reset();
-  if (at_most && out.amount) out.amount->low = 0;
+  if (at_most && out.amount) out.amount->low = out.amount->metric = 0;
   // `1 cup plus 2 tbsp`, `1 lb 4 oz`, `500 g / 1 lb`
   for (int more = 0; more < 2 && u != nullptr && u->kind != measure_kind::count; ++more) {
     tried = trim(rest);
@@ -381,6 +382,7 @@ inline void add_up(std::optional<measured>& sum, const std::optional<measured>& 
            out.second->high * 6 < out.amount->high * 5)) {
         out.amount->low = std::min(out.amount->low, out.second->low);
         out.amount->high = std::max(out.amount->high, out.second->high);
+        out.amount->metric = 0;
         out.text += " or " + next->text({1, 1}, {1, 1});
       }
     } else {

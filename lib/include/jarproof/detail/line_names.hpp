@@ -243,6 +243,10 @@ inline void take_strength(std::vector<line_token>& words, std::optional<int>& pe
       said = std::min(said, static_cast<int>(divide(low.over, low.under, rounding::down)));
     } else {
       begin = i;
+      // `at least 5 %`; with `at most 5 %` nobody knows.
+      if (begin > 1 && words[begin - 2].text == "at" && words[begin - 1].text == "least" &&
+          words[begin - 1].segment == words[i].segment)
+        begin -= 2;
     }
     percent = percent ? std::min(*percent, said) : said;
     erase(words, begin, end);

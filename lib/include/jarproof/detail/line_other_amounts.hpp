@@ -117,6 +117,7 @@ inline void find_cans_instead(state& s) {
     if (size && count.over < 100) {
       size->low = size->low * count.over / count.under;
       size->high = size->high * count.over / count.under;
+      size->metric = 0;
     }
     s.out.others.push_back({found, name, true, size});
   }

@@ -52,6 +52,9 @@ class further {
         if (!s_.is_plain(s_.text(i))) s_.out.strange.push_back(s_.text(i));
       }
     } else {
+      if (m.end + 1 == s_.from && is_joint(m.end) &&
+          is_listed(s_.rules.phrases.shared_states, s_.text(m.from)))
+        share_with_main(s_.text(m.from));
       claim(m.from, m.end, m.what, words_between(s_.tokens, m.from, m.end), t == tie::instead);
     }
   }
@@ -211,11 +214,37 @@ class further {
   }
 
   bool share(std::size_t i, const std::vector<line_token>& name, std::size_t skip, bool instead) {
-    const std::string whole = s_.text(i) + " " + words_between(name, skip, name.size());
+    std::string whole = s_.text(i) + " " + words_between(name, skip, name.size());
     const ingredient* found = ingredient_named(s_.rules, whole);
+    // `sweet green and red peppers`: the state before the first of them is its own.
+    const bool state = i > 0 && s_.same_segment(i - 1, i) &&
+                       is_listed(s_.rules.phrases.shared_states, s_.text(i - 1));
+    if (state) {
+      const std::string in_state = s_.text(i - 1) + " " + whole;
+      if (const ingredient* stated = ingredient_named(s_.rules, in_state)) {
+        found = stated;
+        whole = in_state;
+        s_.uses[i - 1] = use::other;
+        share_with_main(s_.text(i - 1));
+      }
+    }
     if (found == nullptr) return false;
     claim(i, i + 1, found, whole, instead);
     return true;
+  }
+
+  /// `dried pinto or red kidney beans`, `sweet green and red peppers`: the state of the first is
+  /// also that of the main food, where it stays the same kind of food.
+  void share_with_main(const std::string& state) {
+    const std::string whole = state + " " + s_.out.name;
+    const ingredient* found = ingredient_named(s_.rules, whole);
+    if (found == nullptr) return;
+    const bool family = &most_general(s_.rules, *found) == &most_general(s_.rules, *s_.out.what);
+    const bool legumes =
+        is_a(s_.rules, *found, "dried-legume") && is_a(s_.rules, *s_.out.what, "dried-legume");
+    if (!family && !legumes) return;
+    s_.out.what = found;
+    s_.out.name = whole;
   }
 
   /// `sultanas and currants`: beside dried fruit these are dried.

@@ -31,6 +31,8 @@ struct line_reading {
   std::vector<std::string> strange;  ///< of these, the ones that are not understood
   std::vector<other_ingredient> others;
   std::vector<const telling_word*> telling;
+  /// What was bought of it, as in `2 lb peeled carrots (about 3 lb as purchased)`.
+  std::optional<measured> purchased = {};
   std::string per_jar;  ///< `quart` of `per quart`, `jar` of `in each jar`
   std::optional<int> vinegar_percent;
   std::string open;         ///< words that leave the amount open: `plus more`

@@ -15,6 +15,16 @@
 
 namespace jarproof::detail {
 
+/// A number of jars or servings, in digits or in words; `half` of them is none.
+[[nodiscard]] inline bool is_count(std::string_view w) {
+  if (is_digit(w.front())) return true;
+  number n;
+  bool vague = false;
+  std::string_view rest = w;
+  return line::take_number_word(rest, n, vague) && rest.empty() && !vague && n.under == 1 &&
+         n.over > 1;
+}
+
 /// A line that names a part of the recipe and no food: `For the sauce:`. All its words have to be
 /// words of headings; `Cornstarch slurry:` and `Bacon:` are read as lines.
 [[nodiscard]] inline bool is_heading(const edition& rules, std::string_view text) {
@@ -28,7 +38,7 @@ namespace jarproof::detail {
   if (plain.back() != ':' && !opens) return false;
   const std::vector<line_token> words = tokens_of(plain);
   return std::all_of(words.begin(), words.end(), [&](const line_token& t) {
-    return rules.heading_words.contains(std::string_view(t.text)) || is_digit(t.text.front());
+    return rules.heading_words.contains(std::string_view(t.text)) || is_count(t.text);
   });
 }
 
@@ -102,7 +112,7 @@ struct listed_under {
 /// headings may take it out again; what names a food below does not.
 [[nodiscard]] inline bool is_plain_heading(const edition& rules, const std::vector<line_token>& t) {
   return std::all_of(t.begin(), t.end(), [&](const line_token& w) {
-    return is_listed(rules.phrases.plain_headings, w.text) || is_digit(w.text.front()) ||
+    return is_listed(rules.phrases.plain_headings, w.text) || is_count(w.text) ||
            !rules.heading_words.contains(std::string_view(w.text));
   });
 }
@@ -118,22 +128,59 @@ struct listed_under {
   return has({"soak", "soaking", "discarded", "discard"}) || (has({"poured"}) && has({"off"}));
 }
 
+/// `For 7 quarts:`, `For six wide-mouth jars`, `Pints:`: how much the lines below make.
+[[nodiscard]] inline bool is_batch_heading(const std::vector<line_token>& t) {
+  const auto any = [&](auto is) {
+    return std::any_of(t.begin(), t.end(), [&](const line_token& w) { return is(w.text); });
+  };
+  return any([](std::string_view w) {
+           return line::one_of(w, {"pint", "pints", "quart", "quarts"});
+         }) ||
+         (any(is_count) && any([](std::string_view w) { return w == "jars"; }));
+}
+
+/// True for a line that a sign refers to a footnote: `1/2 tsp black pepper*`.
+[[nodiscard]] inline bool has_footnote_sign(std::string_view text) {
+  line::skip_bullet(text);
+  return text.find('*') != std::string_view::npos;
+}
+
+/// `*Optional` as the last line, below lines with its sign.
+[[nodiscard]] inline bool is_optional_footnote(const std::vector<word>& said, std::size_t at) {
+  if (at + 1 != said.size()) return false;
+  const std::vector<line_token> words = tokens_of(plain_line(said[at].text));
+  return words.size() == 1 && words.front().text == "optional" &&
+         std::any_of(said.begin(), said.end() - 1,
+                     [](const word& w) { return has_footnote_sign(w.text); });
+}
+
 /// The headings of a list, line by line.
 [[nodiscard]] inline std::vector<listed_under> headings_of(const edition& rules,
                                                            const std::vector<word>& said) {
   std::vector<listed_under> out;
   listed_under now;
+  bool batch = false;  // a heading before this one said how much its lines make
   for (std::size_t i = 0; i < said.size(); ++i) {
     const std::string& text = said[i].text;
+    if (is_optional_footnote(said, i)) {
+      for (std::size_t k = 0; k < i; ++k)
+        out[k].doubtful = out[k].doubtful || has_footnote_sign(said[k].text);
+      out.push_back({});
+      out.back().heading = true;
+      continue;
+    }
     const std::string plain = plain_line(text);
     const bool colon = !plain.empty() && plain.back() == ':';
     if (is_heading(rules, text) || is_quiet_heading(rules, said, i)) {
       now = {};
       now.serving = is_serving_heading(rules, text);
       std::vector<line_token> tokens = tokens_of(plain);
+      // `For 9 pints:` behind `For 7 quarts:` is another batch in place of the first.
+      const bool other_batch = batch && is_batch_heading(tokens);
+      batch = batch || is_batch_heading(tokens);
       line::take_per_jar(tokens, now.per_jar);
       now.poured_off = is_poured_off_heading(tokens);
-      now.doubtful = !now.serving && !is_plain_heading(rules, tokens);
+      now.doubtful = !now.serving && (other_batch || !is_plain_heading(rules, tokens));
       out.push_back(now);
       out.back().heading = true;
       continue;

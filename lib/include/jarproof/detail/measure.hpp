@@ -28,10 +28,27 @@ struct measured {
   std::int64_t high = 0;
   std::string_view counts;  ///< of a count: `piece`, `clove`, ...
   bool ounces = false;      ///< written in oz, which of a liquid are fluid ounces
+  /// One metric amount as written, in mg or uL; 0 for any other. Whoever changes `low` or `high`
+  /// sets it to 0.
+  std::int64_t metric = 0;
 };
 
 /// About 200 quarts or 2,500 lb: larger amounts are no kitchen's, and products of two stay exact.
 inline constexpr std::int64_t most_base_units = 40'000'000;
+
+/// A metric amount in mg or uL; 0 for another unit, for a range and for a finer number.
+[[nodiscard]] inline std::int64_t metric_of(number low, number high,
+                                            const measure_unit& u) noexcept {
+  // All metric units, and they alone, have these factors; what they divide by tells kg from g.
+  const bool gram = u.kind == measure_kind::mass && u.factor == 35'273'962;
+  const bool litre = u.kind == measure_kind::volume && u.factor == 20'288'414;
+  constexpr std::int64_t finest = 10'000;  // of a number as written; products stay exact
+  if ((!gram && !litre) || low.under > finest || high.under > finest ||
+      low.over * high.under != high.over * low.under)
+    return 0;
+  const std::int64_t over = low.over * ((gram ? 1'000'000'000 : 100'000'000) / u.divisor);
+  return over % low.under == 0 ? over / low.under : 0;
+}
 
 [[nodiscard]] inline std::optional<measured> measure_of(number low, number high,
                                                         const measure_unit& u) {
@@ -43,6 +60,7 @@ inline constexpr std::int64_t most_base_units = 40'000'000;
   out.low = divide(low.over * u.factor, low.under * u.divisor, rounding::down);
   out.high = divide(high.over * u.factor, high.under * u.divisor, rounding::up);
   if (out.high > most_base_units || out.low > out.high) return std::nullopt;
+  out.metric = metric_of(low, high, u);
   return out;
 }
 
@@ -133,6 +151,23 @@ struct base_amount {
                                          base_amount anchor_printed, rounding r) noexcept {
   return divide(amount.over * anchor_given * anchor_printed.under,
                 amount.under * anchor_printed.over, r);
+}
+
+/// True where a part and the main food are both metric, and the part is to it exactly as printed or
+/// on the safe side: at least or at most so much. In whole base units both are rounded against the
+/// cook, so that 2.25 kg to 900 g would not be 5 lb to 2 lb.
+[[nodiscard]] inline bool is_in_ratio(const measured& given, const measured& given_anchor,
+                                      base_amount printed, base_amount printed_anchor,
+                                      bool least) noexcept {
+  constexpr std::int64_t tonne = 1'000'000'000;  // in mg; within these bounds products are exact
+  const auto is_metric = [](const measured& m) { return m.metric > 0 && m.metric <= tonne; };
+  const auto is_small = [](base_amount a) { return a.over <= 10'000'000 && a.under <= 100; };
+  if (!is_metric(given) || !is_metric(given_anchor) || given.kind != given_anchor.kind ||
+      !is_small(printed) || !is_small(printed_anchor))
+    return false;
+  const std::int64_t is = given.metric * printed.under * printed_anchor.over;
+  const std::int64_t wanted = given_anchor.metric * printed_anchor.under * printed.over;
+  return least ? is >= wanted : is <= wanted;
 }
 
 /// Base units in a unit of the recipe, for a reader: `1 1/2 cups`, `2/3 cup`. Rounded to the strict

@@ -3,7 +3,9 @@
 #pragma once
 
 #include <algorithm>
+#include <cstddef>
 #include <cstdint>
+#include <initializer_list>
 #include <iterator>
 #include <optional>
 #include <string>
@@ -15,6 +17,7 @@
 #include "jarproof/detail/judge_acid.hpp"
 #include "jarproof/detail/judge_process.hpp"
 #include "jarproof/detail/list_headings.hpp"
+#include "jarproof/detail/soaking_water.hpp"
 
 namespace jarproof::detail {
 
@@ -50,34 +53,7 @@ struct plan_line {
   measured out = *r.amount;
   out.low = divide(out.low * jars * own, meant, rounding::down);
   out.high = divide(out.high * jars * own, meant, rounding::up);
-  return out;
-}
-
-/// True for the dot of `1.5 cups`, and of `45 min. at 10 lb.` where the sentence goes on.
-[[nodiscard]] inline bool is_inner_dot(std::string_view text, std::size_t dot) {
-  if (dot + 1 >= text.size()) return false;
-  if (is_digit(text[dot + 1])) return true;
-  if (text[dot] != '.') return false;
-  const std::size_t start = text.find_last_of(" \t(0123456789-", dot) + 1;  // npos + 1 is 0
-  const std::string word = folded(text.substr(start, dot - start));
-  const std::size_t next = text.find_first_not_of(' ', dot + 1);
-  return line::one_of(word, {"min", "mins", "hr", "hrs", "lb", "lbs", "qt", "qts", "pt", "pts",
-                             "oz", "approx", "in", "tbsp", "tsp"}) &&
-         next != std::string_view::npos &&
-         (is_digit(text[next]) || (text[next] >= 'a' && text[next] <= 'z') || text[next] == '(');
-}
-
-/// Sentences of a step, as plain words.
-[[nodiscard]] inline std::vector<std::vector<line_token>> sentences_of(std::string_view step) {
-  std::vector<std::vector<line_token>> out;
-  while (!step.empty()) {
-    std::size_t end = step.find_first_of(".;!?\n");
-    while (end != std::string_view::npos && is_inner_dot(step, end))
-      end = step.find_first_of(".;!?\n", end + 1);
-    out.push_back(tokens_of(plain_line(step.substr(0, std::min<std::size_t>(end, 1'000)))));
-    if (end == std::string_view::npos) break;
-    step.remove_prefix(end + 1);
-  }
+  out.metric = 0;
   return out;
 }
 
@@ -115,6 +91,22 @@ struct plan_line {
   return out;
 }
 
+/// Of several lines of water, the one that the directions soak in and pour off.
+inline void find_soaking_water(const judging& j, std::vector<plan_line>& lines) {
+  const auto is_water = [&](const plan_line& l) {
+    return l.reading.what != nullptr && is_a(j.rules, *l.reading.what, "water") &&
+           l.reading.others.empty() && l.amount && l.reading.per_jar.empty();
+  };
+  for (plan_line& l : lines) {
+    if (!is_water(l)) continue;
+    const auto equal = std::count_if(lines.begin(), lines.end(), [&](const plan_line& other) {
+      return is_water(other) && other.amount->high == l.amount->high;
+    });
+    const auto all = std::count_if(lines.begin(), lines.end(), is_water);
+    if (equal == 1 && all > 1 && is_soaked_and_drained(j, *l.amount)) l.poured_off = true;
+  }
+}
+
 [[nodiscard]] inline std::vector<plan_line> read_lines(const judging& j) {
   std::vector<plan_line> out;
   const std::vector<word>& said = j.what.ingredients;
@@ -137,10 +129,15 @@ struct plan_line {
     line_reading reading = read_line(j.rules, w.text);
     reading.at_serving = reading.at_serving || serving;
     if (reading.per_jar.empty()) reading.per_jar = under[i].per_jar;
-    const std::optional<measured> amount = batch_amount(j, reading);
+    std::optional<measured> amount = batch_amount(j, reading);
+    if (amount && reading.purchased) {
+      amount->high = reading.purchased->high;
+      amount->metric = 0;
+    }
     plan_line line{&w, std::move(reading), amount, serving, under[i].doubtful, under[i].poured_off};
     for (plan_line& one : one_for_each(std::move(line))) out.push_back(std::move(one));
   }
+  find_soaking_water(j, out);
   return out;
 }
 

@@ -187,6 +187,11 @@ class recipe_comparison : public recipe_places {
     return {scaled(base_of(part.low, unit), given_anchor_.high, low, rounding::up),
             scaled(base_of(part.high, unit), given_anchor_.low, high, rounding::down)};
   }
+  [[nodiscard]] bool keeps_ratio(const measured& given, base_amount printed, bool least) const {
+    return anchor_is_exact() &&
+           is_in_ratio(given, given_anchor_, printed,
+                       base_of(anchor_->low, *unit_named(anchor_->unit)), least);
+  }
   [[nodiscard]] bool anchor_is_exact() const noexcept {
     return anchor_->low.over * anchor_->high.under == anchor_->high.over * anchor_->low.under;
   }
@@ -245,14 +250,15 @@ class recipe_comparison : public recipe_places {
              {lines_[i].said->text, least, {}, {}, {}});
       }
     }
-    if (needs && sum->low < b.least) {
+    if (needs && sum->low < b.least && !keeps_ratio(*sum, base_of(part.low, unit), true)) {
       hold(check_below(part), at(*line), {said_of(part), least, {}, {}, {}});
     }
     const bool second = limits && !part.one_of.empty() && earlier_alternative(part);
     if (second) {
       hold(check_above(part), at(*line),
            {line->said->text, "one of the alternatives alone", {}, {}, {}});
-    } else if (limits && sum->high > b.most && !exchanged(part)) {
+    } else if (limits && sum->high > b.most && !exchanged(part) &&
+               !keeps_ratio(*sum, base_of(part.high, unit), false)) {
       hold(check_above(part), at(*line),
            {said_of(part), most, "The tested recipe has " + most + ".", {}, {}});
     }
@@ -352,7 +358,9 @@ class recipe_comparison : public recipe_places {
   [[nodiscard]] std::optional<bool> fits_as_printed(std::string_view family) const {
     const recipe_part* first = nullptr;
     std::int64_t allowed = 0;
-    std::int64_t given = 0;
+    base_amount printed;
+    measured given;
+    bool metric = true;
     for (const recipe_part& part : recipe_.parts) {
       if (family_of(part) != family) continue;
       if (first == nullptr) first = &part;
@@ -362,6 +370,10 @@ class recipe_comparison : public recipe_places {
       if (unit.kind != common.kind || unit.counts != common.counts) return std::nullopt;
       if (pieces && part.foods[0] != first->foods[0]) return std::nullopt;
       allowed += at_scale(part).most;
+      const base_amount own = base_of(part.high, unit);
+      metric = metric && own.under <= 100 && printed.under <= 100;  // as far as it stays exact
+      if (metric)
+        printed = {printed.over * own.under + own.over * printed.under, printed.under * own.under};
       for (std::size_t i = 0; i < lines_.size(); ++i) {
         if (part_of_[i] != &part) continue;
         const plan_line& l = lines_[i];
@@ -371,10 +383,13 @@ class recipe_comparison : public recipe_places {
         const std::optional<measured> one =
             converted(j_.rules, *l.reading.what, *l.amount, common, l.reading.words);
         if (!one) return std::nullopt;
-        given += one->high;
+        given.high += one->high;
+        given.metric += one->metric;
+        metric = metric && one->metric > 0;
       }
     }
-    return given <= allowed;
+    if (first != nullptr) given.kind = unit_named(first->unit)->kind;
+    return given.high <= allowed || (metric && keeps_ratio(given, printed, false));
   }
 
   [[nodiscard]] std::optional<bool> fits_by_weight(std::string_view family) const {

@@ -78,6 +78,7 @@ class recipe_places {
   [[nodiscard]] std::optional<measured> sum_of(const recipe_part& part,
                                                bool& without_amount) const {
     measured sum;
+    sum.kind = unit_named(part.unit)->kind;
     bool any = false;
     for (std::size_t i = 0; i < lines_.size(); ++i) {
       if (part_of_[i] != &part) continue;
@@ -91,9 +92,12 @@ class recipe_places {
       if (alone && any) {
         sum.low = std::max(sum.low, one->low);
         sum.high = std::max(sum.high, one->high);
+        sum.metric = 0;
       } else {
         sum.low += one->low;
         sum.high += one->high;
+        const bool metric = one->metric > 0 && (!any || sum.metric > 0);
+        sum.metric = metric ? sum.metric + one->metric : 0;
       }
       any = true;
     }
@@ -107,6 +111,16 @@ class recipe_places {
                                                            const plan_line& l) const {
     if (!l.amount || !l.reading.open.empty()) return std::nullopt;
     const measure_unit& unit = *unit_named(part.unit);
+    if (l.reading.purchased) {
+      // The printed weight is the peeled or the bought one; where nothing says which, both count.
+      const auto prints = [&](std::string_view w) {
+        return part.form.find(w) != std::string_view::npos;
+      };
+      const measured& given = prints("peeled weight")  ? *l.reading.amount
+                              : prints("as purchased") ? *l.reading.purchased
+                                                       : *l.amount;
+      return converted(j_.rules, *l.reading.what, given, unit, l.reading.words);
+    }
     const measure_unit* also = part.also_unit.empty() ? nullptr : unit_named(part.also_unit);
     if (also != nullptr && l.amount->kind == also->kind && l.amount->kind != unit.kind) {
       const base_amount main = base_of(part.high, unit);

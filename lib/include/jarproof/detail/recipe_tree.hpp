@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -68,9 +69,7 @@ class recipe_object_reader {
       // A second entry may say more: `["9 pints", "with 1 cup cream"]`.
       for (const node& item : yield->items) read_texts(item, out.notes);
     }
-    for (const char* key :
-         {"description", "alternateName", "alternativeHeadline", "cookingMethod", "tool", "notes",
-          "recipeNotes", "abstract", "disambiguatingDescription", "text"}) {
+    for (const std::string_view key : note_keys) {
       if (const node* more = find(n, key)) read_texts(*more, out.notes);
     }
     return out;
@@ -80,6 +79,15 @@ class recipe_object_reader {
   const document& d_;
   problems& errors_;
 
+  /// What a page says about its recipe beside list and directions. Cooks put changes there, so that
+  /// all of it is judged like a direction.
+  static constexpr std::string_view note_keys[] = {
+      "description", "alternateName", "alternativeHeadline",
+      "headline",    "cookingMethod", "tool",
+      "note",        "notes",         "recipeNotes",
+      "tip",         "tips",          "variations",
+      "comment",     "abstract",      "disambiguatingDescription",
+      "articleBody", "text"};
   static constexpr const char* text_wanted =
       "write each ingredient as a text, such as `\"3 lb venison, cubed\"`";
 
@@ -93,26 +101,10 @@ class recipe_object_reader {
     if (!own.empty() && !begins_with(path, std::string(own) + ".")) return false;
     const std::string_view key = path.substr(own.empty() ? 0 : own.size() + 1);
     const std::string_view first = key.substr(0, key.find_first_of(".["));
-    return is_one_of(first, {"name",
-                             "recipeIngredient",
-                             "ingredients",
-                             "recipeInstructions",
-                             "recipeYield",
-                             "supply",
-                             "description",
-                             "alternateName",
-                             "alternativeHeadline",
-                             "cookingMethod",
-                             "tool",
-                             "notes",
-                             "recipeNotes",
-                             "abstract",
-                             "disambiguatingDescription",
-                             "text",
-                             "step",
-                             "steps",
-                             "instructions",
-                             "directions"});
+    return std::find(std::begin(note_keys), std::end(note_keys), first) != std::end(note_keys) ||
+           is_one_of(first,
+                     {"name", "recipeIngredient", "ingredients", "recipeInstructions",
+                      "recipeYield", "supply", "step", "steps", "instructions", "directions"});
   }
 
   [[nodiscard]] static const node& first_of(const node& n) noexcept {
@@ -246,7 +238,7 @@ class recipe_object_reader {
         (text == nullptr || !begins_with(folded(text->text), folded(name->text))))
       read_steps(*name, out);
     if (text != nullptr) read_steps(*text, out);
-    for (const char* key : {"description", "supply", "tool", "tip", "tips"}) {
+    for (const char* key : {"description", "supply", "tool", "note", "notes", "tip", "tips"}) {
       if (const node* more = find(n, key)) read_texts(*more, out);
     }
     for (const char* key : {"itemListElement", "steps", "item"}) {

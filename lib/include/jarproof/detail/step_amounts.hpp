@@ -214,7 +214,7 @@ class step_amounts {
   [[nodiscard]] std::optional<measured> listed_of(const step_amount& a,
                                                   const recipe_part* part) const {
     measured sum = a.amount;
-    sum.low = sum.high = 0;
+    sum.low = sum.high = sum.metric = 0;
     bool any = false;
     const std::string_view unit = a.amount.kind == measure_kind::mass     ? "oz"
                                   : a.amount.kind == measure_kind::volume ? "cup"

@@ -13,15 +13,29 @@
 
 namespace jarproof::detail {
 
-/// True where the words of `id`, one after the other, stand in the sentence; `at` is the first.
+/// True where the words of `id`, one after the other, stand in the sentence at word `from` or
+/// behind it; `at` is the first of them.
 [[nodiscard]] inline bool stands_in(const std::vector<line_token>& sentence, std::string_view id,
-                                    std::size_t& at) {
+                                    std::size_t& at, std::size_t from = 0) {
   std::size_t width = 1;
   for (const char c : id) width += c == ' ' ? 1 : 0;
-  for (at = 0; at + width <= sentence.size(); ++at) {
+  for (at = from; at + width <= sentence.size(); ++at) {
     if (words_between(sentence, at, at + width) == id) return true;
   }
   return false;
+}
+
+/// Where the `not` stands in `Do not puree`, `Caution: Never add flour`; the size of the sentence
+/// where it does not begin so.
+[[nodiscard]] inline std::size_t forbidding_word(const std::vector<line_token>& sentence) {
+  std::size_t at = 0;
+  if (sentence.size() > 1 && line::one_of(sentence[0].text, {"caution", "important", "note",
+                                                             "please", "remember", "warning"}))
+    ++at;
+  if (at < sentence.size() && sentence[at].text == "do") ++at;
+  const bool no =
+      at + 1 < sentence.size() && line::one_of(sentence[at].text, {"not", "never", "don't"});
+  return no ? at : sentence.size();
 }
 
 /// `no flour`, `without the cream`: only what stands right behind is taken back.
@@ -45,11 +59,35 @@ namespace jarproof::detail {
                       [&](const line_token& t) { return line::one_of(t.text, twice); });
 }
 
+/// `Do not mash or puree`: the second of two things that a sentence forbids.
+[[nodiscard]] inline bool is_forbidden_too(const std::vector<line_token>& sentence,
+                                           std::size_t at) {
+  const std::size_t no = forbidding_word(sentence);
+  return at == no + 3 && at < sentence.size() &&
+         line::one_of(sentence[at - 1].text, {"or", "nor"}) &&
+         sentence[no].segment == sentence[at].segment && is_denied(sentence, no + 1);
+}
+
+/// `Do not puree all of it`, `Never mash it completely`: some of it is. What is forbidden stands at
+/// word `at`.
+[[nodiscard]] inline bool forbids_a_part(const std::vector<line_token>& sentence, std::size_t at) {
+  for (std::size_t i = at + 1; i < sentence.size(); ++i) {
+    const std::string_view before = sentence[i - 1].text;
+    const std::string_view next =
+        i + 1 < sentence.size() ? sentence[i + 1].text : std::string_view();
+    if (sentence[i].text == "all" && before != "at" && next != "purpose") return true;
+    if (line::one_of(sentence[i].text,
+                     {"completely", "entire", "entirely", "every", "everything", "fully", "half",
+                      "more", "most", "much", "too", "totally", "whole"}))
+      return true;
+  }
+  return false;
+}
+
 /// `Do not fill the jars to the brim`, `Never turn them upside down`: what is not done to the jars.
 [[nodiscard]] inline bool forbids(const std::vector<line_token>& sentence) {
-  const std::size_t start = !sentence.empty() && sentence[0].text == "do" ? 1 : 0;
+  const std::size_t start = forbidding_word(sentence);
   if (start + 1 >= sentence.size() ||
-      !line::one_of(sentence[start].text, {"not", "never", "don't"}) ||
       !line::one_of(sentence[start + 1].text, {"fill", "put", "pack", "turn", "process", "place",
                                                "set", "use", "leave", "lift", "press"}))
     return false;
@@ -64,36 +102,53 @@ namespace jarproof::detail {
                                "extra", "leftover", "too", "much"});
 }
 
-/// `they go in the jars`, `it is added to each jar`: what the sentence before it left out.
+/// `they go in the jars`, `Add it to each jar`: what the sentence before it left out.
 [[nodiscard]] inline bool comes_back(const std::vector<line_token>& sentence) {
-  if (sentence.empty() ||
-      !line::one_of(sentence.front().text, {"they", "it", "these", "those", "that", "which"}))
-    return false;
+  const auto is_it = [&](std::size_t at) {
+    return at < sentence.size() && line::one_of(sentence[at].text, {"they", "it", "these", "those",
+                                                                    "that", "which", "them"});
+  };
   const auto has = [&](std::initializer_list<std::string_view> these) {
     return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
       return std::find(these.begin(), these.end(), t.text) != these.end();
     });
   };
-  return has({"go", "goes", "add", "added", "put"}) && !has({"not", "never", "serving", "table"});
+  bool told = false;
+  for (std::size_t i = 0; i + 1 < sentence.size(); ++i)
+    told = told || (is_it(i + 1) && line::one_of(sentence[i].text, {"add", "put"}));
+  return (is_it(0) || told) && has({"go", "goes", "add", "added", "put"}) &&
+         !has({"not", "never", "serving", "table"});
 }
 
-/// `Do not add rice or pasta before canning`: foods that stay out, and nothing else in the
-/// sentence.
+/// `Do not add rice or pasta before canning`, `Do not add noodles, flour or other thickening agents
+/// to home canned soups`: foods that stay out, and nothing else in the sentence.
 [[nodiscard]] inline bool keeps_out(const edition& rules, const std::vector<line_token>& sentence) {
-  const std::size_t start = !sentence.empty() && sentence[0].text == "do" ? 1 : 0;
-  if (start + 1 >= sentence.size() ||
-      !line::one_of(sentence[start].text, {"not", "never", "don't"}) ||
-      !line::one_of(sentence[start + 1].text, {"add", "put", "use", "include"}))
+  const std::size_t no = forbidding_word(sentence);
+  if (no + 1 >= sentence.size()) return false;
+  const bool thickens = sentence[no + 1].text == "thicken" && no + 2 < sentence.size() &&
+                        sentence[no + 2].text == "with";
+  if (!thickens && !line::one_of(sentence[no + 1].text, {"add", "put", "use", "include"}))
     return false;
+  const std::size_t first = no + (thickens ? 3 : 2);
   std::size_t end = sentence.size();
-  if (end > start + 4 && sentence[end - 2].text == "before" &&
+  if (end > first + 2 && sentence[end - 2].text == "before" &&
       line::one_of(sentence[end - 1].text, {"canning", "processing"}))
     end -= 2;
+  std::size_t dish = end;  // of `to home canned soups`
+  while (dish > first &&
+         line::one_of(sentence[dish - 1].text, {"soup", "soups", "canned", "home", "the", "your"}))
+    --dish;
+  if (dish < end && dish > first + 1 && sentence[dish - 1].text == "to") end = dish - 1;
   name_index names(rules, sentence);
-  for (std::size_t at = start + 2; at < end;) {
+  for (std::size_t at = first; at < end;) {
     const name_match m = names.at(at, end, true);
     if (is_one_state(sentence[at])) return false;
-    if (m.what == nullptr && !line::one_of(sentence[at].text, {"or", "and", "nor", "any", "the"}))
+    // `Do not use other thickeners`: one of them is used.
+    const bool other = at > first && sentence[at].text == "other" &&
+                       line::one_of(sentence[at - 1].text, {"or", "and", "nor"});
+    if (m.what == nullptr && !other &&
+        !line::one_of(sentence[at].text, {"or", "and", "nor", "any", "the", "thickening", "agents",
+                                          "agent", "thickener", "thickeners"}))
       return false;
     at = m.what == nullptr ? at + 1 : m.end;
   }
@@ -134,8 +189,12 @@ namespace jarproof::detail {
   const auto first = [&](std::initializer_list<std::string_view> these) {
     return size > 2 && std::find(these.begin(), these.end(), sentence[0].text) != these.end();
   };
+  // `Great on tacos`; `Great on its own, with rice in it`
+  const bool inside = std::any_of(sentence.begin(), sentence.end(), [](const line_token& t) {
+    return line::one_of(t.text, {"in", "into", "inside", "added"});
+  });
   if (!work && first({"good", "great", "delicious", "nice", "lovely"}) &&
-      line::one_of(sentence[1].text, {"with", "over"}))
+      (line::one_of(sentence[1].text, {"with", "over"}) || (sentence[1].text == "on" && !inside)))
     return true;
   for (std::size_t i = 1; !work && first({"add", "stir", "cook"}) && i + 1 < size; ++i) {
     if (sentence[i].text != "when") continue;
@@ -161,7 +220,9 @@ namespace jarproof::detail {
                                         const telling_word& t) {
   constexpr std::string_view no[] = {"not", "never", "no", "without"};
   constexpr std::string_view table[] = {"serving", "serve", "opening", "opened"};
-  if (is_denied(sentence, at) && t.unless.contains(std::string_view("not"))) return true;
+  if (t.unless.contains(std::string_view("not")) && !forbids_a_part(sentence, at) &&
+      (is_denied(sentence, at) || is_forbidden_too(sentence, at)))
+    return true;
   if (t.unless.contains(std::string_view("serving")) && is_about_serving(sentence)) return true;
   return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& w) {
     return t.unless.contains(std::string_view(w.text)) && !line::one_of(w.text, no) &&
@@ -173,8 +234,12 @@ namespace jarproof::detail {
 /// beside it, and nothing takes it back.
 [[nodiscard]] inline bool decides(const plan& p, const std::vector<line_token>& sentence,
                                   const telling_word& t) {
+  // `Do not puree the carrots, puree the beans`: each time that it stands there.
+  bool said = false;
   std::size_t at = 0;
-  if (!stands_in(sentence, t.id, at) || is_taken_back(sentence, at, t)) return false;
+  for (std::size_t from = 0; !said && stands_in(sentence, t.id, at, from); from = at + 1)
+    said = !is_taken_back(sentence, at, t);
+  if (!said) return false;
   // `crushed tomatoes` are a food of their own; what else is crushed beside them is none.
   if (t.id == "crushed") {
     const auto alone = [&](std::size_t i) {
