@@ -120,13 +120,9 @@ namespace jarproof::detail {
 [[nodiscard]] inline bool browns_in(const edition& rules, const std::vector<line_token>& s,
                                     const ingredient& i) {
   if (!is_a(rules, i, "fat") || is_a(rules, i, "dairy")) return false;
-  const auto has = [&](std::initializer_list<std::string_view> these) {
-    return std::any_of(s.begin(), s.end(), [&](const line_token& t) {
-      return std::find(these.begin(), these.end(), t.text) != these.end();
-    });
-  };
-  return has({"brown", "browned", "sear", "seared"}) && has({"little", "small", "bit"}) &&
-         !has({"add", "jar", "jars", "then", "more", "keep", "pour", "cup", "cups"});
+  return has_one_of(s, {"brown", "browned", "sear", "seared"}) &&
+         has_one_of(s, {"little", "small", "bit"}) &&
+         !has_one_of(s, {"add", "jar", "jars", "then", "more", "keep", "pour", "cup", "cups"});
 }
 
 /// Words for what is in the pot or around it.

@@ -131,13 +131,6 @@ class step_reader {
            !own_processes(j_.rules, i).empty();
   }
 
-  [[nodiscard]] bool has_part(part_role role) const {
-    return std::any_of(food_->recipes.begin(), food_->recipes.end(), [&](const tested_recipe& r) {
-      return std::any_of(r.parts.begin(), r.parts.end(),
-                         [&](const recipe_part& p) { return p.role == role; });
-    });
-  }
-
   [[nodiscard]] bool has_low_acid_anchor() const {
     return std::any_of(food_->recipes.begin(), food_->recipes.end(), [](const tested_recipe& r) {
       return std::any_of(r.parts.begin(), r.parts.end(), [](const recipe_part& p) {
@@ -150,21 +143,16 @@ class step_reader {
   /// also soaks overnight and cooks down slowly. Low-acid food is pressed nowhere, and thickened
   /// only by boiling down.
   [[nodiscard]] bool is_tested_work(const telling_word& t, const std::vector<line_token>& s) const {
-    const auto has = [&](std::initializer_list<std::string_view> these) {
-      return std::any_of(s.begin(), s.end(), [&](const line_token& w) {
-        return std::find(these.begin(), these.end(), w.text) != these.end();
-      });
-    };
     // Mashed beans and beets are no pickles.
     const bool mashed = t.check == "low-acid-puree" && t.id.find("mash") != std::string_view::npos;
     if (acid_) return t.check != "steps-against-plan" && !(mashed && has_low_acid_anchor());
     if (t.check == "too-dense") return true;
     if (t.check == "low-acid-puree")  // tomatoes for a sauce go through a mill
-      return has({"tomato", "tomatoes"}) || !has_low_acid_anchor();
-    if (t.check == "fat-in-jar") return has_part(part_role::fat);
+      return has_one_of(s, {"tomato", "tomatoes"}) || !has_low_acid_anchor();
+    if (t.check == "fat-in-jar") return has_part_with(*food_, part_role::fat);
     if (t.check != "thickener-in-jar") return false;
-    return has_part(part_role::starch) ||
-           (has({"simmer", "cook", "boil"}) && has({"until", "till", "til"}));
+    return has_part_with(*food_, part_role::starch) ||
+           (has_one_of(s, {"simmer", "cook", "boil"}) && has_one_of(s, {"until", "till", "til"}));
   }
 
   /// The name of another published food that a title has in place of the plan's own: `Apple pie

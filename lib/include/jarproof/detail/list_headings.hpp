@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "jarproof/detail/ingredient_line.hpp"
+#include "jarproof/detail/sentences.hpp"
 #include "jarproof/plan.hpp"
 
 namespace jarproof::detail {
@@ -119,13 +120,9 @@ struct listed_under {
 
 /// `For the soak:`, `For the overnight brine (poured off):`.
 [[nodiscard]] inline bool is_poured_off_heading(const std::vector<line_token>& t) {
-  const auto has = [&](std::initializer_list<std::string_view> these) {
-    return std::any_of(t.begin(), t.end(), [&](const line_token& w) {
-      return std::find(these.begin(), these.end(), w.text) != these.end();
-    });
-  };
-  if (has({"then", "used", "into", "from", "not", "jar", "jars", "and"})) return false;
-  return has({"soak", "soaking", "discarded", "discard"}) || (has({"poured"}) && has({"off"}));
+  if (has_one_of(t, {"then", "used", "into", "from", "not", "jar", "jars", "and"})) return false;
+  return has_one_of(t, {"soak", "soaking", "discarded", "discard"}) ||
+         (has_one_of(t, {"poured"}) && has_one_of(t, {"off"}));
 }
 
 /// `For 7 quarts:`, `For six wide-mouth jars`, `Pints:`: how much the lines below make.

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/recipe_places.hpp"
 #include "jarproof/detail/step_sentences.hpp"
 
 namespace jarproof::detail {
@@ -23,11 +24,7 @@ namespace jarproof::detail {
 
 /// `Pickled dilly beans`: a tested recipe with vinegar is a pickle, whatever it is called.
 [[nodiscard]] inline bool is_pickle(const process* food) {
-  return food != nullptr && food->kind == food_class::acid &&
-         std::any_of(food->recipes.begin(), food->recipes.end(), [](const tested_recipe& r) {
-           return std::any_of(r.parts.begin(), r.parts.end(),
-                              [](const recipe_part& part) { return part.role == part_role::acid; });
-         });
+  return food != nullptr && food->kind == food_class::acid && has_part_with(*food, part_role::acid);
 }
 
 /// `It is done if the butter remains mounded`, `Fill hot salsa into jars`: apple butter and salsa

@@ -34,6 +34,14 @@ enum class nearness { other, more_general, kind, same };
   return best;
 }
 
+/// True where a recipe of the food has a part in this role.
+[[nodiscard]] inline bool has_part_with(const process& food, part_role role) {
+  return std::any_of(food.recipes.begin(), food.recipes.end(), [&](const tested_recipe& r) {
+    return std::any_of(r.parts.begin(), r.parts.end(),
+                       [&](const recipe_part& part) { return part.role == role; });
+  });
+}
+
 /// The lines of a plan, each with the part of one tested recipe in which it has its place.
 class recipe_places {
  public:

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,6 +12,14 @@
 #include "jarproof/quantity.hpp"
 
 namespace jarproof::detail {
+
+/// True where one of the words stands in the sentence.
+[[nodiscard]] inline bool has_one_of(const std::vector<line_token>& sentence,
+                                     std::initializer_list<std::string_view> words) {
+  return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
+    return std::find(words.begin(), words.end(), t.text) != words.end();
+  });
+}
 
 /// True for the dot of `1.5 cups`, and of `45 min. at 10 lb.` where the sentence goes on.
 [[nodiscard]] inline bool is_inner_dot(std::string_view text, std::size_t dot) {

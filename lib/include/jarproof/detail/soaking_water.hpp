@@ -49,12 +49,6 @@ namespace jarproof::detail {
       if (!s.empty()) all.push_back(std::move(s));
     }
   }
-  const auto has = [](const std::vector<line_token>& s,
-                      std::initializer_list<std::string_view> these) {
-    return std::any_of(s.begin(), s.end(), [&](const line_token& t) {
-      return std::find(these.begin(), these.end(), t.text) != these.end();
-    });
-  };
   std::size_t times = 0;
   std::size_t soak = 0;
   for (std::size_t i = 0; i < all.size(); ++i) {
@@ -66,14 +60,14 @@ namespace jarproof::detail {
   }
   if (times != 1) return false;
   std::size_t drain = soak + 1;  // it stands in the next sentence, or in the one behind it
-  bool stands = has(all[soak], {"soak", "stand"});
+  bool stands = has_one_of(all[soak], {"soak", "stand"});
   for (; drain < all.size() && drain < soak + 3 && !only_drains(all[drain]); ++drain)
-    stands = stands || has(all[drain], {"soak", "stand"});
+    stands = stands || has_one_of(all[drain], {"soak", "stand"});
   if (!stands || drain >= all.size() || !only_drains(all[drain])) return false;
   return std::none_of(all.begin(), all.end(), [&](const std::vector<line_token>& s) {
-    const bool later = &s > &all[drain] && has(s, {"soak", "soaking", "soaked", "drained"});
-    return later ||
-           has(s, {"keep", "reserve", "reserved", "reserving", "save", "saved", "saving", "catch"});
+    const bool later = &s > &all[drain] && has_one_of(s, {"soak", "soaking", "soaked", "drained"});
+    return later || has_one_of(s, {"keep", "reserve", "reserved", "reserving", "save", "saved",
+                                   "saving", "catch"});
   });
 }
 

@@ -99,12 +99,12 @@ class step_amounts {
       : j_(j), food_(food), tested_(!food.recipes.empty()), lines_(read_lines(j)) {}
 
   void judge(const word& step, const std::vector<line_token>& s) {
-    if (is_about_serving(s) || has(s, {"remaining", "rest", "reserved", "reserve", "other"}))
+    if (is_about_serving(s) || has_one_of(s, {"remaining", "rest", "reserved", "reserve", "other"}))
       return;
     find_fresh_acid(step, s);
-    const bool splash = has(s, {"splash", "squeeze", "drizzle", "dash", "little", "bit"});
+    const bool splash = has_one_of(s, {"splash", "squeeze", "drizzle", "dash", "little", "bit"});
     if (splash && !food_.acids.empty() && !jar_of(s).empty() &&
-        has(s, {"vinegar", "lemon", "lime", "acid"}))
+        has_one_of(s, {"vinegar", "lemon", "lime", "acid"}))
       say_of(step, "The directions leave open how much acid each jar gets.");
     for (step_amount a : amounts_in(j_.rules, s)) {
       if (const ingredient* listed = listed_as(a)) a.what = listed;
@@ -130,13 +130,6 @@ class step_amounts {
   const process& food_;
   bool tested_;
   std::vector<plan_line> lines_;
-
-  [[nodiscard]] static bool has(const std::vector<line_token>& s,
-                                std::initializer_list<std::string_view> these) {
-    return std::any_of(s.begin(), s.end(), [&](const line_token& t) {
-      return std::find(these.begin(), these.end(), t.text) != these.end();
-    });
-  }
 
   /// `the beef` is the ground beef of the list. Beans are left out: cooked, they measure more.
   [[nodiscard]] const ingredient* listed_as(const step_amount& a) const {
@@ -173,13 +166,7 @@ class step_amounts {
 
   /// `Add fresh lemon juice`: of unknown strength, where the process asks for acid.
   void find_fresh_acid(const word& step, const std::vector<line_token>& s) {
-    const bool needs =
-        !food_.acids.empty() ||
-        std::any_of(food_.recipes.begin(), food_.recipes.end(), [](const tested_recipe& r) {
-          return std::any_of(r.parts.begin(), r.parts.end(),
-                             [](const recipe_part& part) { return part.role == part_role::acid; });
-        });
-    if (!needs) return;
+    if (food_.acids.empty() && !has_part_with(food_, part_role::acid)) return;
     name_index names(j_.rules, s);
     for (std::size_t at = 0; at < s.size();) {
       const name_match m = names.at(at, s.size(), true);
@@ -264,9 +251,9 @@ class step_amounts {
     // What peels, soaks and heats the jars is no part of the recipe.
     if (water &&
         (a.amount.kind == measure_kind::count ||
-         has(s, {"soak", "soaking", "stand", "overnight", "canner", "blanch", "ice", "rinse",
-                 "scald", "peel", "skins", "jars", "hours", "brine", "dissolve"}) ||
-         (has_soak() && has(s, {"cucumbers", "drain"}))))
+         has_one_of(s, {"soak", "soaking", "stand", "overnight", "canner", "blanch", "ice", "rinse",
+                        "scald", "peel", "skins", "jars", "hours", "brine", "dissolve"}) ||
+         (has_soak() && has_one_of(s, {"cucumbers", "drain"}))))
       return;
     const recipe_part* part = part_of(*a.what);
     const bool acid_recipe = food_.kind == food_class::acid;
@@ -300,7 +287,7 @@ class step_amounts {
   /// `Use half the vinegar`, `Cut the sugar in half`: less of what a recipe needs.
   void find_less(const word& step, const std::vector<line_token>& s) {
     name_index names(j_.rules, s);
-    const bool halved = has(s, {"half", "halve"});
+    const bool halved = has_one_of(s, {"half", "halve"});
     for (std::size_t i = 0; i < s.size(); ++i) {
       const bool less = line::one_of(s[i].text, {"half", "less", "reduce", "reduced", "omit"}) ||
                         (halved && line::one_of(s[i].text, {"cut", "halve"}));
@@ -322,15 +309,12 @@ class step_amounts {
 
   /// `Top up the jars with boiling water`: in a recipe whose acid is in its liquid.
   void find_thinned(const word& step, const std::vector<line_token>& s) {
-    if (food_.kind != food_class::acid || !has(s, {"water"}) || !has(s, {"jar", "jars", "brine"}) ||
-        !has(s, {"top", "refill", "fill"}) || has(s, {"canner", "bath", "pot", "kettle"}))
+    if (food_.kind != food_class::acid || !has_one_of(s, {"water"}) ||
+        !has_one_of(s, {"jar", "jars", "brine"}) || !has_one_of(s, {"top", "refill", "fill"}) ||
+        has_one_of(s, {"canner", "bath", "pot", "kettle"}))
       return;
-    const bool acid =
-        std::any_of(food_.recipes.begin(), food_.recipes.end(), [](const tested_recipe& r) {
-          return std::any_of(r.parts.begin(), r.parts.end(),
-                             [](const recipe_part& part) { return part.role == part_role::acid; });
-        });
-    if (acid) say_of(step, "The directions fill the jars up with water.");
+    if (has_part_with(food_, part_role::acid))
+      say_of(step, "The directions fill the jars up with water.");
   }
 
   /// `2 lb more onions`, `twice the onions`: more of what a recipe limits.

@@ -12,16 +12,10 @@
 #include <vector>
 
 #include "jarproof/detail/line_numbers.hpp"
+#include "jarproof/detail/sentences.hpp"
 #include "jarproof/detail/token_numbers.hpp"
 
 namespace jarproof::detail {
-
-[[nodiscard]] inline bool has_one_of(const std::vector<line_token>& sentence,
-                                     std::initializer_list<std::string_view> words) {
-  return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
-    return std::find(words.begin(), words.end(), t.text) != words.end();
-  });
-}
 
 /// The number that a word is, 0 for a word that is none.
 [[nodiscard]] inline int number_word(std::string_view w) {

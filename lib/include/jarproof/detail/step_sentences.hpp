@@ -108,16 +108,11 @@ namespace jarproof::detail {
     return at < sentence.size() && line::one_of(sentence[at].text, {"they", "it", "these", "those",
                                                                     "that", "which", "them"});
   };
-  const auto has = [&](std::initializer_list<std::string_view> these) {
-    return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
-      return std::find(these.begin(), these.end(), t.text) != these.end();
-    });
-  };
   bool told = false;
   for (std::size_t i = 0; i + 1 < sentence.size(); ++i)
     told = told || (is_it(i + 1) && line::one_of(sentence[i].text, {"add", "put"}));
-  return (is_it(0) || told) && has({"go", "goes", "add", "added", "put"}) &&
-         !has({"not", "never", "serving", "table"});
+  return (is_it(0) || told) && has_one_of(sentence, {"go", "goes", "add", "added", "put"}) &&
+         !has_one_of(sentence, {"not", "never", "serving", "table"});
 }
 
 /// `Do not add rice or pasta before canning`, `Do not add noodles, flour or other thickening agents
@@ -297,14 +292,11 @@ namespace jarproof::detail {
 
 /// `Process 75 minutes`, `Let the pressure fall to zero`: behind it the jars are closed and done.
 [[nodiscard]] inline bool ends_process(const std::vector<line_token>& sentence) {
-  const auto has = [&](std::initializer_list<std::string_view> these) {
-    return std::any_of(sentence.begin(), sentence.end(), [&](const line_token& t) {
-      return std::find(these.begin(), these.end(), t.text) != these.end();
-    });
-  };
-  const bool minutes = has({"minutes", "minute", "min", "mins", "hour", "hours"});
-  return (minutes && has({"process", "processed", "canner", "psi", "lb", "pounds", "bath"})) ||
-         (has({"pressure", "canner"}) && has({"zero", "0", "down", "drop", "drops"}));
+  const bool minutes = has_one_of(sentence, {"minutes", "minute", "min", "mins", "hour", "hours"});
+  return (minutes && has_one_of(sentence, {"process", "processed", "canner", "psi", "lb", "pounds",
+                                           "bath"})) ||
+         (has_one_of(sentence, {"pressure", "canner"}) &&
+          has_one_of(sentence, {"zero", "0", "down", "drop", "drops"}));
 }
 
 }  // namespace jarproof::detail
