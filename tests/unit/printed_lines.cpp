@@ -270,6 +270,39 @@ TEST_CASE("one line that is not understood keeps a recipe from being known and n
             "low-acid-needs-pressure"));
 }
 
+TEST_CASE("what a part of a line or a heading gives to the table is not in the jar") {
+  // Part 4, soups: noodles, rice, flour, cream and milk stay out of the jar.
+  const auto soup = [](const lines& more) { return fixtures::soup_with(more).verdict; };
+  for (const char* line :
+       {"Parmesan and olive oil, passed at the table",
+        "grated cheese and crackers, on the side at serving", "mashed potatoes, to serve it over",
+        "sour cream, on top when we eat it", "rice or noodles, cooked in it when the jar is opened",
+        "1 cup cream, to stir in at serving"}) {
+    CAPTURE(std::string(line));
+    CHECK(soup({line}) == verdict::accepted);
+  }
+  for (const char* line :
+       {"1 cup cream, half to stir in at serving", "1 cup cream, on the side of the stove",
+        "cream, at serving and in the jars", "1 cup rice on the side, 1 cup in the pot"}) {
+    CAPTURE(std::string(line));
+    CHECK(soup({line}) != verdict::accepted);
+  }
+  for (const char* heading : {"For stroganoff, when a jar is opened:", "When you heat them:",
+                              "AT THE TABLE", "For the dumplings, made fresh when a jar is opened:",
+                              "To finish when the jar is opened:"}) {
+    CAPTURE(std::string(heading));
+    CHECK(soup({heading, "1 cup sour cream", "2 tbsp flour mixed with 1/4 cup milk"}) ==
+          verdict::accepted);
+  }
+  for (const char* heading :
+       {"For each jar, when opened:", "Fill into the pot at the table:", "For the dumplings:"}) {
+    CAPTURE(std::string(heading));
+    CHECK(soup({heading, "1 cup sour cream"}) != verdict::accepted);
+  }
+  CHECK(soup({"When you heat them:", "1 cup cream", "For the pot:", "1 cup rice"}) !=
+        verdict::accepted);
+}
+
 TEST_SUITE_END();
 
 }  // namespace

@@ -30,6 +30,10 @@ struct phrase_words {
   list<std::string_view> serving;
   /// of a heading below which nothing goes into the jar: `To serve:`
   list<std::string_view> serving_headings;
+  /// phrases by which a heading is about the table, whatever else it names: `when a jar is opened`
+  list<std::string_view> opening_headings;
+  /// phrases by which a part of a line is about the table: `on the side at serving`
+  list<std::string_view> table_phrases;
   /// of a heading below which all goes into the jar: `For the brine:`
   list<std::string_view> plain_headings;
   /// words that leave an amount open, wherever they stand: `plus more`, `or less`
@@ -95,6 +99,8 @@ struct phrase_list {
 inline constexpr phrase_list phrase_lists[] = {
     {"serving", &phrase_words::serving},
     {"serving_headings", &phrase_words::serving_headings},
+    {"opening_headings", &phrase_words::opening_headings},
+    {"table_phrases", &phrase_words::table_phrases},
     {"plain_headings", &phrase_words::plain_headings},
     {"open_amounts", &phrase_words::open_amounts},
     {"open_ends", &phrase_words::open_ends},

@@ -73,6 +73,7 @@ class line_reader {
     line::find_gone(s_);
     // `for serving, in each jar` is in the jar; the share was taken out of the words above.
     if (!line::names_closed_jar(plain_)) {
+      line::find_table_phrases(s_, names);
       line::find_serving(s_, names);
       line::find_side_dish(s_, names);
     }

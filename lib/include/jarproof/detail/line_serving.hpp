@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "jarproof/detail/line_numbers.hpp"
+#include "jarproof/detail/line_remarks.hpp"
 #include "jarproof/detail/line_state.hpp"
 
 namespace jarproof::detail::line {
@@ -124,6 +125,16 @@ inline void find_serving(state& s, name_index& names) {
       continue;
     if (!is_negated(s, first) && is_about_all(s, names, first, end)) s.out.at_serving = true;
     s.claim(first, end, use::word);
+  }
+}
+
+/// `passed at the table`, `on the side at serving`: a part of the line that is nothing else.
+inline void find_table_phrases(state& s, name_index& names) {
+  for (std::size_t i = 0; i < s.size(); ++i) {
+    const std::size_t width = phrase_at(s, i, s.rules.phrases.table_phrases);
+    if (width == 0 || s.segment_begin(i) != i || i + width != s.segment_end(i)) continue;
+    if (is_about_all(s, names, i, i + width)) s.out.at_serving = true;
+    s.claim(i, i + width, use::word);
   }
 }
 

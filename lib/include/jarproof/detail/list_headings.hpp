@@ -118,6 +118,24 @@ struct listed_under {
   });
 }
 
+/// `For stroganoff, when a jar is opened:`, `AT THE TABLE`: about the table, whatever it names.
+[[nodiscard]] inline bool is_opening_heading(const edition& rules, std::string_view text) {
+  const std::string plain = plain_line(text);
+  if (plain.empty()) return false;
+  std::string_view rest = plain;
+  if (take_amount(rest).found) return false;
+  const std::vector<line_token> words = tokens_of(plain);
+  if (has_one_of(words, {"before", "fill", "into", "each", "canning", "process", "pot", "not"}))
+    return false;
+  const std::string said = words_between(words, 0, words.size());
+  for (const std::string_view phrase : rules.phrases.opening_headings) {
+    if (said == phrase) return true;
+    const std::size_t at = (" " + said + " ").find(" " + std::string(phrase) + " ");
+    if (plain.back() == ':' && at != std::string::npos) return true;
+  }
+  return false;
+}
+
 /// `For the soak:`, `For the overnight brine (poured off):`.
 [[nodiscard]] inline bool is_poured_off_heading(const std::vector<line_token>& t) {
   if (has_one_of(t, {"then", "used", "into", "from", "not", "jar", "jars", "and"})) return false;
@@ -167,6 +185,13 @@ struct listed_under {
       continue;
     }
     const std::string plain = plain_line(text);
+    if (is_opening_heading(rules, text)) {
+      now = {};
+      now.serving = true;
+      out.push_back(now);
+      out.back().heading = true;
+      continue;
+    }
     const bool colon = !plain.empty() && plain.back() == ':';
     if (is_heading(rules, text) || is_quiet_heading(rules, said, i)) {
       now = {};
