@@ -213,6 +213,19 @@ TEST_CASE("meat that directions call by its last word is that of the list") {
   }
 }
 
+TEST_CASE("a thing put into a tested recipe that nobody knows is asked about") {
+  for (const char* step : {"If too thin, whisk in instant zelbo.", "Sprinkle in some quintle.",
+                           "Add 2 cups of trellin.", "Thicken with zelbo."}) {
+    CAPTURE(std::string(step));
+    CHECK(salsa(step).verdict != verdict::accepted);
+  }
+  for (const char* step : {"Add remaining ingredients and bring to a boil.",
+                           "Stir in the vinegar and salt.", "Mix in the chopped onions."}) {
+    CAPTURE(std::string(step));
+    CHECK(salsa(step).verdict == verdict::accepted);
+  }
+}
+
 TEST_SUITE_END();
 
 }  // namespace

@@ -347,16 +347,19 @@ class step_reader {
 
   /// `Add Mehl`, `Eche migas`: a thing put in that nobody knows.
   void find_unknown(const word& text, std::vector<line_token> s) {
-    constexpr std::string_view verbs[] = {"add",    "agregue", "agrega", "agregar", "anada",
-                                          "anadir", "ponga",   "poner",  "eche",    "echar"};
+    constexpr std::string_view verbs[] = {"add",   "agregue", "agrega",  "agregar",
+                                          "anada", "anadir",  "ponga",   "poner",
+                                          "eche",  "echar",   "ajoutez", "ajouter"};
+    constexpr std::string_view verbs_in[] = {"stir", "whisk", "sprinkle", "mix",
+                                             "fold", "blend", "shake",    "beat"};
     constexpr std::string_view ends[] = {"to",   "into", "until", "for", "when", "on",   "in",
                                          "from", "so",   "then",  "al",  "a",    "en",   "hasta",
                                          "que",  "if",   "as",    "at",  "or",   "with", "para"};
-    if (tested_) return;
     line::spell_out(j_.rules, s);
     name_index names(j_.rules, s);
     for (std::size_t i = 0; i + 1 < s.size(); ++i) {
-      const bool stir = s[i].text == "stir" && s[i + 1].text == "in";
+      const bool stir = (line::one_of(s[i].text, verbs_in) && s[i + 1].text == "in") ||
+                        (s[i].text == "thicken" && s[i + 1].text == "with");
       if (!stir && !line::one_of(s[i].text, verbs)) continue;
       if (is_denied(s, i)) continue;
       std::size_t at = i + (stir ? 2 : 1);
