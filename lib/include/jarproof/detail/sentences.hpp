@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "jarproof/detail/line_numbers.hpp"
 #include "jarproof/detail/line_text.hpp"
 #include "jarproof/quantity.hpp"
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "jarproof/detail/findings.hpp"
+#include "jarproof/detail/measure.hpp"
 #include "jarproof/detail/measure_units.hpp"
 #include "jarproof/detail/sentences.hpp"
 
