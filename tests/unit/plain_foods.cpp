@@ -176,6 +176,7 @@ TEST_CASE("a cut is known in each of its forms, and potatoes are white ones") {
   CHECK(canned("20 lb potatoes, mashed", "40 min").verdict != verdict::accepted);
   CHECK(canned("14 lb venison, cubed", "90 min").verdict == verdict::accepted);
   CHECK(canned("14 lb venison, cubed", "89 min").verdict == verdict::rejected);
+  CHECK(canned("14 lb venison, not in cubes", "90 min").verdict != verdict::accepted);
 }
 
 TEST_CASE("fruit is no puree until the plan says so") {

@@ -4,7 +4,6 @@
 #pragma once
 
 #include <algorithm>
-#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>

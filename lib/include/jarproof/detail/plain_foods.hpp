@@ -180,7 +180,10 @@ namespace jarproof::detail {
   // Slices of fruit may become sauce; meat in cubes stays in cubes.
   if (foods.front()->kind == food_class::acid) return foods;
   // `venison, cubed` is known as `cubed venison`.
-  std::vector<std::string> words = line->reading.words;
+  std::vector<std::string> words;
+  for (const std::string& w : line->reading.words) {
+    if (says(line->reading, w)) words.push_back(w);  // not `not cubed`
+  }
   for (std::string& w : line::words_of(line->reading.name)) {
     if (is_cut_word(j.rules, w)) words.push_back(std::move(w));
   }
